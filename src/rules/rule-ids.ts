@@ -1,0 +1,61 @@
+/** The rules of the pack, in reading order: hazard to people first, then the service, then what undoes everything else. */
+export const ruleIds = [
+  // one earth
+  'service-electrode-known',
+  'all-electrodes-one-system',
+  'antenna-rod-is-not-a-substitute',
+  'screens-not-sole-bond',
+  'outlet-ground-not-lightning-ground',
+  'iec-antenna-electrode-to-main-bar',
+  'uk-multiple-earth-rf-rod-bond',
+  'neutral-bonded-once',
+  'shelters-within-reach-bonded',
+  'separate-building-electrode',
+  // masts
+  'mast-grounded',
+  'mast-section-joints-bonded',
+  'guy-anchor-grounded',
+  // feed lines, arresters, entry
+  'shield-bonded-at-entry',
+  'panel-tied-to-service',
+  'arrester-bonded',
+  'arrester-on-every-feed-line',
+  'arrester-on-every-control-line',
+  'discharge-unit-place',
+  'arrester-lead-short',
+  'core-static-drain',
+  'spare-and-disconnected-lines',
+  'line-goes-down-before-in',
+  'service-surge-protector',
+  // equipment and metalwork
+  'no-orphan-equipment',
+  'metalwork-bonded',
+  // electrodes
+  'gas-pipe-never-electrode',
+  'rod-length-us',
+  'rod-spacing-minimum',
+  'rod-spacing-effective',
+  'single-rod-25-ohm',
+  'ring-is-closed',
+  'galvanised-and-copper-in-soil',
+  // conductors
+  'antenna-electrode-bond-size',
+  'mast-ground-size',
+  'antenna-earthing-size-iec',
+  'main-bonding-size-iec',
+  'bend-radius',
+  'bend-angle',
+  'dead-end-length',
+  'bond-run-short',
+  'no-lightning-path-through-building',
+  // joints
+  'no-solder-in-path',
+  'joint-method-allowed',
+  'clamp-listed-for-burial',
+  'one-conductor-per-clamp',
+  'galvanic-pair',
+  'condition-sound',
+  'single-point-of-failure-joint',
+] as const;
+
+export type RuleId = (typeof ruleIds)[number];
