@@ -1,0 +1,437 @@
+/**
+ * The site as an immutable value, in SI units: what the owner typed, checked, with nothing added but what the format
+ * itself implies. Unknown is null for a figure or a word and 'unknown' for a yes-or-no; it is never a made-up value.
+ */
+import type { Metal } from '../materials/metals.ts';
+import type { Wire } from '../materials/wire.ts';
+import type { Interval } from '../units/interval.ts';
+
+export type Answer = 'yes' | 'no' | 'unknown';
+export type HowKnown = 'seen' | 'told' | 'measured' | 'assumed' | 'planned';
+export type Condition = 'sound' | 'loose' | 'corroded' | 'open' | 'unknown';
+export type Region = 'us' | 'ca' | 'iec' | 'uk' | 'au' | 'unknown';
+export type Supply = 'us-grounded' | 'tn-s' | 'tn-c-s' | 'tt' | 'unknown';
+
+export const partSections = [
+  'electrodes',
+  'supports',
+  'antennas',
+  'bars',
+  'arresters',
+  'equipment',
+  'lines',
+  'conductors',
+  'joints',
+  'metalwork',
+] as const;
+/** Sections whose members are parts of the site, in the order of the file format. */
+export type PartSection = (typeof partSections)[number];
+export type SectionName = PartSection | 'soil' | 'buildings' | 'places' | 'states' | 'readings' | 'prices';
+
+/** Where in the source text something was typed; 1-based. */
+export interface SourcePlace {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** Metres east, north, up of the site's origin; null where not known. */
+export type Position = readonly [eastM: number, northM: number, upM: number];
+
+/** A point of the site that a part, a place or a conductor's end names. */
+export interface PointRef {
+  /** As typed: `tower@45 ft`, `ring@12 ft`, `t1-rods.2`, `guy-1@anchor`, `street`, `unknown`. */
+  readonly text: string;
+  /** The part meant, 'street', or null for unknown. */
+  readonly part: string | null;
+  /** Height on a support, or distance along a wire's route; metres. */
+  readonly atM: Interval | null;
+  /** `@top`, `@base`, `@tower`, `@anchor`, `@entry` or null. */
+  readonly mark: 'top' | 'base' | 'tower' | 'anchor' | null;
+  /** `.leg2` → 'leg2', `.2` → '2'. */
+  readonly member: string | null;
+}
+
+/** Where a part is: outside, a building's id ('inside' when no building is typed), or null for unknown. */
+export type Where = string | null;
+
+/** What every part may carry. */
+export interface PartBase {
+  readonly id: string;
+  readonly section: PartSection;
+  readonly kind: string;
+  readonly present: Answer;
+  readonly known: HowKnown;
+  /** How single fields are known where it differs from the part: field name → how. */
+  readonly fieldKnown: Readonly<Record<string, HowKnown>>;
+  readonly condition: Condition;
+  readonly position: Position | null;
+  /** The named place it stands at, if one was named. */
+  readonly place: string | null;
+  readonly where: Where;
+  readonly on: PointRef | null;
+  /** null: nothing said (the format's default applies). */
+  readonly bonded: Answer | null;
+  readonly near: readonly { readonly part: string; readonly distanceM: Interval | null }[];
+  readonly withinReach: readonly string[];
+  readonly owner: string | null;
+  readonly count: number;
+  readonly note: string | null;
+  readonly photo: readonly string[];
+  readonly source: SourcePlace;
+  /** The fields that the owner typed, as typed: field name → text. For the report and for messages. */
+  readonly typed: Readonly<Record<string, string>>;
+}
+
+/** A resistance the owner states or read from an instrument. `over range` is {low: 0, high: Infinity, overRange}. */
+export interface StatedOhm {
+  readonly ohm: Interval;
+  readonly overRange: boolean;
+}
+
+export interface Electrode extends PartBase {
+  readonly section: 'electrodes';
+  readonly metal: Metal | null;
+  readonly topM: Interval | null;
+  readonly lengthM: Interval | null;
+  readonly diameterM: Interval | null;
+  readonly angleDeg: Interval | null;
+  readonly widthM: Interval | null;
+  readonly heightM: Interval | null;
+  readonly depthM: Interval | null;
+  readonly layout: 'line' | 'triangle' | 'square' | 'ring' | 'star' | null;
+  readonly spacingM: Interval | null;
+  readonly radiusM: Interval | null;
+  /** Members of a `rods` group, radials of a star. */
+  readonly members: number;
+  readonly joined: Answer;
+  readonly wire: Wire | null;
+  readonly route: readonly RoutePoint[] | null;
+  readonly closed: Answer;
+  readonly areaM2: Interval | null;
+  readonly stands: 'on edge' | 'flat' | null;
+  readonly cage: 'tied' | 'not tied' | 'unknown';
+  readonly holeM: Interval | null;
+  readonly backfill: string | null;
+  readonly backfillOhmM: Interval | null;
+  readonly cover: string | null;
+  readonly resistance: StatedOhm | null;
+  readonly measured: 'alone' | 'bonded' | null;
+}
+
+export type RoutePoint = { readonly position: Position | null; readonly part: PointRef | null };
+
+export interface Guy {
+  readonly id: string;
+  readonly anchor: Position | string | null;
+  readonly metal: Metal | null;
+  readonly turnbuckle: Answer;
+  readonly bypass: Answer;
+  readonly insulators: Answer;
+  readonly source: SourcePlace;
+}
+
+export interface Support extends PartBase {
+  readonly section: 'supports';
+  readonly heightM: Interval | null;
+  readonly legs: number | null;
+  readonly faceM: Interval | null;
+  /** null: unknown; 'none': not of metal. */
+  readonly metal: Metal | 'none' | null;
+  readonly sections: 'one piece' | 'welded' | 'bolted' | 'sliding' | 'hinged' | null;
+  readonly jumpers: Answer;
+  readonly base: string | null;
+  readonly reach: 'public' | 'fenced' | null;
+  readonly guys: readonly Guy[];
+}
+
+export interface Antenna extends PartBase {
+  readonly section: 'antennas';
+  readonly dcPath: Answer;
+  readonly touchesSupport: Answer;
+  readonly bandHz: Interval | null;
+  readonly heightM: Interval | null;
+  readonly lengthM: Interval | null;
+  readonly base: 'insulated' | 'grounded' | null;
+}
+
+export interface Bar extends PartBase {
+  readonly section: 'bars';
+  readonly terminals: number | null;
+  readonly onCover: Answer;
+  readonly areaM2: Interval | null;
+  /** Kind of the joint by which a bar, arrester or box hangs on what it is `on`. */
+  readonly joint: string | null;
+}
+
+export interface Arrester extends PartBase {
+  readonly section: 'arresters';
+  readonly sparkoverV: Interval | null;
+  readonly ratedPowerW: Interval | null;
+  readonly arcV: Interval | null;
+  readonly clamping: { readonly voltageV: Interval; readonly currentA: Interval } | null;
+  readonly bandHz: Interval | null;
+  readonly bleed: Answer;
+  readonly leadM: Interval | null;
+  readonly listed: Answer;
+  readonly series: 'series' | 'shunt' | null;
+  /** Number of wires of its line that it covers; 'all' where the owner says so or the line has one. */
+  readonly covers: number | 'all' | null;
+  readonly between: readonly [PointRef, PointRef] | null;
+  readonly joint: string | null;
+}
+
+export interface Equipment extends PartBase {
+  readonly section: 'equipment';
+  readonly powerW: Interval | null;
+  readonly swr: Interval | null;
+  readonly neutralBonded: Answer;
+  readonly ratingA: Interval | null;
+  readonly phases: number | null;
+  readonly supply: string | null;
+  readonly serviceWire: Wire | null;
+  readonly electrodeWire: Wire | null;
+  readonly serial: string | null;
+  readonly joint: string | null;
+}
+
+/** One stop of a line, in order. */
+export type Stop =
+  /** An antenna, bar, arrester, box, metalwork or point of a support that the line meets. */
+  | { readonly is: 'part'; readonly at: PointRef; readonly source: SourcePlace }
+  /** The shield is bonded here; the line goes on. */
+  | { readonly is: 'bond'; readonly at: PointRef; readonly source: SourcePlace }
+  /** A connector pulled by hand; tied to nothing. */
+  | { readonly is: 'plug'; readonly id: string; readonly source: SourcePlace }
+  /** A bend of the route, tied to nothing. */
+  | { readonly is: 'bend'; readonly at: PointRef | null; readonly position: Position | null; readonly where: Where; readonly source: SourcePlace }
+  | { readonly is: 'street'; readonly source: SourcePlace }
+  | { readonly is: 'unknown'; readonly source: SourcePlace };
+
+export interface Line extends PartBase {
+  readonly section: 'lines';
+  readonly path: readonly Stop[];
+  /** One per piece between named stops (bends add none); null where unknown. */
+  readonly lengthsM: readonly (Interval | null)[];
+  /** The whole, where only that was typed. */
+  readonly lengthM: Interval | null;
+  readonly cable: string | null;
+  readonly impedanceOhm: Interval | null;
+  readonly wires: number | null;
+  readonly buried: Answer;
+  readonly overhead: Answer;
+  readonly enclosure: string | null;
+  readonly protectiveConductor: Answer;
+  readonly along: { readonly part: string; readonly spacingM: Interval | null } | null;
+  readonly runs: string | null;
+  readonly metalInside: Answer;
+}
+
+/** A wire's meeting with a part: on a named clamp of the `joints` section, on a joint of its own, or as one piece. */
+export interface JointUse {
+  /** Id of the `joints` section, or null for a joint of the conductor's own. */
+  readonly named: string | null;
+  readonly kind: string | null;
+  readonly metal: Metal | null;
+  readonly resistance: StatedOhm | null;
+  readonly condition: Condition;
+  readonly listed: Answer;
+  readonly forBurial: Answer;
+  readonly accessible: Answer;
+  readonly source: SourcePlace;
+}
+
+export interface Conductor extends PartBase {
+  readonly section: 'conductors';
+  readonly from: PointRef;
+  readonly to: PointRef;
+  readonly passes: readonly { readonly at: PointRef; readonly joint: JointUse }[];
+  readonly wire: Wire | null;
+  readonly lengthM: Interval | null;
+  readonly lengthsM: readonly (Interval | null)[];
+  readonly route: readonly RoutePoint[] | null;
+  readonly resistance: StatedOhm | null;
+  readonly inductanceH: Interval | null;
+  /** Depth below grade; null: unknown; 'no': not in soil. */
+  readonly buriedM: Interval | 'no' | null;
+  readonly bends: readonly { readonly angleDeg: Interval | null; readonly radiusM: Interval | null }[];
+  /** true: `joints: none`, the ends are one piece with what they meet. */
+  readonly onePiece: boolean;
+  readonly fromJoint: JointUse;
+  readonly toJoint: JointUse;
+  readonly splices: readonly JointUse[];
+  readonly role: string | null;
+  readonly along: { readonly part: string; readonly spacingM: Interval | null } | null;
+  readonly runs: string | null;
+  readonly enclosure: string | null;
+}
+
+export interface Joint extends PartBase {
+  readonly section: 'joints';
+  readonly metal: Metal | null;
+  readonly listed: Answer;
+  readonly forBurial: Answer;
+  readonly accessible: Answer;
+  readonly resistance: StatedOhm | null;
+  readonly bolts: number | null;
+}
+
+export interface Metalwork extends PartBase {
+  readonly section: 'metalwork';
+  readonly route: readonly RoutePoint[] | null;
+  readonly metal: Metal | null;
+  readonly buried: Answer;
+  readonly depthM: Interval | null;
+  readonly continuous: Answer;
+  readonly joints: string | null;
+  readonly sizeM: Interval | null;
+}
+
+export type Part =
+  | Electrode
+  | Support
+  | Antenna
+  | Bar
+  | Arrester
+  | Equipment
+  | Line
+  | Conductor
+  | Joint
+  | Metalwork;
+
+export interface Building {
+  readonly id: string;
+  readonly corners: readonly Position[] | null;
+  readonly heightM: Interval | null;
+  readonly walls: string | null;
+  readonly roof: string | null;
+  readonly source: SourcePlace;
+}
+
+export interface Place {
+  readonly id: string;
+  readonly position: Position | null;
+  readonly where: Where;
+  readonly source: SourcePlace;
+}
+
+export interface State {
+  readonly id: string;
+  readonly says: string | null;
+  readonly open: readonly {
+    /** A plug's id, or 'line:stop'. */
+    readonly at: string;
+    readonly side: 'before' | 'after' | null;
+    readonly gapM: Interval | null;
+    readonly end: 'loose' | 'grounded' | 'unknown';
+  }[];
+  /** 'part.field' → the value as the file format would hold it. */
+  readonly set: Readonly<Record<string, unknown>>;
+  readonly lost: readonly string[];
+  readonly frozen: Answer;
+  readonly dry: Answer;
+  readonly wet: Answer;
+  readonly source: SourcePlace;
+}
+
+export interface Reading {
+  readonly id: string;
+  readonly kind: 'four-pin' | 'fall of potential' | 'stakeless' | 'continuity' | 'joint' | 'potential' | 'other' | 'unknown';
+  readonly date: string | null;
+  readonly weather: string | null;
+  readonly instrument: string | null;
+  readonly by: string | null;
+  readonly note: string | null;
+  readonly position: Position | null;
+  readonly on: PointRef | null;
+  readonly between: readonly [PointRef, PointRef] | null;
+  readonly spacingM: readonly Interval[];
+  readonly pins: readonly (readonly Interval[])[];
+  readonly currentProbeM: Interval | null;
+  readonly potentialProbeM: readonly Interval[];
+  readonly direction: string | null;
+  readonly resistance: readonly StatedOhm[];
+  readonly reads: StatedOhm | null;
+  readonly readsV: Interval | null;
+  readonly currentA: Interval | null;
+  readonly frequencyHz: Interval | null;
+  readonly source: SourcePlace;
+}
+
+export interface Soil {
+  readonly layers: readonly { readonly resistivityOhmM: Interval | null; readonly thicknessM: Interval | null }[];
+  readonly type: string | null;
+  readonly frostM: Interval | null;
+  readonly known: HowKnown;
+  readonly source: SourcePlace;
+}
+
+export interface CodeRef {
+  readonly document: string;
+  readonly edition: string | null;
+  readonly amendments: string | null;
+}
+
+export interface Agreement {
+  readonly rule: string;
+  readonly at: string | null;
+  readonly reason: string | null;
+  readonly by: string | null;
+  readonly date: string | null;
+}
+
+export interface SiteHeader {
+  readonly name: string | null;
+  readonly region: Region;
+  readonly units: 'ft' | 'm';
+  /** A part's id, 'none' (field station), or 'unknown'. */
+  readonly service: string;
+  readonly supply: Supply;
+  readonly codes: readonly CodeRef[];
+  readonly prepared: { readonly by: string | null; readonly for: string | null; readonly date: string | null };
+  readonly address: string | null;
+  readonly owner: string | null;
+  readonly permit: string | null;
+  readonly revision: string | null;
+  readonly northDeg: number | null;
+  readonly claims: string | null;
+  readonly standard: string | null;
+  readonly incomplete: readonly SectionName[];
+  readonly without: readonly string[];
+  readonly temporary: Answer;
+  readonly agreed: readonly Agreement[];
+}
+
+/** Something accepted that the reader wants confirmed: a slip of unit, a strange size. */
+export interface Question {
+  readonly path: string;
+  readonly source: SourcePlace;
+  /** A message key of the words room, with its values. */
+  readonly key: string;
+  readonly values: Readonly<Record<string, string | number>>;
+}
+
+export interface Site {
+  readonly file: string;
+  readonly header: SiteHeader;
+  readonly soil: Soil | null;
+  readonly buildings: readonly Building[];
+  readonly places: readonly Place[];
+  readonly electrodes: readonly Electrode[];
+  readonly supports: readonly Support[];
+  readonly antennas: readonly Antenna[];
+  readonly bars: readonly Bar[];
+  readonly arresters: readonly Arrester[];
+  readonly equipment: readonly Equipment[];
+  readonly lines: readonly Line[];
+  readonly conductors: readonly Conductor[];
+  readonly joints: readonly Joint[];
+  readonly metalwork: readonly Metalwork[];
+  readonly states: readonly State[];
+  readonly readings: readonly Reading[];
+  readonly prices: Readonly<Record<string, string | number>> | null;
+  /** listed: typed; none: looked at, there are none; missing: not looked at. */
+  readonly sections: Readonly<Record<SectionName, 'listed' | 'none' | 'missing'>>;
+  readonly questions: readonly Question[];
+  /** Defaults that had to be taken: where, what, and a message key for the effect. */
+  readonly defaults: readonly { readonly path: string; readonly taken: string; readonly key: string }[];
+}
