@@ -1,0 +1,142 @@
+/**
+ * The one list of what a rule may ask: name and type. Each is worked out at most once (see facts-of.ts). A rule gets
+ * only the facts that it names.
+ */
+import type { Bonding } from '../bonding/bonding.ts';
+import type { Metal } from '../materials/metals.ts';
+import type { Wire } from '../materials/wire.ts';
+import type {
+  Answer,
+  Arrester,
+  Condition,
+  Conductor,
+  Electrode,
+  Equipment,
+  SectionName,
+  Site,
+  SiteHeader,
+  Support,
+} from '../site/site.ts';
+import type { Interval } from '../units/interval.ts';
+
+/** What a conductor is by what it joins, unless the owner says otherwise. */
+export type ConductorRole =
+  | 'service electrode wire'
+  | 'electrode tie'
+  | 'mast lead'
+  | 'arrester lead'
+  | 'bond'
+  | 'down conductor'
+  | 'protective'
+  | 'unknown';
+
+export interface ConductorFacts {
+  readonly id: string;
+  readonly part: Conductor;
+  readonly role: ConductorRole;
+  readonly wire: Wire | null;
+  readonly areaM2: Interval | null;
+  readonly lengthM: Interval | null;
+  /** Whether any of it is in soil, indoors. */
+  readonly inSoil: Answer;
+  readonly indoors: Answer;
+  /** Ids of the parts at its ends and passes; null for an end nobody knows. */
+  readonly ends: readonly [string | null, string | null];
+  readonly passes: readonly string[];
+  /** Its only way: losing it takes an antenna, mast or arrester off earth. */
+  readonly deadEnd: boolean;
+  readonly bends: readonly { readonly angleDeg: Interval | null; readonly radiusM: Interval | null }[];
+  /** Whether it lies on the best way of a mast, antenna, arrester or entry panel to earth: a lightning path. */
+  readonly lightningPath: boolean;
+}
+
+export interface JointFacts {
+  /** `clamp1`, `c1:E1`, `c1:from`, `a1:entry`. */
+  readonly id: string;
+  readonly kind: string | null;
+  readonly metal: Metal | null;
+  /** Conductors (and mounted parts) that it holds. */
+  readonly holds: readonly string[];
+  /** The part that it is on. */
+  readonly on: string | null;
+  /** Metals of the wires it holds and of the part it is on. */
+  readonly wireMetals: readonly (Metal | null)[];
+  readonly onMetal: Metal | null;
+  readonly buried: Answer;
+  readonly listed: Answer;
+  readonly forBurial: Answer;
+  readonly accessible: Answer;
+  readonly condition: Condition;
+  readonly resistanceOhm: Interval | null;
+  /** false for an end typed `joints: none`. */
+  readonly typed: boolean;
+}
+
+export interface ElectrodeFacts {
+  readonly id: string;
+  readonly part: Electrode;
+  readonly aloneOhm: { readonly value: number | null; readonly low: number; readonly high: number } | null;
+  readonly how: 'computed' | 'stated' | 'unknown';
+  readonly formula: string | null;
+  readonly source: { readonly document: string; readonly clause: string | null; readonly provenance: string } | null;
+  /** Measured alone by a reading or stated as such. */
+  readonly measuredOhm: { readonly ohm: Interval; readonly overRange: boolean } | null;
+  /** Group of the electrode and how many electrodes of any kind (rods counted singly) are in it. */
+  readonly group: string | null;
+  readonly electrodesInGroup: number;
+}
+
+export interface MastFacts {
+  readonly id: string;
+  readonly part: Support;
+  readonly metal: Answer;
+  readonly antennas: readonly string[];
+}
+
+export interface ArresterFacts {
+  readonly id: string;
+  readonly part: Arrester;
+  readonly lines: readonly string[];
+  readonly where: string | null;
+  readonly bonded: Answer;
+}
+
+export interface BoxFacts {
+  readonly id: string;
+  readonly part: Equipment;
+  readonly where: string | null;
+  /** Mains lines that end on it. */
+  readonly mains: readonly string[];
+}
+
+export interface EarthFacts {
+  /** Service's own group to remote earth. */
+  readonly resistanceOhm: { readonly value: number | null; readonly low: number; readonly high: number } | null;
+  readonly groups: readonly {
+    readonly id: string;
+    readonly resistanceOhm: { readonly value: number | null; readonly low: number; readonly high: number } | null;
+  }[];
+  /** Resistance to remote earth of every part that reaches one. */
+  readonly ofPart: ReadonlyMap<string, { readonly value: number | null; readonly low: number; readonly high: number }>;
+  readonly currentShare: ReadonlyMap<string, number>;
+  readonly couplingLeftOut: readonly (readonly [string, string])[];
+  readonly residual: number;
+  readonly worstAt: string | null;
+}
+
+export interface Facts {
+  readonly site: Site;
+  readonly header: SiteHeader;
+  /** Whether a section was typed, typed as none, or not looked at; `incomplete` ones count as missing for what is not in them. */
+  readonly sections: Readonly<Record<SectionName, 'listed' | 'none' | 'missing'>>;
+  readonly bonding: Bonding;
+  readonly electrodes: readonly ElectrodeFacts[];
+  readonly masts: readonly MastFacts[];
+  readonly conductors: readonly ConductorFacts[];
+  readonly joints: readonly JointFacts[];
+  readonly arresters: readonly ArresterFacts[];
+  readonly boxes: readonly BoxFacts[];
+  readonly earth: EarthFacts;
+}
+
+export type FactName = keyof Facts;

@@ -1,0 +1,75 @@
+import type { FactName, Facts } from '../facts/facts.ts';
+import type { Interval } from '../units/interval.ts';
+import type { Values } from '../words/say.ts';
+import type { RuleId } from './rule-ids.ts';
+
+export type Severity = 'hazard' | 'defect' | 'advice';
+export type Family = 'code' | 'strike' | 'practice';
+/** A code set asks in its region; 'practice' and 'ours' are asked everywhere. */
+export type CodeSet = 'us' | 'ca' | 'iec' | 'uk' | 'au' | 'any';
+
+export interface Clause {
+  readonly document: string;
+  readonly edition: string | null;
+  readonly clause: string | null;
+  /** read: seen in the text itself; second-hand: restated elsewhere; memory: check against your copy; ours: no source. */
+  readonly provenance: 'read' | 'second-hand' | 'memory' | 'ours';
+}
+
+/** A sentence by key, with its values; the text is in the words room under the rule's id. */
+export interface Because {
+  readonly key: string;
+  readonly values?: Values;
+}
+
+/** What a rule says of one place it looked at. */
+export type Verdict =
+  | { readonly is: 'not applicable'; readonly because: Because }
+  /** The section of the file was not typed at all. */
+  | { readonly is: 'not looked at'; readonly because: Because }
+  | { readonly is: 'met'; readonly at: readonly string[]; readonly because: Because; readonly measured?: Measured }
+  | {
+      readonly is: 'not met';
+      readonly at: readonly string[];
+      readonly because: Because;
+      readonly measured?: Measured;
+      /** Differs from the record's where one place is worse or lighter than the rule's usual. */
+      readonly severity?: Severity;
+      /** A finding (rule:place) that causes this one. */
+      readonly under?: string;
+    }
+  | {
+      readonly is: 'cannot tell';
+      readonly at: readonly string[];
+      readonly because: Because;
+      /** What would settle it. */
+      readonly settle: Because;
+      readonly measured?: Measured;
+      readonly under?: string;
+    };
+
+/** A figure against its limit. `key` carries the base unit, such as `areaM2`, so that it can be said in both systems. */
+export interface Measured {
+  readonly key: string;
+  readonly value: number | Interval;
+  readonly limit: number;
+  /** least: the value must be at least the limit; most: at most. */
+  readonly sense: 'least' | 'most';
+}
+
+/** A rule: a record with a small function. Asking for a fact that is not in `needs` is a compile error. */
+export interface Rule<N extends FactName = FactName> {
+  readonly id: RuleId;
+  readonly family: Family;
+  readonly severity: Severity;
+  /** Regions whose code set holds this rule. */
+  readonly codeSets: readonly CodeSet[];
+  readonly source: Clause;
+  readonly needs: readonly N[];
+  readonly check: (facts: Pick<Facts, N>) => readonly Verdict[];
+}
+
+/** Keeps the list of needed facts and the argument of `check` in step. */
+export function rule<const N extends FactName>(record: Rule<N>): Rule<N> {
+  return record;
+}

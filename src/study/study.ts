@@ -1,0 +1,318 @@
+/**
+ * The study: everything worked out about one site in one state, as one JSON document. Keys are a contract (added freely,
+ * never renamed); base SI units with the unit in the key; lists in a total order; no clock. A figure that is not known
+ * is null with its reason in `unknowns`. Report, drawings and comparisons read only this.
+ */
+import type { Interval } from '../units/interval.ts';
+
+export const studyFormat = 1;
+
+/** A figure with its rigorous bounds; high is null where nothing bounds it from above. */
+export interface Bounded {
+  readonly value: number | null;
+  readonly low: number;
+  readonly high: number | null;
+}
+
+export type Severity = 'hazard' | 'defect' | 'advice';
+export type Outcome = 'met' | 'not met' | 'cannot tell';
+export type Family = 'code' | 'strike' | 'practice';
+export type Provenance = 'read' | 'second-hand' | 'memory' | 'ours';
+
+export interface StudySource {
+  readonly document: string;
+  readonly edition: string | null;
+  readonly clause: string | null;
+  readonly provenance: Provenance;
+}
+
+export interface StudyPart {
+  readonly id: string;
+  readonly section: string;
+  readonly kind: string;
+  readonly present: string;
+  readonly known: string;
+  readonly condition: string;
+  readonly where: string | null;
+  readonly on: string | null;
+  readonly place: string | null;
+  readonly owner: string | null;
+  readonly count: number;
+  readonly note: string | null;
+  readonly photos: readonly string[];
+  /** East, north, up in metres; null where not known. */
+  readonly positionM: readonly [number, number, number] | null;
+  /** Points of a route (buried wire, pipe, conductor, line with known stops); [] where none is known. */
+  readonly routeM: readonly (readonly [number, number, number])[];
+  readonly heightM: Interval | null;
+  /** The owner's own words, field by field, in the order of the file. */
+  readonly typed: Readonly<Record<string, string>>;
+  /** Group it belongs to; null for what no group holds (a line, a conductor's own joint). */
+  readonly group: string | null;
+}
+
+export interface StudyWayPiece {
+  readonly part: string;
+  readonly from: string;
+  readonly to: string;
+  readonly body: string;
+  readonly lengthM: Interval | null;
+  readonly resistanceOhm: Interval | null;
+  readonly inductanceH: Interval | null;
+  readonly areaM2: Interval | null;
+  readonly bendsDeg: number;
+}
+
+/** One entry of `paths`: from each antenna, mast, arrester, bar and box to its nearest electrode and to the service. */
+export interface StudyPath {
+  readonly from: string;
+  readonly to: string;
+  readonly aim: 'electrode' | 'service';
+  readonly lengthM: Interval | null;
+  readonly lengthAtLeastM: number;
+  readonly resistanceOhm: Interval | null;
+  readonly inductanceH: Interval | null;
+  readonly bendsDeg: number;
+  readonly through: readonly string[];
+  readonly pieces: readonly StudyWayPiece[];
+  readonly weakest: { readonly part: string; readonly areaM2: Interval } | null;
+  readonly separatePaths: number;
+  readonly separatePathsStrict: number;
+  readonly byFeeder: boolean;
+}
+
+export interface StudyFinding {
+  /** rule, or rule:place where the rule looks at places. */
+  readonly id: string;
+  readonly rule: string;
+  readonly family: Family;
+  readonly codeSet: string;
+  readonly severity: Severity;
+  readonly outcome: Outcome;
+  readonly at: readonly string[];
+  /** Id of the finding that this one is folded under; null for one that stands alone. */
+  readonly under: string | null;
+  readonly title: string;
+  readonly because: { readonly key: string; readonly values: Readonly<Record<string, unknown>>; readonly text: string };
+  readonly measured: {
+    readonly value: number | Interval;
+    readonly unit: string;
+    readonly limit: number;
+    readonly text: string;
+  } | null;
+  readonly source: StudySource;
+  /** What puts it right (not met), or what would settle it (cannot tell); '' when met. */
+  readonly remedy: string;
+  /** Set when the owner has agreed to let it stand. */
+  readonly agreed: { readonly reason: string | null; readonly by: string | null; readonly date: string | null } | null;
+}
+
+/** One condition of the catalogue as it went on this site: met, not applicable and not looked at included. */
+export interface StudyCondition {
+  readonly rule: string;
+  readonly family: Family;
+  readonly codeSet: string;
+  readonly severity: Severity;
+  readonly title: string;
+  readonly source: StudySource;
+  readonly outcome: Outcome | 'not applicable' | 'not looked at';
+  readonly met: number;
+  readonly notMet: number;
+  readonly cannotTell: number;
+  /** Why not applicable or not looked at; '' otherwise. */
+  readonly because: string;
+}
+
+export interface StudyElectrode {
+  readonly id: string;
+  readonly aloneOhm: Bounded | null;
+  /** Share of a current put into the service bar; null where the electrode is in another group or cannot be told. */
+  readonly currentShare: number | null;
+  readonly how: 'computed' | 'stated' | 'unknown';
+  readonly formula: string | null;
+  readonly source: StudySource | null;
+  readonly group: string | null;
+}
+
+export interface Study {
+  readonly format: number;
+  readonly tool: { readonly name: string; readonly version: string };
+  readonly site: {
+    readonly name: string | null;
+    readonly region: string;
+    readonly units: 'ft' | 'm';
+    readonly file: string;
+    readonly checksum: string;
+    readonly service: string;
+    readonly supply: string;
+    readonly address: string | null;
+    readonly owner: string | null;
+    readonly permit: string | null;
+    readonly revision: string | null;
+    readonly prepared: { readonly by: string | null; readonly for: string | null; readonly date: string | null };
+    readonly northDeg: number;
+    readonly claims: string | null;
+    readonly temporary: string;
+  };
+  readonly state: { readonly id: string; readonly says: string | null };
+  /** States of the site, the one as typed left out. */
+  readonly states: readonly { readonly id: string; readonly says: string | null }[];
+  readonly codes: readonly {
+    readonly document: string;
+    readonly edition: string | null;
+    readonly amendments: string | null;
+  }[];
+  /** Buildings and named places, for the plan. */
+  readonly buildings: readonly {
+    readonly id: string;
+    readonly cornersM: readonly (readonly [number, number, number])[];
+    readonly heightM: Interval | null;
+  }[];
+  readonly parts: readonly StudyPart[];
+  readonly assumptions: readonly { readonly path: string; readonly taken: string; readonly effect: string }[];
+  readonly unknowns: readonly {
+    readonly path: string;
+    readonly why: string;
+    readonly settle: string;
+    readonly line: number | null;
+    readonly column: number | null;
+  }[];
+  /** Accepted, but strange: the reader asks about it. */
+  readonly questions: readonly {
+    readonly path: string;
+    readonly line: number;
+    readonly column: number;
+    readonly text: string;
+  }[];
+  readonly bonding: {
+    readonly groups: readonly {
+      readonly id: string;
+      readonly electrodes: readonly string[];
+      readonly parts: readonly string[];
+      readonly hasService: boolean | null;
+      readonly byFeeder: readonly string[];
+    }[];
+    readonly unbondedElectrodes: readonly string[] | null;
+    readonly perhapsUnbonded: readonly { readonly electrode: string; readonly decidedBy: readonly string[] }[];
+    readonly bridges: readonly {
+      readonly groups: readonly [string, string];
+      readonly tie: string;
+      readonly parts: readonly string[];
+    }[];
+    readonly weakPoints: readonly {
+      readonly at: string;
+      readonly kind: 'joint' | 'conductor' | 'part';
+      readonly losesService: readonly string[];
+      readonly losesEarth: readonly string[];
+      readonly electrodesLost: readonly string[];
+      readonly noticed: string;
+      readonly certain: boolean;
+    }[];
+    readonly openRings: readonly { readonly at: string; readonly why: string }[];
+    readonly tiedToNothing: readonly string[];
+    /** Ties between parts, for the diagram: conductors, mounts, shields, gaps. */
+    readonly ties: readonly {
+      readonly a: string;
+      readonly b: string;
+      readonly kind: string;
+      readonly is: string;
+      readonly part: string;
+    }[];
+  };
+  readonly paths: readonly StudyPath[];
+  readonly lines: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly stops: readonly string[];
+    readonly conductors: readonly {
+      readonly which: 'shield' | 'core' | 'protective';
+      readonly count: number;
+      readonly bondedAt: readonly string[];
+      readonly protectedBy: readonly string[];
+      readonly drainedBy: readonly string[];
+      readonly unprotected: number | null;
+    }[];
+    readonly crossings: readonly {
+      readonly building: string;
+      readonly after: string;
+      readonly before: string;
+      readonly which: 'shield' | 'core' | 'protective';
+      readonly count: number;
+      readonly protector: string | null;
+      readonly bondedTo: string | null;
+      readonly certain: boolean;
+    }[];
+  }[];
+  readonly reach: readonly {
+    readonly part: string;
+    readonly by: readonly { readonly line: string; readonly from: string }[];
+  }[];
+  readonly conductors: readonly {
+    readonly id: string;
+    readonly role: string;
+    readonly from: string;
+    readonly to: string;
+    readonly wire: string | null;
+    readonly areaM2: Interval | null;
+    readonly lengthM: Interval | null;
+    readonly resistanceOhm: Interval | null;
+    readonly inductanceH: Interval | null;
+    readonly buried: string;
+    readonly bendsDeg: number;
+  }[];
+  readonly joints: readonly {
+    readonly id: string;
+    readonly kind: string | null;
+    readonly holds: readonly string[];
+    readonly on: string | null;
+    readonly resistanceOhm: Interval | null;
+    readonly listed: string;
+    readonly forBurial: string;
+    readonly buried: string;
+    readonly accessible: string;
+    readonly condition: string;
+  }[];
+  readonly arresters: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly on: string | null;
+    readonly lines: readonly string[];
+    readonly where: string | null;
+    readonly leadM: Interval | null;
+    readonly listed: string;
+    readonly sparkoverV: Interval | null;
+    readonly bonded: string;
+  }[];
+  readonly earth: {
+    /** Of the site's own electrodes in the service's group, at the service bar, neutral and outside lines lifted. */
+    readonly resistanceOhm: Bounded | null;
+    readonly withServicesOhm: Bounded | null;
+    readonly electrodes: readonly StudyElectrode[];
+    readonly groups: readonly { readonly id: string; readonly resistanceOhm: Bounded | null }[];
+    readonly soil: {
+      readonly layers: readonly { readonly resistivityOhmM: Interval | null; readonly thicknessM: Interval | null }[];
+      readonly type: string | null;
+      readonly known: string;
+    } | null;
+    /** Coupling through soil that had to be left out, by pair of electrodes. */
+    readonly couplingLeftOut: readonly (readonly [string, string])[];
+    /** How well the network was solved: the largest current imbalance relative to what was put in, and where. */
+    readonly residual: number;
+    readonly worstAt: string | null;
+  };
+  readonly findings: readonly StudyFinding[];
+  readonly conditions: readonly StudyCondition[];
+  readonly verdict: {
+    readonly hazards: number;
+    readonly defects: number;
+    readonly advices: number;
+    readonly cannotTell: number;
+    readonly agreed: number;
+    /** Three sentences. */
+    readonly text: readonly string[];
+    /** The first three things to do, most pressing first. */
+    readonly actions: readonly { readonly finding: string; readonly text: string }[];
+  };
+  /** Documents and formulas that figures and rules rest on, each once. */
+  readonly sources: readonly StudySource[];
+}
