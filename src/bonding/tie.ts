@@ -13,7 +13,17 @@ import type { Interval } from '../units/interval.ts';
  *  gap         conducts only while a surge has fired it: gas tube, protector, air gap of a pulled plug
  *  drain       passes static only: bleed resistor, choke, shorted stub, antenna joined at DC
  */
-export type TieKind = 'metal' | 'feeder' | 'shield' | 'cord' | 'case' | 'loose-metal' | 'guy' | 'core' | 'gap' | 'drain';
+export type TieKind =
+  | 'metal'
+  | 'feeder'
+  | 'shield'
+  | 'cord'
+  | 'case'
+  | 'loose-metal'
+  | 'guy'
+  | 'core'
+  | 'gap'
+  | 'drain';
 
 /** What a tie physically is: decides its resistance and how it is reported. */
 export type TieBody =

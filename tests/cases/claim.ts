@@ -11,7 +11,12 @@ export type OutcomeName = 'met' | 'not met' | 'cannot tell';
 /** One question to the study. `at` is a part or joint id of the site file. Intervals are [low, high] in SI units. */
 export type Question =
   /** A finding of this rule stands (at this place), with this outcome (left out: not met). */
-  | { readonly finding: string; readonly at?: string; readonly outcome?: OutcomeName; readonly severity?: 'hazard' | 'defect' | 'advice' }
+  | {
+      readonly finding: string;
+      readonly at?: string;
+      readonly outcome?: OutcomeName;
+      readonly severity?: 'hazard' | 'defect' | 'advice';
+    }
   /** These parts are all in one bonded group. */
   | { readonly together: readonly string[] }
   /** These two parts are in different bonded groups. */
