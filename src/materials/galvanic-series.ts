@@ -8,8 +8,18 @@ export interface GalvanicRow {
   readonly source: Citation;
 }
 
-const quoted = cite('anodic index table of MIL-F-14072, finishes for ground electronic equipment', null, null, 'second-hand');
-const recalled = cite('anodic index table of MIL-F-14072, finishes for ground electronic equipment', null, null, 'memory');
+const quoted = cite(
+  'anodic index table of MIL-F-14072, finishes for ground electronic equipment',
+  null,
+  null,
+  'second-hand',
+);
+const recalled = cite(
+  'anodic index table of MIL-F-14072, finishes for ground electronic equipment',
+  null,
+  null,
+  'memory',
+);
 
 /** From the noblest down. */
 export const galvanicSeries: readonly GalvanicRow[] = [

@@ -43,7 +43,12 @@ export interface JointKind {
   readonly heatSource: Citation | null;
 }
 
-const contact = cite('contact model and service ranges after R. Holm, Electric Contacts', null, 'order of size only', 'memory');
+const contact = cite(
+  'contact model and service ranges after R. Holm, Electric Contacts',
+  null,
+  'order of size only',
+  'memory',
+);
 const list = cite('NFPA 70', null, '250.8 and 250.70', 'second-hand');
 const heat = cite('IEEE Std 80', '2000', 'temperature limits of joints', 'memory');
 const tinLead = cite('handbook tables: melting point of tin-lead solder', null, null, 'memory');
@@ -125,7 +130,11 @@ export function nearJoint(text: string): JointName | null {
 export const unknownJointOhm: Interval = { low: fused.low, high: makeshift.high };
 
 function plainJoint(text: string): string {
-  return text.normalize('NFKC').toLowerCase().replace(/[\s-]+/g, ' ').trim();
+  return text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s-]+/g, ' ')
+    .trim();
 }
 
 function permanentJoint(
@@ -155,5 +164,9 @@ function mechanicalJoint(
   resistanceSource: Citation,
   forElectrodes: JointKind['forElectrodes'],
 ): JointKind {
-  return { ...permanentJoint(name, resistanceOhm, resistanceSource, forElectrodes, pressure), permanent: false, mechanical: true };
+  return {
+    ...permanentJoint(name, resistanceOhm, resistanceSource, forElectrodes, pressure),
+    permanent: false,
+    mechanical: true,
+  };
 }

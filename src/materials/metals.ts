@@ -36,8 +36,18 @@ const iacs = cite('IEC 60028, international standard of resistance for copper', 
 const hardDrawn = cite('IEEE Std 80', '2000', 'Table 1, hard-drawn copper', 'memory');
 const wireTable = cite('IEC 60889 (low figure) and IEC 62305-1 annex D (high figure)', null, null, 'memory');
 const clad = cite('IEEE Std 80', '2000', 'Table 1, copper-clad steel wire 40 % to copper-clad rod 20 %', 'memory');
-const mild = cite('IEC 62305-1 annex D (low figure) and IEEE Std 80 Table 1, 1020 steel (high figure)', null, null, 'memory');
-const zincCoated = cite('IEC 62305-1 annex D (low figure) and IEEE Std 80 Table 1, zinc-coated rod (high figure)', null, null, 'memory');
+const mild = cite(
+  'IEC 62305-1 annex D (low figure) and IEEE Std 80 Table 1, 1020 steel (high figure)',
+  null,
+  null,
+  'memory',
+);
+const zincCoated = cite(
+  'IEC 62305-1 annex D (low figure) and IEEE Std 80 Table 1, zinc-coated rod (high figure)',
+  null,
+  null,
+  'memory',
+);
 const austenitic = cite('IEC 62305-1 annex D and IEEE Std 80 Table 1, 304 stainless', null, null, 'memory');
 const tables = cite('handbook tables of physical constants', null, null, 'memory');
 const annexD = cite('IEC 62305-1', '2010', 'annex D, physical characteristics of typical materials', 'memory');
@@ -56,13 +66,57 @@ export const metals: readonly Metal[] = [
   metal('copper', [17.241], [3.93e-3], 8890, 385, 1083, nonMagnetic, heatingOfCopper, 'copper', iacs),
   metal('tinned copper', [17.241, 17.77], [3.93e-3], 8890, 385, 1083, nonMagnetic, heatingOfCopper, 'tin plate', iacs),
   metal('hard-drawn copper', [17.77], [3.81e-3], 8890, 385, 1083, nonMagnetic, heatingOfCopper, 'copper', hardDrawn),
-  metal('aluminium', [28.264, 29], [4.0e-3, 4.03e-3], 2700, 908, 658, nonMagnetic, heatingOfAluminium, 'wrought aluminium', wireTable),
+  metal(
+    'aluminium',
+    [28.264, 29],
+    [4.0e-3, 4.03e-3],
+    2700,
+    908,
+    658,
+    nonMagnetic,
+    heatingOfAluminium,
+    'wrought aluminium',
+    wireTable,
+  ),
   metal('cast aluminium', null, null, 2700, 908, null, nonMagnetic, null, 'cast aluminium', tables),
   metal('copper-clad aluminium', null, null, null, null, 658, nonMagnetic, null, 'copper', tables),
   metal('copper-clad steel', [44, 86.2], [3.78e-3], 8150, null, 1083, { low: 1, high: 2000 }, null, 'copper', clad),
-  metal('galvanised steel', [120, 201], [3.2e-3, 6.5e-3], 7800, 469, 419, magnetic, heatingOfSteel, 'galvanised steel', zincCoated),
-  metal('stainless steel', [700, 720], [0.8e-3, 1.3e-3], 8000, 500, 1400, { low: 1, high: 1.1 }, heatingOfStainless, 'stainless steel 18 % Cr', austenitic),
-  metal('steel', [120, 159], [3.77e-3, 6.5e-3], 7800, 469, 1510, magnetic, heatingOfSteel, 'iron and plain steel', mild),
+  metal(
+    'galvanised steel',
+    [120, 201],
+    [3.2e-3, 6.5e-3],
+    7800,
+    469,
+    419,
+    magnetic,
+    heatingOfSteel,
+    'galvanised steel',
+    zincCoated,
+  ),
+  metal(
+    'stainless steel',
+    [700, 720],
+    [0.8e-3, 1.3e-3],
+    8000,
+    500,
+    1400,
+    { low: 1, high: 1.1 },
+    heatingOfStainless,
+    'stainless steel 18 % Cr',
+    austenitic,
+  ),
+  metal(
+    'steel',
+    [120, 159],
+    [3.77e-3, 6.5e-3],
+    7800,
+    469,
+    1510,
+    magnetic,
+    heatingOfSteel,
+    'iron and plain steel',
+    mild,
+  ),
   metal('iron', [97, 1000], [3.8e-3, 6.5e-3], 7200, 460, 1150, magnetic, null, 'iron and plain steel', tables),
   metal('brass', [62, 66], [1.5e-3, 2e-3], 8500, 380, 900, nonMagnetic, null, 'low brass and bronze', tables),
   metal('high brass', [62, 66], [1.5e-3, 2e-3], 8500, 380, 900, nonMagnetic, null, 'high brass', tables),
@@ -194,5 +248,13 @@ function heating(
   specificHeatJPerKgK: number,
 ): HeatingConstants {
   const resistivityOhmM = resistivityNanoOhmM * 1e-9;
-  return { resistivityOhmM, temperatureCoefficientPerK, densityKgPerM3, meltingCelsius, latentHeatJPerKg, specificHeatJPerKgK, source: annexD };
+  return {
+    resistivityOhmM,
+    temperatureCoefficientPerK,
+    densityKgPerM3,
+    meltingCelsius,
+    latentHeatJPerKg,
+    specificHeatJPerKgK,
+    source: annexD,
+  };
 }

@@ -9,7 +9,12 @@ export interface SoilType {
   readonly source: Citation;
 }
 
-const bureau = cite('National Bureau of Standards Technologic Paper 108, as in IEEE Std 142', null, 'resistivity of soils', 'read');
+const bureau = cite(
+  'National Bureau of Standards Technologic Paper 108, as in IEEE Std 142',
+  null,
+  'resistivity of soils',
+  'read',
+);
 const groups = cite('IEEE Std 142 and BS 7430', null, 'resistivity by soil group', 'second-hand');
 const std80 = cite('IEEE Std 80', '2000', 'range of earth resistivity', 'memory');
 const iec = cite('IEC 60364-5-54', null, 'annex D', 'memory');
@@ -73,7 +78,11 @@ const otherNames: Readonly<Record<string, string>> = {
 
 /** The kind of soil that a text names; null when it names none. */
 export function readSoil(text: string): SoilType | null {
-  const plain = text.normalize('NFKC').toLowerCase().replace(/[\s-]+/g, ' ').trim();
+  const plain = text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s-]+/g, ' ')
+    .trim();
   const name = otherNames[plain] ?? plain;
   return soils.find((s) => s.name === name) ?? null;
 }
