@@ -1,8 +1,7 @@
-import { divide, exact, type Interval, mul, scale } from '../units/interval.ts';
+import { exact, type Interval, mul, scale } from '../units/interval.ts';
 import { readQuantity } from '../units/quantity.ts';
-import { circularMilM2 } from '../units/unit-table.ts';
 import { type Metal, metalNames, nearMetal, plainMetal, plainMetalNames, readMetal } from './metals.ts';
-import { awgNameOfArea, gaugeAreaM2, gaugeNumber, nameOfNumber } from './wire-sizes.ts';
+import { awgNameOfArea, gaugeAreaM2, gaugeNumber } from './wire-sizes.ts';
 
 export type WireForm = 'round' | 'strap' | 'tube' | 'braid' | 'conduit';
 export type Said = 'yes' | 'no' | 'unknown';
@@ -42,6 +41,8 @@ export type WireRead =
 type Fault = Extract<WireRead, { ok: false }>;
 type Shape = Pick<Wire, 'form' | 'areaM2' | 'diameterM' | 'widthM' | 'thicknessM'>;
 
+const unitWord = /^(?:awg|mm2|mm|cm|m|in|inch|inches|ft|kcmil|cmil|mcm|sq mm|sq in|mm sq)$/;
+
 const example =
   '6 AWG copper, 16 mm2 copper, round 8 mm copper, strap 3 in x 0.022 in copper, tube 3/4 in copper, braid 1/2 in';
 
@@ -58,8 +59,11 @@ export function readWire(text: string): WireRead {
   const shape = readShape(size, typed);
   if ('code' in shape) return metalText === null ? shape : unknownMetal(typed, metalText);
   if (metalText !== null) return unknownMetal(typed, metalText);
-  const awg = shape.areaM2 !== null && shape.areaM2.low === shape.areaM2.high ? awgNameOfArea(shape.areaM2.low) : null;
-  return { ok: true, wire: { ...shape, metal, insulated, stranded, awg, text: typed } };
+  return { ok: true, wire: { ...shape, metal, insulated, stranded, awg: gaugeOf(shape), text: typed } };
+}
+
+function gaugeOf({ form, areaM2 }: Shape): string | null {
+  return form === 'round' && areaM2 !== null && areaM2.low === areaM2.high ? awgNameOfArea(areaM2.low) : null;
 }
 
 /** Words on how it is made, taken out of the text. */
@@ -78,11 +82,11 @@ function takeMetal(text: string): { size: string; metal: Metal | null; metalText
   if (name !== undefined) {
     return { size: plain.slice(0, plain.length - name.length).trim(), metal: readMetal(name), metalText: null };
   }
-  const word = /\s([a-z][a-z ]*)$/.exec(plain)?.[1];
-  const isUnit =
-    word === undefined || /^(?:awg|mm2|mm|cm|m|in|inch|inches|ft|kcmil|cmil|mcm|sq mm|sq in|mm sq|to .*)$/.test(word);
-  return isUnit
-    ? { size: plain, metal: null, metalText: null }
+  const word = /(?:^|\s)(?:(?:awg|mm2|mm|cm|m|in|ft|kcmil|cmil|mcm|sq mm|sq in)\s+)?([a-z][a-z ]*)$/.exec(plain)?.[1];
+  const isUnit = word === undefined || word === plain || unitWord.test(word);
+  if (isUnit) return { size: plain, metal: null, metalText: null };
+  return { size: plain.slice(0, -word.length).trim(), metal: null, metalText: word };
+}
     : { size: plain.slice(0, -word.length).trim(), metal: null, metalText: word };
 }
 
@@ -161,14 +165,4 @@ function hollow(form: 'tube' | 'conduit', diameterM: Interval, thicknessM: Inter
 
 function fault(code: WireFault, text: string, values: Readonly<Record<string, string>>): Fault {
   return { ok: false, code, values: { text, ...values } };
-}
-
-/** `57400 cmil` and its like as a plain number, for schedules that list circular mils. */
-export function circularMils(areaM2: Interval): Interval {
-  return divide(areaM2, exact(circularMilM2));
-}
-
-/** `6 AWG` for a gauge number; for messages. */
-export function gaugeLabel(number: number): string {
-  return `${nameOfNumber(number)} AWG`;
 }
