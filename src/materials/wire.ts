@@ -87,8 +87,6 @@ function takeMetal(text: string): { size: string; metal: Metal | null; metalText
   if (isUnit) return { size: plain, metal: null, metalText: null };
   return { size: plain.slice(0, -word.length).trim(), metal: null, metalText: word };
 }
-    : { size: plain.slice(0, -word.length).trim(), metal: null, metalText: word };
-}
 
 function unknownMetal(text: string, metal: string): Fault {
   const near = nearMetal(metal) ?? '';
