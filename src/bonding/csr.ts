@@ -1,0 +1,94 @@
+/**
+ * The bonding graph as plain arrays ("compressed sparse rows"): nodes and edges become numbers in the order in which the
+ * graph holds them, and each node has its edges in one stretch of an array. The algorithms of this room walk on that.
+ */
+import type { MultiUndirectedGraph } from 'graphology';
+
+/** Which nodes and edges of a graph count. Left out: all. An edge counts only when both its ends do. */
+export interface Choice {
+  readonly edge?: (key: string) => boolean;
+  readonly node?: (id: string) => boolean;
+}
+
+export interface Csr {
+  /** Node number → id. */
+  readonly ids: readonly string[];
+  /** Edge number → key. An edge from a node to itself has a number, but stands in no row. */
+  readonly keys: readonly string[];
+  readonly numberOf: ReadonlyMap<string, number>;
+  /** Ends of edge e: `ends[2 * e]` and `ends[2 * e + 1]`. */
+  readonly ends: Int32Array;
+  /** The row of node n is at `rows[n]` up to, without, `rows[n + 1]` of `neighbours` and `edges`. */
+  readonly rows: Int32Array;
+  readonly neighbours: Int32Array;
+  readonly edges: Int32Array;
+}
+
+/** Reads the graph once; linear time. Parallel edges stay apart. */
+export function csr(graph: MultiUndirectedGraph, choice: Choice = {}): Csr {
+  const { ids, numberOf } = numberNodes(graph, choice);
+  const { keys, ends } = numberEdges(graph, choice, numberOf);
+  return { ids, keys, numberOf, ends, ...fillRows(ids.length, ends) };
+}
+
+/** The number of a node that the graph must have; null where the choice leaves it out. Throws RangeError for an id the graph has not. */
+export function chosenNode(graph: MultiUndirectedGraph, rows: Csr, id: string): number | null {
+  const n = rows.numberOf.get(id);
+  if (n !== undefined) return n;
+  if (!graph.hasNode(id)) throw new RangeError(`the graph has no node ${id}`);
+  return null;
+}
+
+function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: string[]; numberOf: Map<string, number> } {
+  const ids: string[] = [];
+  const numberOf = new Map<string, number>();
+  graph.forEachNode((id) => {
+    if (node !== undefined && !node(id)) return;
+    numberOf.set(id, ids.length);
+    ids.push(id);
+  });
+  return { ids, numberOf };
+}
+
+function numberEdges(
+  graph: MultiUndirectedGraph,
+  { edge }: Choice,
+  numberOf: ReadonlyMap<string, number>,
+): { keys: string[]; ends: Int32Array } {
+  const keys: string[] = [];
+  const ends = new Int32Array(2 * graph.size);
+  graph.forEachEdge((key, _tie, a, b) => {
+    if (edge !== undefined && !edge(key)) return;
+    const from = numberOf.get(a);
+    const to = numberOf.get(b);
+    if (from === undefined || to === undefined) return;
+    ends[2 * keys.length] = from;
+    ends[2 * keys.length + 1] = to;
+    keys.push(key);
+  });
+  return { keys, ends: ends.subarray(0, 2 * keys.length) };
+}
+
+/** Counts each row, then fills it; edges from a node to itself are left out, since they lead nowhere. */
+function fillRows(nodeCount: number, ends: Int32Array): Pick<Csr, 'rows' | 'neighbours' | 'edges'> {
+  const rows = new Int32Array(nodeCount + 1);
+  for (let i = 0; i < ends.length; i += 2) {
+    if (ends[i] === ends[i + 1]) continue;
+    rows[ends[i]! + 1]!++;
+    rows[ends[i + 1]! + 1]!++;
+  }
+  for (let n = 0; n < nodeCount; n++) rows[n + 1]! += rows[n]!;
+  const free = rows.slice(0, nodeCount);
+  const neighbours = new Int32Array(rows[nodeCount]!);
+  const edges = new Int32Array(rows[nodeCount]!);
+  for (let i = 0; i < ends.length; i += 2) {
+    const a = ends[i]!;
+    const b = ends[i + 1]!;
+    if (a === b) continue;
+    neighbours[free[a]!] = b;
+    edges[free[a]!++] = i >> 1;
+    neighbours[free[b]!] = a;
+    edges[free[b]!++] = i >> 1;
+  }
+  return { rows, neighbours, edges };
+}
