@@ -1,0 +1,24 @@
+/**
+ * One cause, one finding: a finding whose `under` names one that does not stand here stands alone; one that names another
+ * folded finding is folded under that one's parent; a chain that closes on itself is opened.
+ */
+export function foldFindings<F extends { readonly id: string; readonly under: string | null }>(
+  findings: readonly F[],
+): readonly F[] {
+  const byId = new Map(findings.map((f) => [f.id, f]));
+  return findings.map((f) => ({ ...f, under: parentOf(f, byId) }));
+}
+
+function parentOf<F extends { readonly id: string; readonly under: string | null }>(
+  f: F,
+  byId: ReadonlyMap<string, F>,
+): string | null {
+  const seen = new Set([f.id]);
+  let parent = f.under === null ? undefined : byId.get(f.under);
+  while (parent?.under != null && byId.has(parent.under)) {
+    if (seen.has(parent.id)) return null;
+    seen.add(parent.id);
+    parent = byId.get(parent.under);
+  }
+  return parent === undefined || parent.id === f.id ? null : parent.id;
+}

@@ -1,0 +1,19 @@
+import type { Verdict } from './rule.ts';
+
+type Doubt = Extract<Verdict, { is: 'cannot tell' }>;
+
+/** Places that cannot be told for one and the same reason stand as one verdict, so that one look settles one line. */
+export function gatherDoubts(verdicts: readonly Verdict[]): readonly Verdict[] {
+  const gathered = new Map<string, Doubt>();
+  const kept: Verdict[] = [];
+  for (const v of verdicts) {
+    if (v.is !== 'cannot tell' || v.measured !== undefined) {
+      kept.push(v);
+      continue;
+    }
+    const key = JSON.stringify([v.because, v.settle, v.under ?? null]);
+    const before = gathered.get(key);
+    gathered.set(key, before === undefined ? v : { ...before, at: [...before.at, ...v.at] });
+  }
+  return [...kept, ...[...gathered.values()].map((v) => ({ ...v, at: [...new Set(v.at)].sort() }))];
+}

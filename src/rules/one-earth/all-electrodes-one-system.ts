@@ -1,0 +1,51 @@
+import type { Bonding } from '../../bonding/bonding.ts';
+import { isolatedGroups } from '../isolated-groups.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+export const allElectrodesOneSystem = rule({
+  id: 'all-electrodes-one-system',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['any'],
+  source: { document: 'NFPA 70', edition: '2020', clause: '250.50, 250.58', provenance: 'second-hand' },
+  needs: ['header', 'sections', 'bonding', 'electrodes'],
+  check(facts) {
+    const { bonding, electrodes } = facts;
+    if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
+    const own = electrodes.filter((e) => e.part.owner !== 'utility').map((e) => e.id);
+    if (own.length === 0) return nothingThere(facts, 'electrodes');
+    const isolated = isolatedGroups(bonding, (id) => own.some((e) => e === id || id.startsWith(`${e}.`)));
+    const apart = new Set(isolated.flatMap((g) => g.electrodes));
+    const doubt = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
+    const rest = own.filter((e) => !apart.has(e) && !doubt.has(e) && !isolated.some((g) => g.parts.has(e)));
+    return [
+      ...isolated.map((g): Verdict => apartOf(g.electrodes, bonding, isWhole(facts, 'conductors'))),
+      ...bonding.perhapsUnbonded.filter((p) => own.includes(p.electrode)).map(doubtOf),
+      ...rest.map((e) => ofMain(e, bonding)),
+    ];
+  },
+});
+
+function apartOf(electrodes: readonly string[], bonding: Bonding, conductorsWhole: boolean): Verdict {
+  if (!conductorsWhole) {
+    return { is: 'cannot tell', at: electrodes, because: { key: 'conductors not whole' }, settle: { key: 'trace' } };
+  }
+  const key = bonding.service.is === 'unknown' ? 'apart from the others' : 'apart';
+  return { is: 'not met', at: electrodes, because: { key } };
+}
+
+function doubtOf(p: { readonly electrode: string; readonly decidedBy: readonly string[] }): Verdict {
+  const values = { decidedBy: p.decidedBy };
+  return {
+    is: 'cannot tell',
+    at: [p.electrode],
+    because: { key: 'decided by', values },
+    settle: { key: 'look', values },
+  };
+}
+
+function ofMain(electrode: string, bonding: Bonding): Verdict {
+  if (bonding.service.is === 'known') return { is: 'met', at: [electrode], because: { key: 'in the system' } };
+  return { is: 'cannot tell', at: [electrode], because: { key: 'service unknown' }, settle: { key: 'find service' } };
+}

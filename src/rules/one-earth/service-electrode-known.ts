@@ -1,0 +1,27 @@
+import { rule } from '../rule.ts';
+
+export const serviceElectrodeKnown = rule({
+  id: 'service-electrode-known',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['any'],
+  source: {
+    document: 'NFPA 70 (250.24, 250.50); IEC 60364-5-54 542',
+    edition: null,
+    clause: '250.50; 542.1',
+    provenance: 'second-hand',
+  },
+  needs: ['header', 'sections', 'bonding'],
+  check({ header, sections, bonding }) {
+    const { service } = bonding;
+    if (service.is === 'none') return [{ is: 'not applicable', because: { key: 'none' } }];
+    if (service.is === 'unknown' || service.part === null) {
+      return [{ is: 'cannot tell', at: [], because: { key: 'service unknown' }, settle: { key: 'find service' } }];
+    }
+    const at = [service.part];
+    if (bonding.earthBy.bonds.has(service.part)) return [{ is: 'met', at, because: { key: 'tied' } }];
+    const looked = sections.electrodes !== 'missing' && !header.incomplete.includes('electrodes');
+    if (sections.electrodes === 'none' && looked) return [{ is: 'not met', at, because: { key: 'no electrode' } }];
+    return [{ is: 'cannot tell', at, because: { key: 'not found' }, settle: { key: 'find electrode' } }];
+  },
+});

@@ -1,0 +1,26 @@
+import { dimensionOfKey, formatQuantity } from '../units/format.ts';
+import type { Speech } from '../words/say.ts';
+import type { Measured } from './rule.ts';
+
+const units: Readonly<Record<string, string>> = {
+  length: 'm',
+  area: 'm2',
+  resistance: 'ohm',
+  angle: 'deg',
+  voltage: 'V',
+  inductance: 'H',
+};
+
+/** A figure against its limit, in words of both unit systems and as numbers with their unit. */
+export function sayMeasured(m: Measured, speech: Speech) {
+  const dimension = dimensionOfKey(m.key);
+  const system = speech.unitsFirst === 'us' ? 'both-us-first' : 'both-si-first';
+  const show = (figure: Measured['value']) =>
+    dimension === null ? plain(figure) : (formatQuantity(figure, dimension, system) ?? 'unknown');
+  const text = `${show(m.value)}; ${m.sense === 'least' ? 'at least' : 'at most'} ${show(m.limit)} is asked`;
+  return { value: m.value, unit: dimension === null ? '' : (units[dimension] ?? dimension), limit: m.limit, text };
+}
+
+function plain(figure: Measured['value']): string {
+  return typeof figure === 'number' ? String(figure) : `${figure.low} to ${figure.high}`;
+}

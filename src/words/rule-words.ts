@@ -1,0 +1,15 @@
+/**
+ * What a rule says: its title when met and when not, why it matters, how to put it right, and a sentence for each reason
+ * that its function may give. `[idea]` is a term of the region, `{name}` a value (see say.ts). One record a rule.
+ */
+export interface RuleWords {
+  /** What is true when the condition is met. */
+  readonly title: string;
+  readonly failTitle: string;
+  readonly why: string;
+  /** What counts as met, exemptions. */
+  readonly met: string;
+  readonly remedy: string;
+  /** Key of a reason → its sentence. */
+  readonly because: Readonly<Record<string, string>>;
+}

@@ -1,0 +1,177 @@
+import type { RuleWords } from '../rule-words.ts';
+
+const trace = 'Trace the conductors from {at} to the [service] and type what is found, or `conductors: none`.';
+const findService = 'Find where the power service is [grounded] and name it under `site.service`.';
+
+export const oneEarth = {
+  'service-electrode-known': {
+    title: 'The [service] has an [electrode] that is known and tied',
+    failTitle: 'The [service] has no [electrode]',
+    why: 'Everything else is tied to the [electrode] of the power service; without it a fault or a strike has nowhere to go but through the wiring.',
+    met: 'A way by permanent metal leads from the [service] to an [electrode] of the file.',
+    remedy:
+      'Have a [electrician] fit the [electrode] of the [service] and its [electrode conductor] before anything else is done.',
+    because: {
+      none: 'The station has no power service of its own (field station).',
+      'service unknown': 'The file does not say where the power service is.',
+      'find service': findService,
+      tied: '{at} reaches an [electrode] through permanent metal.',
+      'no electrode': 'Somebody looked and there is no [electrode] at all.',
+      'not found': 'No [electrode] is known to be tied to {at}.',
+      'find electrode':
+        'Look at the meter and the panel for a bare or green conductor that goes to a rod, a pipe or the footing; type the [electrode] and that conductor.',
+    },
+  },
+  'all-electrodes-one-system': {
+    title: 'Every [electrode] belongs to one bonded system with the [service]',
+    failTitle: '[Electrode] {at} is not bonded to the system of the [service]',
+    why: 'A strike or a fault lifts one [electrode] by thousands of volts while the other stays behind; the radio, its cables or a person then join the two.',
+    met: 'A way of permanent metal, joint by joint, to the [service]; soil, cable shields and power cords do not count. The supplier’s own [electrode] is left out.',
+    remedy: 'Run a [bonding conductor] outside the building from {at} to the [electrode system] of the [service].',
+    because: {
+      none: 'No [electrode] stands in the file.',
+      'field station':
+        'The station has no power service; what may be touched together decides (see the rule on things within reach).',
+      'conductors not whole': '{at} hangs on nothing that was typed, and the conductors were not (all) looked at.',
+      trace,
+      apart: 'No permanent metal joins {at} to the [service].',
+      'apart from the others':
+        'No permanent metal joins {at} to the other [electrode]s, and at most one of the groups can hold the [service].',
+      'decided by': 'Whether {at} is bonded hangs on what is not known: {decidedBy}.',
+      look: 'Go and look at {decidedBy}.',
+      'in the system': '{at} is tied to the [service] through permanent metal.',
+      'service unknown':
+        'The file does not say where the power service is, so nobody can tell whether {at} is bonded to it.',
+      'find service': findService,
+    },
+  },
+  'antenna-rod-is-not-a-substitute': {
+    title: 'An antenna’s own [electrode] stands beside the bond to the [service], never in its place',
+    failTitle: '{at} has an [electrode] of its own and no bond to the [service]',
+    why: 'The soil between two rods is no conductor: at a fault or a strike the full voltage stands between the antenna’s system and the house.',
+    met: 'Antenna or mast reaches the system of the [service] through permanent metal.',
+    remedy:
+      'Bond the [electrode] of {at} to the [electrode system] of the [service] with at least 6 AWG (13.3 mm²) copper.',
+    because: {
+      none: 'No antenna or mast of the file is [grounded].',
+      'field station': 'The station has no power service.',
+      'service unknown': 'The file does not say where the power service is.',
+      'find service': findService,
+      both: '{at} reaches the system of the [service].',
+      perhaps: 'Whether {at} is bonded to the [service] hangs on what is not known.',
+      trace,
+      'rod only': '{at} reaches an [electrode], but nothing permanent leads on to the [service].',
+    },
+  },
+  'screens-not-sole-bond': {
+    title: 'Nothing hangs on the [service] by cable shields alone',
+    failTitle: 'A cable shield is the only tie between {at} and the [service]',
+    why: 'Shields are unplugged by hand, and the whole current in them couples into the core and the radio.',
+    met: 'With every feed line taken away the part still reaches the [service].',
+    remedy:
+      'Run a separate [bonding conductor] from {at} to the system of the [service]; keep the shield bonded at both ends as well.',
+    because: {
+      none: 'No [electrode], support or bar is tied to the [service] at all.',
+      'no service': 'The file names no power service.',
+      'by bonds': '{at} stays tied to the [service] with every feed line removed.',
+      perhaps: 'Whether more than a shield ties {at} to the [service] hangs on what is not known.',
+      trace,
+      'shield only': 'With the feed lines removed, nothing permanent is left between {at} and the [service].',
+    },
+  },
+  'outlet-ground-not-lightning-ground': {
+    title: 'Nothing outdoors hangs on the [service] by a power cord’s [protective conductor] alone',
+    failTitle: 'A power cord is the only tie between {at} and the [service]',
+    why: 'That conductor runs through the house beside the wiring of every room; it is no way for a strike, and it goes when the plug is pulled.',
+    met: 'The part reaches the [service] without cords and outlet circuits.',
+    remedy: 'Run a [bonding conductor] outside the building from {at} to the system of the [service].',
+    because: {
+      none: 'Nothing outdoors is tied to the [service].',
+      'no service': 'The file names no power service.',
+      'by bonds': '{at} is tied to the [service] without any cord.',
+      perhaps: 'Whether more than a power cord ties {at} to the [service] hangs on what is not known.',
+      trace,
+      'cord only': 'Only the [protective conductor] of a cord or outlet circuit leads from {at} to the [service].',
+    },
+  },
+  'iec-antenna-electrode-to-main-bar': {
+    title: 'The [electrode] of an outdoor antenna is connected to the [main bar]',
+    failTitle: '[Electrode] {at} of the antenna is not connected to the [main bar]',
+    why: 'A separate [electrode] of the antenna stands at another potential than the protective conductors in the house; the radio joins the two.',
+    met: 'Permanent metal leads from the antenna’s [electrode] to the [main bar], even where it is the foundation’s own.',
+    remedy: 'Connect {at} to the [main bar] with at least 16 mm² copper (work of a [electrician]).',
+    because: {
+      none: 'No outdoor antenna or mast is [grounded], or there is no [service].',
+      'service unknown': 'The file does not say where the [main bar] is.',
+      'find service': findService,
+      tied: '{at} is tied to the [main bar].',
+      perhaps: 'Whether {at} is tied to the [main bar] hangs on what is not known.',
+      trace,
+      apart: 'No permanent metal joins {at} to the [main bar].',
+    },
+  },
+  'uk-multiple-earth-rf-rod-bond': {
+    title: 'On a TN-C-S supply every radio-frequency earth is bonded to the [main bar]',
+    failTitle: '{at} is not bonded to the [main bar] of a TN-C-S supply',
+    why: 'When the supplier’s neutral breaks, everything on the [main bar] takes mains voltage against an earth rod that is kept apart, and a person may touch both.',
+    met: 'Permanent metal leads to the [main bar]; a TT supply for a detached shack is the other accepted way.',
+    remedy:
+      'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper, or put the shack on a TT supply out of reach of the other.',
+    because: {
+      'other supply': 'The supply is not TN-C-S, or no [electrode] of the owner stands in the file.',
+      'supply unknown': 'The file does not say what kind of supply this is.',
+      'find supply':
+        'Ask the network operator, or read the label at the meter: TN-S, TN-C-S (PME) or TT; type it under `site.supply`.',
+      tied: '{at} is bonded to the [main bar].',
+      perhaps: 'Whether {at} is bonded to the [main bar] hangs on what is not known.',
+      trace,
+      apart: 'No permanent metal joins {at} to the [main bar].',
+    },
+  },
+  'neutral-bonded-once': {
+    title: 'The [neutral] is bonded to [ground] at the [service] only',
+    failTitle: 'The [neutral] is bonded to [ground] a second time at {at}',
+    why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
+    met: 'No sub-panel has a [neutral] bond; a source of its own (a generator) counts apart.',
+    remedy:
+      'Have a [electrician] take out the second bond at {at} and keep the [protective conductor] and the [neutral] apart there.',
+    because: {
+      none: 'There is no sub-panel.',
+      'kept apart': 'At {at} the [neutral] is kept apart from [ground].',
+      'bonded again': 'At {at} the [neutral] is bonded to [ground] again.',
+      'nobody said': 'Nobody said whether the [neutral] is bonded at {at}.',
+      'open it':
+        'Have a [electrician] open {at} and look for a bonding screw or strap between the [neutral] bar and the case.',
+    },
+  },
+  'shelters-within-reach-bonded': {
+    title: 'Things that a person can touch at once are bonded together',
+    failTitle: '{at} can be touched at once and are not bonded together',
+    why: 'Whoever touches both bridges two earths, which stand at different voltages at a fault or a strike.',
+    met: 'Both belong to one bonded group.',
+    remedy: 'Bond {at} together with at least 6 AWG (13.3 mm²) copper, or move them out of reach of each other.',
+    because: {
+      none: 'Nothing is typed as within reach of anything else.',
+      'one group': '{at} belong to one bonded group.',
+      perhaps: 'Whether {at} are bonded together hangs on what is not known.',
+      trace: 'Trace what each of {at} is tied to.',
+      'two groups': '{at} belong to different groups.',
+    },
+  },
+  'separate-building-electrode': {
+    title: 'A building fed by a feeder has an [electrode] of its own at its panel',
+    failTitle: 'The building of {at} has no [electrode] of its own',
+    why: 'Without one the whole building rises to the voltage that a strike there drives along the feeder.',
+    met: 'The panel of the building reaches an [electrode] without the feeder. Excepted: one branch circuit with its own [protective conductor].',
+    remedy: 'Have a [electrician] drive an [electrode] at the building of {at} and bond it at its disconnect.',
+    because: {
+      none: 'No sub-panel stands in another building.',
+      'own electrode': '{at} reaches an [electrode] without the feeder.',
+      'place unknown': 'The file does not say which building {at} or the [service] is in.',
+      'say where': 'Type `where:` for {at} and for the [service].',
+      perhaps: 'Whether {at} has an [electrode] of its own hangs on what is not known.',
+      look: 'Look outside the building of {at} for a rod or a conductor that goes into the soil.',
+      'no electrode': '{at} reaches an [electrode] only over the feeder, or none at all.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;
