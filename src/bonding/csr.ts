@@ -39,6 +39,20 @@ export function chosenNode(graph: MultiUndirectedGraph, rows: Csr, id: string): 
   return null;
 }
 
+/**
+ * The same graph with one more node, which has the last number and an edge to each of `to` (edge numbers from `keys.length` on).
+ * Neither is named.
+ */
+export function withNode(rows: Csr, to: readonly number[]): Csr {
+  const ends = new Int32Array(rows.ends.length + 2 * to.length);
+  ends.set(rows.ends);
+  to.forEach((n, i) => {
+    ends[rows.ends.length + 2 * i] = rows.ids.length;
+    ends[rows.ends.length + 2 * i + 1] = n;
+  });
+  return { ...rows, ids: [...rows.ids, ''], ends, ...fillRows(rows.ids.length + 1, ends) };
+}
+
 function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: string[]; numberOf: Map<string, number> } {
   const ids: string[] = [];
   const numberOf = new Map<string, number>();
