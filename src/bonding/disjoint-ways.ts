@@ -1,0 +1,76 @@
+import type { MultiUndirectedGraph } from 'graphology';
+import { type Choice, type Csr, chosenNode, csr } from './csr.ts';
+import { type FlowNetwork, flowNetwork, mostUnits, UNLIMITED } from './flow-network.ts';
+
+export interface DisjointWaysOptions extends Choice {
+  /** Nodes that may fail by themselves, such as a clamp; two separate ways share none of them. */
+  readonly breakableNode: (id: string) => boolean;
+  /** Counting stops here; left out: never. */
+  readonly bound?: number;
+}
+
+export interface DisjointWays {
+  /** Most ways of which no two share an edge or a breakable node. The ends do not count as shared. */
+  readonly separate: number;
+  /** Most ways of which no two share an edge or any node but the ends. */
+  readonly strict: number;
+}
+
+/**
+ * How many ways there are from a to b that do not share what could fail (Menger's theorem, by augmenting ways). Each edge straight from a to b
+ * is a way of its own. 0 and 0 where there is none or an end is left out by the choice. Throws RangeError for a === b and
+ * for an id that the graph has not.
+ */
+export function disjointWays(
+  graph: MultiUndirectedGraph,
+  a: string,
+  b: string,
+  options: DisjointWaysOptions,
+): DisjointWays {
+  return disjointWaysIn(graph, options)(a, b);
+}
+
+/** The same for many pairs: the graph is read once. The graph must not change between the questions. */
+export function disjointWaysIn(
+  graph: MultiUndirectedGraph,
+  options: DisjointWaysOptions,
+): (a: string, b: string) => DisjointWays {
+  const metal = csr(graph, options);
+  const separate = networkOf(metal, options.breakableNode);
+  const strict = networkOf(metal, () => true);
+  return (a, b) => {
+    if (a === b) throw new RangeError(`ways from ${a} to itself cannot be counted`);
+    const from = chosenNode(graph, metal, a);
+    const to = chosenNode(graph, metal, b);
+    if (from === null || to === null) return { separate: 0, strict: 0 };
+    const most = options.bound ?? Number.POSITIVE_INFINITY;
+    const count = (network: FlowNetwork, bound: number) => mostUnits(network, outOf(from), into(to), bound);
+    const ways = count(separate, most);
+    return { separate: ways, strict: count(strict, ways) };
+  };
+}
+
+/**
+ * Every node is split in two, joined by an arc that one way may take (a breakable node) or any number. Every edge may be
+ * taken once in each direction; taken in both, the two cancel out. Ways start behind a's own arc and end before b's, so the ends never count.
+ */
+function networkOf(metal: Csr, breakable: (id: string) => boolean): FlowNetwork {
+  const arcs: number[] = [];
+  metal.ids.forEach((id, n) => {
+    arcs.push(into(n), outOf(n), breakable(id) ? 1 : UNLIMITED);
+  });
+  for (let e = 0; e < metal.keys.length; e++) {
+    const a = metal.ends[2 * e]!;
+    const b = metal.ends[2 * e + 1]!;
+    arcs.push(outOf(a), into(b), 1, outOf(b), into(a), 1);
+  }
+  return flowNetwork(2 * metal.ids.length, Int32Array.from(arcs));
+}
+
+function into(n: number): number {
+  return 2 * n;
+}
+
+function outOf(n: number): number {
+  return 2 * n + 1;
+}
