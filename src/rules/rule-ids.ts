@@ -13,6 +13,7 @@ export const ruleIds = [
   'separate-building-electrode',
   // masts
   'mast-grounded',
+  'iec-mast-earthed',
   'mast-section-joints-bonded',
   'guy-anchor-grounded',
   // feed lines, arresters, entry

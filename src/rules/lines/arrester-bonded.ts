@@ -1,0 +1,26 @@
+import { isWhole, nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+export const arresterBonded = rule({
+  id: 'arrester-bonded',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['any'],
+  source: { document: 'NFPA 70', edition: null, clause: '810.20, 810.21; 800.100', provenance: 'second-hand' },
+  needs: ['header', 'sections', 'bonding', 'arresters'],
+  check(facts) {
+    const { bonding, arresters } = facts;
+    if (arresters.length === 0) return nothingThere(facts, 'arresters');
+    return arresters.map((a): Verdict => {
+      const at = [a.id];
+      if (bonding.earthBy.bonds.has(a.id)) return { is: 'met', at, because: { key: 'bonded' } };
+      if (bonding.earthBy.perhaps.has(a.id)) {
+        return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+      }
+      if (a.bonded !== 'no' && !isWhole(facts, 'conductors')) {
+        return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+      }
+      return { is: 'not met', at, because: { key: 'floating' } };
+    });
+  },
+});

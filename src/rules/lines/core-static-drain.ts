@@ -1,0 +1,36 @@
+import type { LineFacts } from '../../bonding/bonding.ts';
+import type { Site } from '../../site/site.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { feedLines } from './crossing-lines.ts';
+
+export const coreStaticDrain = rule({
+  id: 'core-static-drain',
+  family: 'practice',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: { document: 'NFPA 70', edition: '2008', clause: '810.57 (means that drain static)', provenance: 'read' },
+  needs: ['sections', 'bonding', 'site'],
+  check({ sections, bonding, site }) {
+    const lines = bonding.lines.filter((l) => feedLines.includes(l.kind) && antennaOf(l.id, site) !== null);
+    if (lines.length === 0) return nothingThere({ sections }, 'lines');
+    return lines.map((l) => ofLine(l, site));
+  },
+});
+
+function ofLine(line: LineFacts, site: Site): Verdict {
+  const at = [line.id];
+  const cores = line.conductors.filter((c) => c.which === 'core');
+  const by = [...new Set(cores.flatMap((c) => c.drainedBy))];
+  if (by.length > 0) return { is: 'met', at, because: { key: 'drained', values: { by } } };
+  if (antennaOf(line.id, site)?.dcPath === 'unknown') {
+    return { is: 'cannot tell', at, because: { key: 'antenna unknown' }, settle: { key: 'measure it' } };
+  }
+  return { is: 'not met', at, because: { key: 'floating' } };
+}
+
+function antennaOf(lineId: string, site: Site) {
+  const stops = site.lines.find((l) => l.id === lineId)?.path ?? [];
+  const ids = stops.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : []));
+  return site.antennas.find((a) => ids.includes(a.id)) ?? null;
+}

@@ -1,0 +1,59 @@
+import type { Line, Site } from '../../site/site.ts';
+import { type Interval, isAtMost } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+/** Highest point at which a line should leave a tower, metres above grade. Ours, after MIL-HDBK-419A (bond at the turn). */
+const highestExitM = 1;
+
+export const lineGoesDownBeforeIn = rule({
+  id: 'line-goes-down-before-in',
+  family: 'practice',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: {
+    document: 'MIL-HDBK-419A',
+    edition: 'vol. II',
+    clause: 'bond where the line turns from vertical to horizontal',
+    provenance: 'read',
+  },
+  needs: ['sections', 'site'],
+  check({ sections, site }) {
+    const verdicts = site.lines.filter((l) => l.kind !== 'mains' && l.present !== 'no').flatMap((l) => ofLine(l, site));
+    return verdicts.length > 0 ? verdicts : nothingThere({ sections }, 'lines');
+  },
+});
+
+function ofLine(line: Line, site: Site): readonly Verdict[] {
+  const exit = exitHeight(line, site);
+  if (exit === 'no tower') return [];
+  const at = [line.id];
+  if (exit === null) return [{ is: 'cannot tell', at, because: { key: 'exit unknown' }, settle: { key: 'look' } }];
+  const measured = { key: 'exitHeightLengthM', value: exit, limit: highestExitM, sense: 'most' } as const;
+  const low = isAtMost(exit, highestExitM);
+  if (low === 'yes') return [{ is: 'met', at, because: { key: 'low' }, measured }];
+  if (low === 'no') return [{ is: 'not met', at, because: { key: 'high' }, measured }];
+  return [{ is: 'cannot tell', at, because: { key: 'exit unknown' }, settle: { key: 'look' }, measured }];
+}
+
+/** Height of the last stop at a metal support that the line leaves for somewhere else; null: no stop says it. */
+function exitHeight(line: Line, site: Site): Interval | null | 'no tower' {
+  const towers = new Set(
+    site.supports.filter((s) => s.metal !== 'none' && s.kind !== 'tree' && s.kind !== 'building face').map((s) => s.id),
+  );
+  let last: Interval | null | 'no tower' = 'no tower';
+  let left = false;
+  for (const stop of line.path) {
+    const point = stop.is === 'part' || stop.is === 'bond' || stop.is === 'bend' ? stop.at : null;
+    const part = point?.part ?? null;
+    if (part !== null && towers.has(part)) last = point?.mark === 'base' ? { low: 0, high: 0 } : (point?.atM ?? null);
+    else if (carriedBy(part, site, towers)) last = last === 'no tower' ? null : last;
+    else if (last !== 'no tower') left = true;
+  }
+  return left ? last : 'no tower';
+}
+
+function carriedBy(part: string | null, site: Site, towers: ReadonlySet<string>): boolean {
+  const antenna = site.antennas.find((a) => a.id === part);
+  return antenna?.on?.part != null && towers.has(antenna.on.part);
+}

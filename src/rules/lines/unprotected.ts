@@ -1,0 +1,29 @@
+import type { LineFacts } from '../../bonding/bonding.ts';
+import type { Facts } from '../../facts/facts.ts';
+import { isWhole } from '../looked-at.ts';
+import type { Verdict } from '../rule.ts';
+import { crossingsOf } from './crossing-lines.ts';
+
+/** For a line whose cores come in from outside: is every core covered by a protector somewhere on its way. */
+export function coresProtected(line: LineFacts, facts: Pick<Facts, 'header' | 'sections'>): readonly Verdict[] {
+  const crossings = crossingsOf(line, 'core');
+  if (crossings.length === 0) return [];
+  const at = [line.id];
+  const cores = line.conductors.filter((c) => c.which === 'core');
+  const open = cores.reduce<number | null>(
+    (sum, c) => (sum === null || c.unprotected === null ? null : sum + c.unprotected),
+    0,
+  );
+  if (open === 0) {
+    const by = [...new Set(cores.flatMap((c) => c.protectedBy))];
+    return [{ is: 'met', at, because: { key: 'protected', values: { by } } }];
+  }
+  if (open === null)
+    return [{ is: 'cannot tell', at, because: { key: 'count unknown' }, settle: { key: 'count wires' } }];
+  if (crossings.every((c) => !c.certain)) {
+    return [{ is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'follow it' } }];
+  }
+  if (!isWhole(facts, 'lines'))
+    return [{ is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'follow it' } }];
+  return [{ is: 'not met', at, because: { key: 'bare', values: { count: open } } }];
+}

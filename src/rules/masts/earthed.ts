@@ -1,0 +1,21 @@
+import type { Facts } from '../../facts/facts.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
+import type { Verdict } from '../rule.ts';
+
+/** For each support of metal: does permanent metal lead from it to an electrode. Shared by the clauses that ask it. */
+export function mastsEarthed(facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts'>): readonly Verdict[] {
+  const { bonding, masts } = facts;
+  if (masts.length === 0) return nothingThere(facts, 'supports');
+  const metal = masts.filter((m) => m.metal !== 'no');
+  if (metal.length === 0) return [{ is: 'not applicable', because: { key: 'not of metal' } }];
+  return metal.map((m): Verdict => {
+    const at = [m.id];
+    if (bonding.earthBy.bonds.has(m.id)) return { is: 'met', at, because: { key: 'earthed' } };
+    if (m.metal === 'unknown')
+      return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
+    if (bonding.earthBy.perhaps.has(m.id) || !isWhole(facts, 'conductors')) {
+      return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
+    }
+    return { is: 'not met', at, because: { key: 'no way' } };
+  });
+}

@@ -1,0 +1,30 @@
+import type { MastFacts } from '../../facts/facts.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+export const mastSectionJointsBonded = rule({
+  id: 'mast-section-joints-bonded',
+  family: 'practice',
+  severity: 'defect',
+  codeSets: ['any'],
+  source: { document: 'MIL-HDBK-1004/6', edition: null, clause: 'masts', provenance: 'read' },
+  needs: ['sections', 'masts'],
+  check({ sections, masts }) {
+    const jointed = masts.filter((m) => m.metal !== 'no' && mayMove(m));
+    if (jointed.length === 0) return nothingThere({ sections }, 'supports');
+    return jointed.map((m): Verdict => {
+      const at = [m.id];
+      const { sections: made, jumpers } = m.part;
+      if (made === 'one piece' || made === 'welded' || made === 'bolted')
+        return { is: 'met', at, because: { key: 'one metal' } };
+      if (jumpers === 'yes') return { is: 'met', at, because: { key: 'jumpers' } };
+      if (jumpers === 'no' && made !== null) return { is: 'not met', at, because: { key: 'no jumpers' } };
+      return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
+    });
+  },
+});
+
+function mayMove({ part }: MastFacts): boolean {
+  const moves = part.kind === 'crank-up tower' || part.kind === 'tilt-over mast';
+  return moves || part.sections === 'sliding' || part.sections === 'hinged';
+}
