@@ -14,7 +14,10 @@ export const layout: Layout = {
     { says: 'The siding is not bonded.', ask: { finding: 'metalwork-bonded', at: 'siding' } },
     { says: 'No metal ties the dish to the siding that it arced to.', ask: { noWay: ['link-dish', 'siding'] } },
     { says: 'The line goes straight to the equipment.', ask: { reaches: ['link-radio', 'link-line'] } },
-    { says: 'Where the service is earthed was not told.', ask: { finding: 'service-electrode-known', outcome: 'cannot tell' } },
+    {
+      says: 'Where the service is earthed was not told.',
+      ask: { finding: 'service-electrode-known', outcome: 'cannot tell' },
+    },
   ],
   mustNot: [
     { says: 'A wood pole is no metal mast.', ask: { finding: 'mast-grounded', at: 'pole' } },
