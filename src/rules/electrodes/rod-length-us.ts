@@ -1,0 +1,36 @@
+import { isAtLeast } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { drivenRods, printedShare } from './driven.ts';
+
+/** 8 ft in contact with soil. */
+const leastM = 2.4384;
+
+export const rodLengthUs = rule({
+  id: 'rod-length-us',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: {
+    document: 'NFPA 70',
+    edition: '2020',
+    clause: '250.52(A)(5), 250.53(A)(4) (250.53(G) to 2017)',
+    provenance: 'second-hand',
+  },
+  needs: ['sections', 'electrodes'],
+  check({ sections, electrodes }) {
+    const rods = drivenRods(electrodes);
+    if (rods.length === 0) return nothingThere({ sections }, 'electrodes');
+    return rods.map((e): Verdict => {
+      const at = [e.id];
+      const length = e.part.lengthM;
+      if (length === null)
+        return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' } };
+      const measured = { key: 'rodLengthM', value: length, limit: leastM, sense: 'least' } as const;
+      const long = isAtLeast(length, leastM * printedShare);
+      if (long === 'yes') return { is: 'met', at, because: { key: 'long enough' }, measured };
+      if (long === 'no') return { is: 'not met', at, because: { key: 'short' }, measured };
+      return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' }, measured };
+    });
+  },
+});

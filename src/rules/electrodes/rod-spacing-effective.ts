@@ -1,0 +1,39 @@
+import { isAtLeast } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { printedShare } from './driven.ts';
+import { rodPairs } from './rod-pairs.ts';
+
+/** Rod lengths between paralleled rods from which each adds nearly its whole share. */
+const lengthsApart = 2;
+
+export const rodSpacingEffective = rule({
+  id: 'rod-spacing-effective',
+  family: 'practice',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: {
+    document: 'NFPA 70; Army preventive maintenance monthly 599',
+    edition: '2011; 2002',
+    clause: '250.53(A)(3) note; pages 41, 42',
+    provenance: 'read',
+  },
+  needs: ['sections', 'electrodes'],
+  check({ sections, electrodes }) {
+    const pairs = rodPairs(electrodes);
+    if (pairs.length === 0) return nothingThere({ sections }, 'electrodes');
+    return pairs.map(({ at, spacingM, lengthM }): Verdict => {
+      if (spacingM === null || lengthM === null) {
+        return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' } };
+      }
+      const limit = lengthsApart * lengthM.high;
+      const measured = { key: 'spacingLengthM', value: spacingM, limit, sense: 'least' } as const;
+      if (isAtLeast(spacingM, limit * printedShare) === 'yes')
+        return { is: 'met', at, because: { key: 'far enough' }, measured };
+      if (isAtLeast(spacingM, lengthsApart * lengthM.low * printedShare) === 'no') {
+        return { is: 'not met', at, because: { key: 'near' }, measured };
+      }
+      return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' }, measured };
+    });
+  },
+});

@@ -1,0 +1,30 @@
+import { isAtLeast } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { printedShare } from './driven.ts';
+import { rodPairs } from './rod-pairs.ts';
+
+/** 6 ft. */
+const leastM = 1.8288;
+
+export const rodSpacingMinimum = rule({
+  id: 'rod-spacing-minimum',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: { document: 'NFPA 70', edition: '2020', clause: '250.53(A)(3), (B)', provenance: 'second-hand' },
+  needs: ['sections', 'electrodes'],
+  check({ sections, electrodes }) {
+    const pairs = rodPairs(electrodes);
+    if (pairs.length === 0) return nothingThere({ sections }, 'electrodes');
+    return pairs.map(({ at, spacingM }): Verdict => {
+      if (spacingM === null)
+        return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' } };
+      const measured = { key: 'spacingLengthM', value: spacingM, limit: leastM, sense: 'least' } as const;
+      const far = isAtLeast(spacingM, leastM * printedShare);
+      if (far === 'yes') return { is: 'met', at, because: { key: 'far enough' }, measured };
+      if (far === 'no') return { is: 'not met', at, because: { key: 'near' }, measured };
+      return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' }, measured };
+    });
+  },
+});

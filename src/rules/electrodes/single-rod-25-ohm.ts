@@ -1,0 +1,55 @@
+import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import { isAtMost } from '../../units/interval.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { drivenRods } from './driven.ts';
+
+/** Ohm above which a lone rod, pipe or plate needs a second electrode. */
+const mostOhm = 25;
+
+export const singleRod25Ohm = rule({
+  id: 'single-rod-25-ohm',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: {
+    document: 'NFPA 70',
+    edition: '2011 on',
+    clause: '250.53(A)(2) exception (250.56 to 2008)',
+    provenance: 'second-hand',
+  },
+  needs: ['header', 'sections', 'electrodes', 'bonding'],
+  check(facts) {
+    const rods = drivenRods(facts.electrodes);
+    if (rods.length === 0) return nothingThere(facts, 'electrodes');
+    return rods.map((e) => ofRod(e, facts));
+  },
+});
+
+function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bonding'>): Verdict {
+  const at = [e.id];
+  if (e.electrodesInGroup > 1) return { is: 'met', at, because: { key: 'not alone' } };
+  if (e.measuredOhm !== null) return ofReading(at, e.measuredOhm.ohm, e.measuredOhm.overRange);
+  const mayJoin = facts.bonding.perhapsUnbonded.some((p) => p.electrode === e.id) || !isWhole(facts, 'electrodes');
+  if (mayJoin) return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'trace' } };
+  // The clause puts the burden of proof on the owner: a lone rod that nobody measured does not meet it.
+  return { is: 'not met', at, because: { key: 'not measured' }, ...underIsolated(e, facts.bonding) };
+}
+
+function ofReading(
+  at: readonly string[],
+  ohm: { readonly low: number; readonly high: number },
+  overRange: boolean,
+): Verdict {
+  if (overRange) return { is: 'not met', at, because: { key: 'over range' } };
+  const measured = { key: 'resistanceOhm', value: ohm, limit: mostOhm, sense: 'most' } as const;
+  const low = isAtMost(ohm, mostOhm);
+  if (low === 'yes') return { is: 'met', at, because: { key: 'low' }, measured };
+  if (low === 'no') return { is: 'not met', at, because: { key: 'high' }, measured };
+  return { is: 'cannot tell', at, because: { key: 'wide' }, settle: { key: 'measure it' }, measured };
+}
+
+/** A rod that is not bonded at all has a worse finding of its own. */
+function underIsolated(e: ElectrodeFacts, bonding: Facts['bonding']): { readonly under?: string } {
+  return bonding.unbondedElectrodes?.includes(e.id) ? { under: `all-electrodes-one-system:${e.id}` } : {};
+}
