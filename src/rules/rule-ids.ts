@@ -48,6 +48,7 @@ export const ruleIds = [
   'bend-angle',
   'dead-end-length',
   'bond-run-short',
+  'bond-between-groups-long',
   'no-lightning-path-through-building',
   // joints
   'no-solder-in-path',

@@ -1,0 +1,39 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+/** The included angle is at least 90°, so the run turns by at most this, degrees. */
+const mostTurnDeg = 90;
+
+export const bendAngle = rule({
+  id: 'bend-angle',
+  family: 'practice',
+  severity: 'defect',
+  codeSets: ['any'],
+  source: {
+    document: 'MIL-HDBK-419A; NFPA 780',
+    edition: 'vol. II',
+    clause: 'down conductors; 4.9.5',
+    provenance: 'read',
+  },
+  needs: ['sections', 'conductors'],
+  check({ sections, conductors }) {
+    const bent = conductors.filter((c) => c.lightningPath && c.bends.length > 0);
+    return bent.length === 0 ? nothingThere({ sections }, 'conductors') : bent.map(ofConductor);
+  },
+});
+
+function ofConductor(c: ConductorFacts): Verdict {
+  const at = [c.id];
+  const known = c.bends.flatMap((b) => (b.angleDeg === null ? [] : [b.angleDeg]));
+  const worst = [...known].sort((a, b) => b.high - a.high)[0];
+  const measured =
+    worst === undefined
+      ? {}
+      : { measured: { key: 'turnDeg', value: worst, limit: mostTurnDeg, sense: 'most' } as const };
+  if (known.some((a) => a.low > mostTurnDeg)) return { is: 'not met', at, because: { key: 'sharp' }, ...measured };
+  if (known.length < c.bends.length || known.some((a) => a.high > mostTurnDeg)) {
+    return { is: 'cannot tell', at, because: { key: 'angle unknown' }, settle: { key: 'measure it' }, ...measured };
+  }
+  return { is: 'met', at, because: { key: 'gentle' }, ...measured };
+}

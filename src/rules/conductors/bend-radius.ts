@@ -1,0 +1,46 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import type { Interval } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+/** 8 in. */
+const leastM = 0.2;
+/** 8 in is 0.2032 m, and the limit is printed as 0.20 m: either is met by either. */
+const printedShare = 1 - 2e-2;
+
+export const bendRadius = rule({
+  id: 'bend-radius',
+  family: 'practice',
+  severity: 'defect',
+  codeSets: ['any'],
+  source: {
+    document: 'MIL-HDBK-419A; NFPA 780',
+    edition: 'vol. II',
+    clause: 'down conductors; 4.9.5',
+    provenance: 'read',
+  },
+  needs: ['sections', 'conductors'],
+  check({ sections, conductors }) {
+    const bent = conductors.filter((c) => c.lightningPath && c.bends.length > 0);
+    return bent.length === 0 ? nothingThere({ sections }, 'conductors') : bent.map(ofConductor);
+  },
+});
+
+function ofConductor(c: ConductorFacts): Verdict {
+  const at = [c.id];
+  const known = c.bends.flatMap((b) => (b.radiusM === null ? [] : [b.radiusM]));
+  const tight = known.filter((r) => r.high < leastM * printedShare);
+  const tightest = sharpest(tight.length > 0 ? tight : known);
+  const measured =
+    tightest === null
+      ? {}
+      : { measured: { key: 'radiusLengthM', value: tightest, limit: leastM, sense: 'least' } as const };
+  if (tight.length > 0) return { is: 'not met', at, because: { key: 'tight' }, ...measured };
+  const all = known.length === c.bends.length && known.every((r) => r.low >= leastM * printedShare);
+  if (all) return { is: 'met', at, because: { key: 'wide' }, ...measured };
+  return { is: 'cannot tell', at, because: { key: 'radius unknown' }, settle: { key: 'measure it' } };
+}
+
+function sharpest(radii: readonly Interval[]): Interval | null {
+  return [...radii].sort((a, b) => a.low - b.low)[0] ?? null;
+}

@@ -1,0 +1,38 @@
+import { isAtMost } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+/** 16 ft. */
+const mostM = 4.8768;
+/** Supports slender enough that one path is accepted. */
+const slender: readonly string[] = ['mast', 'roof mast', 'tilt-over mast', 'wood pole', 'building face', 'tree'];
+
+export const deadEndLength = rule({
+  id: 'dead-end-length',
+  family: 'practice',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: {
+    document: 'MIL-HDBK-419A; NFPA 780',
+    edition: 'vol. II',
+    clause: 'down conductors; 4.9',
+    provenance: 'read',
+  },
+  needs: ['sections', 'conductors', 'site'],
+  check({ sections, conductors, site }) {
+    const towers = new Set(site.supports.filter((s) => !slender.includes(s.kind)).map((s) => s.id));
+    const ends = conductors.filter((c) => c.lightningPath && c.ends.some((id) => id !== null && towers.has(id)));
+    if (ends.length === 0) return nothingThere({ sections }, 'conductors');
+    return ends.map((c): Verdict => {
+      const at = [c.id];
+      if (!c.deadEnd) return { is: 'met', at, because: { key: 'second way' } };
+      if (c.lengthM === null)
+        return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' } };
+      const measured = { key: 'runLengthM', value: c.lengthM, limit: mostM, sense: 'most' } as const;
+      const short = isAtMost(c.lengthM, mostM * 1.002);
+      if (short === 'yes') return { is: 'met', at, because: { key: 'short' }, measured };
+      if (short === 'no') return { is: 'not met', at, because: { key: 'long' }, measured };
+      return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' }, measured };
+    });
+  },
+});

@@ -1,0 +1,24 @@
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+export const noLightningPathThroughBuilding = rule({
+  id: 'no-lightning-path-through-building',
+  family: 'practice',
+  severity: 'defect',
+  codeSets: ['any'],
+  source: { document: 'IEC 62305-3', edition: '2010', clause: '5.3', provenance: 'memory' },
+  needs: ['sections', 'conductors', 'site'],
+  check({ sections, conductors, site }) {
+    const indoorRods = site.electrodes.filter((e) => e.where !== null && e.where !== 'outside' && e.present !== 'no');
+    const paths = conductors.filter((c) => c.lightningPath);
+    if (paths.length === 0 && indoorRods.length === 0) return nothingThere({ sections }, 'conductors');
+    return [
+      ...indoorRods.map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'rod indoors' } })),
+      ...paths.map((c): Verdict => {
+        if (c.indoors === 'yes') return { is: 'not met', at: [c.id], because: { key: 'runs indoors' } };
+        if (c.indoors === 'no') return { is: 'met', at: [c.id], because: { key: 'outside' } };
+        return { is: 'cannot tell', at: [c.id], because: { key: 'nobody said' }, settle: { key: 'say where' } };
+      }),
+    ];
+  },
+});

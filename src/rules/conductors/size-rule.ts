@@ -1,0 +1,48 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import { isAtLeast } from '../../units/interval.ts';
+import type { Verdict } from '../rule.ts';
+
+/** Least section by metal, square metres; a metal that is not in it has no figure in the clause. */
+export interface LeastSections {
+  readonly copper: number;
+  readonly aluminium: number | null;
+  readonly steel: number | null;
+  readonly cladSteel: number | null;
+}
+
+/** A size as printed is met by a size as printed: 13.3 mm² is 6 AWG. */
+const printedShare = 1 - 2e-3;
+
+/** The conductor's section against the least of its metal. */
+export function sectionVerdict(c: ConductorFacts, least: LeastSections): Verdict {
+  const at = [c.id];
+  if (c.areaM2 === null)
+    return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
+  const limit = limitOf(c.wire?.metal?.name ?? null, least);
+  if (limit === 'metal unknown') return ofUnknownMetal(c, least);
+  if (limit === null) return { is: 'cannot tell', at, because: { key: 'metal not listed' }, settle: { key: 'ask' } };
+  const measured = { key: 'areaM2', value: c.areaM2, limit, sense: 'least' } as const;
+  const enough = isAtLeast(c.areaM2, limit * printedShare);
+  if (enough === 'yes') return { is: 'met', at, because: { key: 'enough' }, measured };
+  if (enough === 'no') return { is: 'not met', at, because: { key: 'small' }, measured };
+  return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' }, measured };
+}
+
+/** Too small for copper is too small for any metal that needs more. */
+function ofUnknownMetal(c: ConductorFacts, least: LeastSections): Verdict {
+  const at = [c.id];
+  const smallest = Math.min(...[least.copper, least.aluminium, least.steel, least.cladSteel].filter((m) => m !== null));
+  if (c.areaM2 !== null && isAtLeast(c.areaM2, smallest * printedShare) === 'no') {
+    const measured = { key: 'areaM2', value: c.areaM2, limit: smallest, sense: 'least' } as const;
+    return { is: 'not met', at, because: { key: 'small' }, measured };
+  }
+  return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
+}
+
+function limitOf(metal: string | null, least: LeastSections): number | null | 'metal unknown' {
+  if (metal === null) return 'metal unknown';
+  if (metal === 'copper-clad steel' || metal === 'bronze') return least.cladSteel;
+  if (/copper/.test(metal) && metal !== 'copper-clad aluminium') return least.copper;
+  if (/aluminium/.test(metal)) return least.aluminium;
+  return /steel/.test(metal) ? least.steel : null;
+}

@@ -1,0 +1,24 @@
+import { joints } from '../../materials/joints.ts';
+import { rule } from '../rule.ts';
+import { eachJoint } from './typed-joints.ts';
+
+export const clampListedForBurial = rule({
+  id: 'clamp-listed-for-burial',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us', 'ca'],
+  source: { document: 'NFPA 70', edition: null, clause: '250.70', provenance: 'second-hand' },
+  needs: ['sections', 'joints', 'site'],
+  check: (facts) => {
+    const electrodes = new Set(facts.site.electrodes.map((e) => e.id));
+    return eachJoint(facts, (j) => {
+      const at = [j.id];
+      const kind = joints.find((k) => k.name === j.kind);
+      if (j.on === null || !electrodes.has(j.on) || j.buried === 'no' || kind?.permanent) return null;
+      if (j.forBurial === 'yes') return { is: 'met', at, because: { key: 'listed' } };
+      if (j.forBurial === 'no' && j.buried === 'yes' && kind !== undefined)
+        return { is: 'not met', at, because: { key: 'not for soil' } };
+      return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
+    });
+  },
+});

@@ -1,0 +1,27 @@
+import { joints } from '../../materials/joints.ts';
+import { rule } from '../rule.ts';
+import { eachJoint } from './typed-joints.ts';
+
+export const jointMethodAllowed = rule({
+  id: 'joint-method-allowed',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us', 'ca'],
+  source: { document: 'NFPA 70', edition: null, clause: '250.8, 250.70', provenance: 'second-hand' },
+  needs: ['sections', 'joints', 'site'],
+  check: (facts) => {
+    const electrodes = new Set(facts.site.electrodes.map((e) => e.id));
+    return eachJoint(facts, ({ id, kind, on, listed }) => {
+      const at = [id];
+      if (on === null || !electrodes.has(on)) return null;
+      const values = { kind };
+      const allowed = joints.find((j) => j.name === kind)?.forElectrodes;
+      if (allowed === 'no') return { is: 'not met', at, because: { key: 'not a method', values } };
+      if (allowed === 'yes' || (allowed === 'if listed' && listed === 'yes'))
+        return { is: 'met', at, because: { key: 'a method', values } };
+      if (allowed === 'if listed' && listed === 'no')
+        return { is: 'not met', at, because: { key: 'not listed', values } };
+      return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
+    });
+  },
+});

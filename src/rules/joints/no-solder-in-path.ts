@@ -1,0 +1,23 @@
+import { rule } from '../rule.ts';
+import { eachJoint } from './typed-joints.ts';
+
+export const noSolderInPath = rule({
+  id: 'no-solder-in-path',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['any'],
+  source: {
+    document: 'NFPA 70; MIL-HDBK-419A',
+    edition: 'vol. II',
+    clause: '250.8, 250.70; joints',
+    provenance: 'read',
+  },
+  needs: ['sections', 'joints'],
+  check: (facts) =>
+    eachJoint(facts, ({ id, kind }) => {
+      const at = [id];
+      if (kind === 'solder') return { is: 'not met', at, because: { key: 'solder' } };
+      if (kind === null) return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: 'look' } };
+      return { is: 'met', at, because: { key: 'other', values: { kind } } };
+    }),
+});

@@ -1,0 +1,32 @@
+import { rule } from '../rule.ts';
+import { eachJoint } from './typed-joints.ts';
+
+const clamps: readonly string[] = [
+  'rod clamp',
+  'acorn clamp',
+  'pipe clamp',
+  'hose clamp',
+  'set-screw lug',
+  'bolted lug',
+  'U-bolt',
+];
+
+export const oneConductorPerClamp = rule({
+  id: 'one-conductor-per-clamp',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['any'],
+  source: { document: 'NFPA 70', edition: null, clause: '250.70', provenance: 'second-hand' },
+  needs: ['sections', 'joints'],
+  check: (facts) =>
+    eachJoint(facts, ({ id, kind, holds }) => {
+      const at = [id];
+      const values = { holds };
+      if (holds.length <= 1)
+        return kind !== null && clamps.includes(kind) ? { is: 'met', at, because: { key: 'one' } } : null;
+      if (kind === null)
+        return { is: 'cannot tell', at, because: { key: 'kind unknown', values }, settle: { key: 'look' } };
+      if (!clamps.includes(kind)) return { is: 'met', at, because: { key: 'made for several', values } };
+      return { is: 'not met', at, because: { key: 'several', values } };
+    }),
+});

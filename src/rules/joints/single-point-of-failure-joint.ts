@@ -1,0 +1,43 @@
+import type { WeakPoint } from '../../bonding/bonding.ts';
+import type { Site } from '../../site/site.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+export const singlePointOfFailureJoint = rule({
+  id: 'single-point-of-failure-joint',
+  family: 'practice',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: { document: 'ours', edition: null, clause: null, provenance: 'ours' },
+  needs: ['sections', 'bonding', 'site'],
+  check({ sections, bonding, site }) {
+    const guarded = guardedParts(site).filter((id) => bonding.earthBy.bonds.has(id));
+    if (guarded.length === 0) return nothingThere({ sections }, 'conductors');
+    const byLoss = gather(bonding.weakPoints, new Set(guarded));
+    const lost = new Set([...byLoss.values()].flatMap((g) => g.parts));
+    const rest = guarded.filter((id) => !lost.has(id));
+    return [
+      ...[...byLoss.values()].map(
+        ({ weak, parts }): Verdict => ({ is: 'not met', at: weak, because: { key: 'single', values: { parts } } }),
+      ),
+      ...rest.map((id): Verdict => ({ is: 'met', at: [id], because: { key: 'two ways' } })),
+    ];
+  },
+});
+
+function guardedParts(site: Site): readonly string[] {
+  return [...site.supports, ...site.arresters, ...site.bars].map((p) => p.id).sort();
+}
+
+/** Joints and conductors that take the same masts, arresters and panels off stand as one finding. */
+function gather(weakPoints: readonly WeakPoint[], guarded: ReadonlySet<string>) {
+  const groups = new Map<string, { weak: string[]; parts: readonly string[] }>();
+  for (const w of weakPoints) {
+    if (w.kind === 'part' || !w.certain) continue;
+    const parts = [...new Set([...w.losesEarth, ...w.losesService])].filter((id) => guarded.has(id)).sort();
+    if (parts.length === 0) continue;
+    const key = parts.join('+');
+    groups.set(key, { weak: [...(groups.get(key)?.weak ?? []), w.at].sort(), parts });
+  }
+  return groups;
+}
