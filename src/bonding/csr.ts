@@ -10,7 +10,15 @@ export interface Choice {
   readonly node?: (id: string) => boolean;
 }
 
-export interface Csr {
+/** Who is next to whom. */
+export interface Rows {
+  /** The row of node n is at `rows[n]` up to, without, `rows[n + 1]` of `neighbours` and `edges`. */
+  readonly rows: Int32Array;
+  readonly neighbours: Int32Array;
+  readonly edges: Int32Array;
+}
+
+export interface Csr extends Rows {
   /** Node number → id. */
   readonly ids: readonly string[];
   /** Edge number → key. An edge from a node to itself has a number, but stands in no row. */
@@ -18,17 +26,13 @@ export interface Csr {
   readonly numberOf: ReadonlyMap<string, number>;
   /** Ends of edge e: `ends[2 * e]` and `ends[2 * e + 1]`. */
   readonly ends: Int32Array;
-  /** The row of node n is at `rows[n]` up to, without, `rows[n + 1]` of `neighbours` and `edges`. */
-  readonly rows: Int32Array;
-  readonly neighbours: Int32Array;
-  readonly edges: Int32Array;
 }
 
 /** Reads the graph once; linear time. Parallel edges stay apart. */
 export function csr(graph: MultiUndirectedGraph, choice: Choice = {}): Csr {
   const { ids, numberOf } = numberNodes(graph, choice);
   const { keys, ends } = numberEdges(graph, choice, numberOf);
-  return { ids, keys, numberOf, ends, ...fillRows(ids.length, ends) };
+  return { ids, keys, numberOf, ends, ...rowsOf(ids.length, ends) };
 }
 
 /** The number of a node that the graph must have; null where the choice leaves it out. Throws RangeError for an id the graph has not. */
@@ -50,7 +54,7 @@ export function withNode(rows: Csr, to: readonly number[]): Csr {
     ends[rows.ends.length + 2 * i] = rows.ids.length;
     ends[rows.ends.length + 2 * i + 1] = n;
   });
-  return { ...rows, ids: [...rows.ids, ''], ends, ...fillRows(rows.ids.length + 1, ends) };
+  return { ...rows, ids: [...rows.ids, ''], ends, ...rowsOf(rows.ids.length + 1, ends) };
 }
 
 function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: string[]; numberOf: Map<string, number> } {
@@ -83,8 +87,8 @@ function numberEdges(
   return { keys, ends: ends.subarray(0, 2 * keys.length) };
 }
 
-/** Counts each row, then fills it; edges from a node to itself are left out, since they lead nowhere. */
-function fillRows(nodeCount: number, ends: Int32Array): Pick<Csr, 'rows' | 'neighbours' | 'edges'> {
+/** The rows of so many nodes and the edges with these ends: counts each row, then fills it. Edges from a node to itself are left out, since they lead nowhere. */
+export function rowsOf(nodeCount: number, ends: Int32Array): Rows {
   const rows = new Int32Array(nodeCount + 1);
   for (let i = 0; i < ends.length; i += 2) {
     if (ends[i] === ends[i + 1]) continue;

@@ -1,4 +1,4 @@
-import type { Csr } from './csr.ts';
+import type { Rows } from './csr.ts';
 
 /**
  * One depth-first walk of a graph. Places count from 0 in the order of first visit, so that what hangs below a node in the
@@ -21,9 +21,9 @@ export interface Walk {
  * not by node: a second bond between the same two nodes is a way round. Linear time.
  * After R. E. Tarjan, "Depth-first search and linear graph algorithms", SIAM J. Comput. 1 (1972) 146-160.
  */
-export function depthFirst(metal: Csr, starts: Iterable<number>): Walk {
-  const walk = emptyWalk(metal.ids.length);
-  const cursor = metal.rows.slice(0, metal.ids.length);
+export function depthFirst(metal: Rows, starts: Iterable<number>): Walk {
+  const walk = emptyWalk(metal.rows.length - 1);
+  const cursor = metal.rows.slice(0, metal.rows.length - 1);
   let visited = 0;
   for (const start of starts) {
     if (walk.place[start] === -1) visited = walkFrom(metal, walk, cursor, start, visited);
@@ -32,8 +32,8 @@ export function depthFirst(metal: Csr, starts: Iterable<number>): Walk {
 }
 
 /** The numbers 0 to count - 1: every node as a start. */
-export function* allNodes(metal: Csr): Generator<number> {
-  for (let n = 0; n < metal.ids.length; n++) yield n;
+export function* allNodes(metal: Rows): Generator<number> {
+  for (let n = 0; n < metal.rows.length - 1; n++) yield n;
 }
 
 function emptyWalk(count: number): Walk {
@@ -48,7 +48,7 @@ function emptyWalk(count: number): Walk {
 }
 
 /** `cursor` keeps how far each row has been followed. Returns how many nodes have been visited by now. */
-function walkFrom(metal: Csr, walk: Walk, cursor: Int32Array, start: number, visitedBefore: number): number {
+function walkFrom(metal: Rows, walk: Walk, cursor: Int32Array, start: number, visitedBefore: number): number {
   const { rows, neighbours, edges } = metal;
   const { order, place, after, low, parent, by } = walk;
   let visited = visitedBefore;
