@@ -1,0 +1,41 @@
+import { layout as case01 } from './case-01.ts';
+import { layout as case03 } from './case-03.ts';
+import { layout as case47 } from './case-47.ts';
+import { layout as case49 } from './case-49.ts';
+import { layout as case50 } from './case-50.ts';
+import { layout as case52 } from './case-52.ts';
+import { layout as case53 } from './case-53.ts';
+import { layout as case55 } from './case-55.ts';
+import { layout as case56 } from './case-56.ts';
+import { layout as case58 } from './case-58.ts';
+import { layout as case59 } from './case-59.ts';
+import { layout as case61 } from './case-61.ts';
+import { layout as case62 } from './case-62.ts';
+import { layout as case64 } from './case-64.ts';
+import { layout as case65 } from './case-65.ts';
+import { layout as case67 } from './case-67.ts';
+import { layout as case68 } from './case-68.ts';
+import { layout as case70 } from './case-70.ts';
+import type { Layout } from './claim.ts';
+
+/** Every real-life layout, in the order of its number. */
+export const layouts: readonly Layout[] = [
+  case01,
+  case03,
+  case47,
+  case49,
+  case50,
+  case52,
+  case53,
+  case55,
+  case56,
+  case58,
+  case59,
+  case61,
+  case62,
+  case64,
+  case65,
+  case67,
+  case68,
+  case70,
+];
