@@ -1,8 +1,54 @@
+import { antennaEarthingSizeIec } from './conductors/antenna-earthing-size-iec.ts';
+import { antennaElectrodeBondSize } from './conductors/antenna-electrode-bond-size.ts';
+import { bendAngle } from './conductors/bend-angle.ts';
+import { bendRadius } from './conductors/bend-radius.ts';
+import { bondBetweenGroupsLong } from './conductors/bond-between-groups-long.ts';
+import { bondRunShort } from './conductors/bond-run-short.ts';
+import { deadEndLength } from './conductors/dead-end-length.ts';
+import { mainBondingSizeIec } from './conductors/main-bonding-size-iec.ts';
+import { mastGroundSize } from './conductors/mast-ground-size.ts';
+import { noLightningPathThroughBuilding } from './conductors/no-lightning-path-through-building.ts';
+import { galvanisedAndCopperInSoil } from './electrodes/galvanised-and-copper-in-soil.ts';
+import { gasPipeNeverElectrode } from './electrodes/gas-pipe-never-electrode.ts';
+import { ringIsClosed } from './electrodes/ring-is-closed.ts';
+import { rodLengthUs } from './electrodes/rod-length-us.ts';
+import { rodSpacingEffective } from './electrodes/rod-spacing-effective.ts';
+import { rodSpacingMinimum } from './electrodes/rod-spacing-minimum.ts';
+import { singleRod25Ohm } from './electrodes/single-rod-25-ohm.ts';
+import { metalworkBonded } from './equipment/metalwork-bonded.ts';
+import { noOrphanEquipment } from './equipment/no-orphan-equipment.ts';
+import { clampListedForBurial } from './joints/clamp-listed-for-burial.ts';
+import { conditionSound } from './joints/condition-sound.ts';
+import { galvanicPair } from './joints/galvanic-pair.ts';
+import { jointMethodAllowed } from './joints/joint-method-allowed.ts';
+import { noSolderInPath } from './joints/no-solder-in-path.ts';
+import { oneConductorPerClamp } from './joints/one-conductor-per-clamp.ts';
+import { singlePointOfFailureJoint } from './joints/single-point-of-failure-joint.ts';
+import { arresterBonded } from './lines/arrester-bonded.ts';
+import { arresterLeadShort } from './lines/arrester-lead-short.ts';
+import { arresterOnEveryControlLine } from './lines/arrester-on-every-control-line.ts';
+import { arresterOnEveryFeedLine } from './lines/arrester-on-every-feed-line.ts';
+import { coreStaticDrain } from './lines/core-static-drain.ts';
+import { dischargeUnitPlace } from './lines/discharge-unit-place.ts';
+import { lineGoesDownBeforeIn } from './lines/line-goes-down-before-in.ts';
+import { panelTiedToService } from './lines/panel-tied-to-service.ts';
+import { serviceSurgeProtector } from './lines/service-surge-protector.ts';
+import { shieldBondedAtEntry } from './lines/shield-bonded-at-entry.ts';
+import { spareAndDisconnectedLines } from './lines/spare-and-disconnected-lines.ts';
+import { guyAnchorGrounded } from './masts/guy-anchor-grounded.ts';
+import { iecMastEarthed } from './masts/iec-mast-earthed.ts';
+import { mastGrounded } from './masts/mast-grounded.ts';
+import { mastSectionJointsBonded } from './masts/mast-section-joints-bonded.ts';
 import { allElectrodesOneSystem } from './one-earth/all-electrodes-one-system.ts';
 import { antennaRodIsNotASubstitute } from './one-earth/antenna-rod-is-not-a-substitute.ts';
+import { iecAntennaElectrodeToMainBar } from './one-earth/iec-antenna-electrode-to-main-bar.ts';
+import { neutralBondedOnce } from './one-earth/neutral-bonded-once.ts';
 import { outletGroundNotLightningGround } from './one-earth/outlet-ground-not-lightning-ground.ts';
 import { screensNotSoleBond } from './one-earth/screens-not-sole-bond.ts';
+import { separateBuildingElectrode } from './one-earth/separate-building-electrode.ts';
 import { serviceElectrodeKnown } from './one-earth/service-electrode-known.ts';
+import { sheltersWithinReachBonded } from './one-earth/shelters-within-reach-bonded.ts';
+import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-bond.ts';
 import type { Rule } from './rule.ts';
 
 /** The pack, in reading order. */
@@ -12,4 +58,50 @@ export const rules = [
   antennaRodIsNotASubstitute,
   screensNotSoleBond,
   outletGroundNotLightningGround,
+  iecAntennaElectrodeToMainBar,
+  ukMultipleEarthRfRodBond,
+  neutralBondedOnce,
+  sheltersWithinReachBonded,
+  separateBuildingElectrode,
+  mastGrounded,
+  iecMastEarthed,
+  mastSectionJointsBonded,
+  guyAnchorGrounded,
+  shieldBondedAtEntry,
+  panelTiedToService,
+  arresterBonded,
+  arresterOnEveryFeedLine,
+  arresterOnEveryControlLine,
+  dischargeUnitPlace,
+  arresterLeadShort,
+  coreStaticDrain,
+  spareAndDisconnectedLines,
+  lineGoesDownBeforeIn,
+  serviceSurgeProtector,
+  noOrphanEquipment,
+  metalworkBonded,
+  gasPipeNeverElectrode,
+  rodLengthUs,
+  rodSpacingMinimum,
+  rodSpacingEffective,
+  singleRod25Ohm,
+  ringIsClosed,
+  galvanisedAndCopperInSoil,
+  antennaElectrodeBondSize,
+  mastGroundSize,
+  antennaEarthingSizeIec,
+  mainBondingSizeIec,
+  bendRadius,
+  bendAngle,
+  deadEndLength,
+  bondRunShort,
+  bondBetweenGroupsLong,
+  noLightningPathThroughBuilding,
+  noSolderInPath,
+  jointMethodAllowed,
+  clampListedForBurial,
+  oneConductorPerClamp,
+  galvanicPair,
+  conditionSound,
+  singlePointOfFailureJoint,
 ] as readonly unknown[] as readonly Rule[];

@@ -1,5 +1,19 @@
 import type { RuleWords } from '../rule-words.ts';
+import { conductors } from './conductors.ts';
+import { electrodes } from './electrodes.ts';
+import { equipment } from './equipment.ts';
+import { joints } from './joints.ts';
+import { lines } from './lines.ts';
+import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
 
 /** Words of every rule, by id. */
-export const ruleWords: Readonly<Record<string, RuleWords>> = { ...oneEarth };
+export const ruleWords: Readonly<Record<string, RuleWords>> = {
+  ...oneEarth,
+  ...masts,
+  ...lines,
+  ...equipment,
+  ...electrodes,
+  ...conductors,
+  ...joints,
+};

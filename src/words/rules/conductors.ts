@@ -1,0 +1,139 @@
+import type { RuleWords } from '../rule-words.ts';
+
+const size = {
+  none: 'No such conductor stands in the file.',
+  'size unknown': 'The section of {at} is not known well enough.',
+  'measure it': 'Measure the bare metal of {at} across with a gauge, or read the print on its covering; type `wire:`.',
+  'metal unknown': 'The metal of {at} is not known.',
+  'look at it': 'Scratch or cut {at} at an end: copper or another metal; type it with `wire:`.',
+  'metal not listed': 'The clause has no figure for the metal of {at}.',
+  ask: 'Ask the [authority] whether {at} is accepted.',
+  enough: '{at} is thick enough.',
+  small: '{at} is thinner than the clause asks.',
+} as const;
+
+const measureBend = 'Look at each bend of {at} and type `bends:` with angle and radius.';
+
+export const conductors = {
+  'antenna-electrode-bond-size': {
+    title: 'Bonds between [electrode]s are at least 6 AWG (13.3 mm²) copper',
+    failTitle: 'Bond {at} is too thin',
+    why: 'A bond between [electrode]s shares the current of a strike and of a fault; a thin one melts or breaks.',
+    met: '6 AWG copper or more. No length limit is given.',
+    remedy: 'Replace {at} with 6 AWG (13.3 mm²) copper or more.',
+    because: size,
+  },
+  'mast-ground-size': {
+    title:
+      'Leads of masts and arresters are at least 10 AWG copper (8 AWG aluminium, 17 AWG copper-clad steel or bronze)',
+    failTitle: 'Lead {at} is too thin',
+    why: 'This is a minimum for static and contact, not a lightning conductor: 10 AWG melts at the lowest protection level when it is the only way.',
+    met: 'The least section of its metal, or more.',
+    remedy: 'Replace {at} with at least 10 AWG (5.26 mm²) copper; better 6 AWG or a strap.',
+    because: size,
+  },
+  'antenna-earthing-size-iec': {
+    title: 'The [electrode conductor] of an antenna is at least 16 mm² copper (25 mm² aluminium, 50 mm² steel)',
+    failTitle: '{at} is too thin for an antenna',
+    why: '16 mm² of copper carries the current of a strike; a thinner one melts.',
+    met: 'The least section of its metal; antennas in the facade zone or indoors are left out.',
+    remedy: 'Replace {at} with at least 16 mm² copper.',
+    because: size,
+  },
+  'main-bonding-size-iec': {
+    title: 'Main [bonding conductor]s are at least 6 mm² copper (16 mm² aluminium, 50 mm² steel)',
+    failTitle: '[Bonding conductor] {at} is too thin',
+    why: 'A main bond carries fault current; local supplies may ask for more.',
+    met: 'The least section of its metal; multiple-earth supplies ask for at least 10 mm².',
+    remedy: 'Have a [electrician] replace {at} with the section that the supply asks for.',
+    because: size,
+  },
+  'bend-radius': {
+    title: 'Bends of a lightning path have a radius of at least 0.2 m (8 in)',
+    failTitle: '{at} is bent too tightly',
+    why: 'Force tries to straighten a tight bend and the voltage jumps across it; the bend’s own inductance hardly matters.',
+    met: 'Each bend has that radius or more.',
+    remedy: 'Lay {at} anew with bends of at least 0.2 m (8 in) radius.',
+    because: {
+      none: 'No conductor of a lightning path has a bend in the file.',
+      tight: 'A bend of {at} is tighter than asked.',
+      wide: 'The bends of {at} are wide enough.',
+      'radius unknown': 'The radius of a bend of {at} is not known.',
+      'measure it': measureBend,
+    },
+  },
+  'bend-angle': {
+    title: 'A lightning path nowhere turns by more than a right angle',
+    failTitle: '{at} turns back on itself',
+    why: 'A conductor that turns back invites a flash across the open side.',
+    met: 'Each bend turns by at most 90 degrees (the included angle is at least 90).',
+    remedy: 'Lay {at} anew without turning back.',
+    because: {
+      none: 'No conductor of a lightning path has a bend in the file.',
+      sharp: 'A bend of {at} turns by more than a right angle.',
+      gentle: 'No bend of {at} turns by more than a right angle.',
+      'angle unknown': 'The angle of a bend of {at} is not known.',
+      'measure it': measureBend,
+    },
+  },
+  'dead-end-length': {
+    title: 'A tower’s lead that is its only way is at most 16 ft (4.9 m) long',
+    failTitle: '{at} is a long dead end',
+    why: 'With one way only the whole strike runs through it; two ways halve the current and one may fail.',
+    met: 'A second way exists, or the run is short. Slender masts are left out.',
+    remedy: 'Give the tower a second way to earth beside {at}.',
+    because: {
+      none: 'No lead of a tower stands in the file.',
+      'second way': 'A second way exists beside {at}.',
+      'length unknown': 'The length of {at} is not known well enough.',
+      'measure it': 'Measure {at} along its run and type `length:`.',
+      short: '{at} is short.',
+      long: '{at} is the only way and long.',
+    },
+  },
+  'bond-run-short': {
+    title: 'The way from panel and arrester to an [electrode] is short',
+    failTitle: 'The way from {at} to its [electrode] is long',
+    why: 'Each metre adds about a microhenry: more than a kilovolt at one kiloampere per microsecond.',
+    met: 'At most 1 m (3 ft) of conductor.',
+    remedy: 'Drive an [electrode] right below {at} and bond it to the others.',
+    because: {
+      none: 'No entry panel or arrester reaches an [electrode].',
+      'length unknown': 'The length of the way from {at} to {electrode} is not known.',
+      'measure it': 'Measure the conductors from {at} down to the [electrode].',
+      short: 'The way from {at} to {electrode} is short.',
+      long: 'From {at} to {electrode} the straight run has {inductanceH}.',
+    },
+  },
+  'bond-between-groups-long': {
+    title: 'Bonds between groups are short enough to hold both ends together',
+    failTitle:
+      'Bond {at} is long: it clears faults and shares current, but does not hold its ends at one voltage in a strike',
+    why: 'At power frequency a long bond is as good as a short one and is asked for; in a strike its inductance keeps the ends apart.',
+    met: 'At most 20 ft (6.1 m).',
+    remedy:
+      'Keep {at}; bring the lines in beside the [service], or add rods along it and a panel of its own for the room.',
+    because: {
+      none: 'No bond between groups stands in the file.',
+      'length unknown': 'The length of {at} is not known well enough.',
+      'measure it': 'Measure {at} along its run and type `length:`.',
+      short: '{at} is short.',
+      long: 'The straight run of {at} has {inductanceH}.',
+    },
+  },
+  'no-lightning-path-through-building': {
+    title: 'No lightning path runs through a building',
+    failTitle: '{at} leads a strike through the building',
+    why: 'A conductor that carries a strike indoors flashes to wiring, pipes and people beside it.',
+    met: 'Every conductor on the best way to earth of a mast, antenna, arrester or panel is outside. The code itself allows an indoor run of its minimum conductor.',
+    remedy: 'Lay a way outside and take {at} out of the path.',
+    because: {
+      none: 'No conductor of a lightning path stands in the file.',
+      'rod indoors': '{at} was driven indoors.',
+      'runs indoors': '{at} runs indoors.',
+      outside: '{at} runs outside.',
+      'nobody said': 'The file does not say whether {at} runs indoors.',
+      'say where': 'Follow {at} and type `where:` for it or for its ends.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;

@@ -1,0 +1,108 @@
+import type { RuleWords } from '../rule-words.ts';
+
+export const electrodes = {
+  'gas-pipe-never-electrode': {
+    title: 'No gas pipe serves as an [electrode]',
+    failTitle: 'Gas pipe {at} serves as an [electrode]',
+    why: 'A strike can burn a pinhole into a gas pipe, and the supplier may put in a plastic piece at any time.',
+    met: 'No lead of a mast, antenna or arrester ends on it. Bonding the pipe to the [service] is another thing and is asked for.',
+    remedy: 'Take the lead off {at} and bring it to an [electrode]; then bond the pipe as the gas code asks.',
+    because: {
+      none: 'No gas pipe stands in the file.',
+      'not used': 'Nothing leads to earth over {at}.',
+      used: 'To earth over {at} goes: {by}.',
+    },
+  },
+  'rod-length-us': {
+    title: 'Rods are at least 8 ft (2.44 m) in the soil',
+    failTitle: 'Rod {at} is too short',
+    why: 'A short or cut rod has more resistance and ends in soil that dries and freezes.',
+    met: '8 ft of each rod stand in soil; a cut rod does not meet it even when it measures well.',
+    remedy: 'Drive a rod of full length beside {at} and bond the two.',
+    because: {
+      none: 'No driven rod stands in the file.',
+      'length unknown': 'The length of {at} is not known well enough.',
+      'measure it': 'Look for the mark stamped at the top of {at}, or have it measured; type `length:`.',
+      'long enough': '{at} is long enough.',
+      short: '{at} is shorter than the clause asks.',
+    },
+  },
+  'rod-spacing-minimum': {
+    title: 'Rods stand at least 6 ft (1.83 m) apart',
+    failTitle: 'Rods {at} stand too close',
+    why: 'Rods that stand close share the same soil and count as one.',
+    met: 'Every pair of neighbours is at least that far apart.',
+    remedy: 'Add a rod further out rather than between those of {at}.',
+    because: {
+      none: 'No two rods stand near each other with known places.',
+      'spacing unknown': 'The spacing of {at} is not known well enough.',
+      'measure it': 'Measure between neighbouring rods of {at} and type `spacing:` or their places.',
+      'far enough': '{at}: far enough apart.',
+      near: '{at}: closer than the clause asks.',
+    },
+  },
+  'rod-spacing-effective': {
+    title: 'Paralleled rods stand at least two rod lengths apart',
+    failTitle: 'Rods {at} stand closer than two lengths',
+    why: 'Two rods one length apart have about 0.57 of the resistance of one, two lengths apart 0.54: closer rods are copper wasted.',
+    met: 'Spacing is at least twice the longest rod.',
+    remedy: 'Place further rods of {at} at least two lengths away from the others.',
+    because: {
+      none: 'No two rods stand near each other with known places.',
+      'spacing unknown': 'Spacing or length of {at} is not known well enough.',
+      'measure it': 'Measure between neighbouring rods of {at} and look for their length.',
+      'far enough': '{at}: at least two lengths apart.',
+      near: '{at}: closer than two lengths.',
+    },
+  },
+  'single-rod-25-ohm': {
+    title: 'A lone rod measures 25 ohm or less, or has a second [electrode] beside it',
+    failTitle: 'Lone rod {at} is not shown to be 25 ohm or less',
+    why: 'One rod in poor soil may be hundreds of ohms; the clause leaves it to the owner to show otherwise or to add a second.',
+    met: 'A reading of at most 25 ohm, or a second [electrode]; with two no resistance is asked.',
+    remedy:
+      'Drive a second rod at least 6 ft (better two lengths) from {at} and bond it, or measure {at} and record method, date and weather.',
+    because: {
+      none: 'No driven rod stands in the file.',
+      'not alone': '{at} is not the only [electrode] of its system.',
+      'over range': '{at} reads over the range of the instrument.',
+      low: '{at} measures low enough.',
+      high: '{at} measures too high for a lone rod.',
+      wide: 'The reading of {at} is not sharp enough to tell.',
+      'measure it': 'Measure {at} alone by fall of potential, in dry weather.',
+      'perhaps not alone': 'Whether {at} is the only [electrode] of its system is not known.',
+      trace: 'Look what else is tied to {at}.',
+      'not measured': '{at} is alone and nobody measured it.',
+    },
+  },
+  'ring-is-closed': {
+    title: 'A [ground ring] is closed',
+    failTitle: 'Ring {at} is not closed',
+    why: 'An open ring is a long dead end: every joint in it takes off what lies behind.',
+    met: 'The conductor comes back to where it begins.',
+    remedy: 'Close {at} with the same conductor and an exothermic or listed joint.',
+    because: {
+      none: 'No ring stands in the file.',
+      closed: '{at} is closed.',
+      open: '{at} is open.',
+      'nobody said': 'Nobody said whether {at} is closed.',
+      look: 'Measure continuity once round {at}, or find both ends.',
+    },
+  },
+  'galvanised-and-copper-in-soil': {
+    title: 'No copper [electrode] is tied to a galvanised anchor in the same soil',
+    failTitle: 'Copper in the soil is tied to the galvanised anchor of {at}',
+    why: 'The zinc and then the steel of the anchor shaft are eaten below ground, where nobody sees it; anchors have failed.',
+    met: 'Galvanised or tinned electrodes at anchors, or none.',
+    remedy:
+      'Replace the copper [electrode] at {at} with a galvanised one, or have the anchor protected; have the shaft looked at below ground.',
+    because: {
+      none: 'No [guy] stands in the file.',
+      'no electrode': 'No [electrode] is tied to {at}.',
+      'metal unknown': 'The metal of {at} or of its [electrode] is not known.',
+      look: 'Look what the anchor and the [electrode] at {at} are made of.',
+      eaten: 'A copper or copper-clad [electrode] is tied to {at}.',
+      alike: 'The metals at {at} go together.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;

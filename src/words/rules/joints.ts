@@ -1,0 +1,103 @@
+import type { RuleWords } from '../rule-words.ts';
+
+const look = 'Look at {at} and type what kind of joint it is, and what is stamped on it.';
+
+export const joints = {
+  'no-solder-in-path': {
+    title: 'No joint depends on solder',
+    failTitle: 'Joint {at} is soldered',
+    why: 'Tin-lead solder melts at 183 °C; the current of a strike heats a joint well past that, and the way is gone when it is needed.',
+    met: 'Another method holds the joint; solder may only fill a joint that is bolted or crimped as well.',
+    remedy: 'Replace {at} with an exothermic weld, an irreversible crimp or a [listed] clamp.',
+    because: {
+      none: 'No joint stands in the file.',
+      solder: '{at} is soldered.',
+      'kind unknown': 'The kind of {at} is not known.',
+      look,
+      other: '{at} is held by another method ({kind}).',
+    },
+  },
+  'joint-method-allowed': {
+    title: 'Joints on [electrode]s are exothermic, or [listed] clamps, lugs or connectors',
+    failTitle: 'Joint {at} is made by a method that is not on the list',
+    why: 'A joint in the weather that is not made for it corrodes and opens, unseen.',
+    met: 'The method is one of those named.',
+    remedy: 'Replace {at} with an exothermic weld or a clamp [listed] for the rod and the wire.',
+    because: {
+      none: 'No joint on an [electrode] stands in the file.',
+      'not a method': '{at} ({kind}) is not among the methods.',
+      'a method': '{at} ({kind}) is among the methods.',
+      'not listed': '{at} ({kind}) would do, but is not [listed].',
+      'nobody said': 'The kind of {at}, or whether it is [listed], is not known.',
+      look,
+    },
+  },
+  'clamp-listed-for-burial': {
+    title: 'Clamps in the soil are [listed] for direct burial',
+    failTitle: 'Clamp {at} lies in the soil and is not made for it',
+    why: 'A clamp that is not made for soil is eaten away within years, where nobody sees it.',
+    met: 'Listed for burial; welds and irreversible crimps are left out.',
+    remedy: 'Replace {at} with an exothermic weld or a clamp [listed] for direct burial.',
+    because: {
+      none: 'No clamp lies in the soil.',
+      listed: '{at} is [listed] for burial.',
+      'not for soil': '{at} lies in the soil and is not [listed] for it.',
+      'nobody said': 'Whether {at} lies in the soil, or is made for it, is not known.',
+      look: 'Look at {at}: is it below grade, and is “DB”, “direct burial” or the like stamped on it? Type `for_burial:`.',
+    },
+  },
+  'one-conductor-per-clamp': {
+    title: 'A clamp holds one conductor unless it is made for more',
+    failTitle: 'Clamp {at} holds more than one conductor',
+    why: 'Two wires in one clamp hold each other loose, and both go when it opens.',
+    met: 'One conductor, or a joint made for several.',
+    remedy: 'Give each wire at {at} a clamp of its own.',
+    because: {
+      none: 'No clamp stands in the file.',
+      one: '{at} holds one conductor.',
+      several: '{at} holds {holds}.',
+      'made for several': '{at} holds {holds} and is of a kind made for that.',
+      'kind unknown': '{at} holds {holds}; its kind is not known.',
+      look,
+    },
+  },
+  'galvanic-pair': {
+    title: 'Metals that meet outdoors lie near each other in the galvanic series',
+    failTitle: 'The metals at {at} eat each other when wet',
+    why: 'Where two metals far apart in the series meet in the wet, the less noble one goes.',
+    met: 'At most 0.15 V apart in the anodic index (outdoors). A clamp made for both metals and kept dry is accepted practice.',
+    remedy:
+      'Use a clamp made for both metals, tinned or stainless between them, and seal {at} against water; look at it each year.',
+    because: {
+      none: 'No joint of two known metals stands in the file.',
+      apart: '{first} meets {second} at {at}: {differenceV} apart.',
+      near: '{first} and {second} at {at} lie near each other.',
+    },
+  },
+  'condition-sound': {
+    title: 'What was found loose, corroded or open has been put right',
+    failTitle: '{at} is not sound',
+    why: 'A joint that is loose or corroded is the next one to open.',
+    met: 'Found sound.',
+    remedy: 'Repair {at}, look at it again, and record the date.',
+    because: {
+      none: 'No condition was recorded.',
+      sound: '{at} was found sound.',
+      loose: '{at} was found loose.',
+      corroded: '{at} was found corroded.',
+      open: '{at} was found open: it does not conduct.',
+    },
+  },
+  'single-point-of-failure-joint': {
+    title: 'No single joint or conductor holds a mast, arrester or panel alone',
+    failTitle: 'One failure at {at} takes {parts} off',
+    why: 'Most joints fail unseen; with one way only the failure is found by the next strike.',
+    met: 'A second way, by other joints and conductors, leads to earth and to the [service].',
+    remedy: 'Add a second way for {parts}, or look at {at} each year and record it.',
+    because: {
+      none: 'No mast, arrester or bar is tied to earth.',
+      single: 'When any one of {at} fails, {parts} lose earth or the [service].',
+      'two ways': '{at} stays tied when any one joint or conductor fails.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;

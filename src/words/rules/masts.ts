@@ -1,0 +1,54 @@
+import type { RuleWords } from '../rule-words.ts';
+
+const earthed = {
+  title: 'Every metal support of an outdoor antenna is [grounded]',
+  failTitle: '{at} is not [grounded]',
+  why: 'A mast that is not [grounded] collects static, becomes live at a fault, and sends a strike down the feed line into the room.',
+  met: 'Permanent metal leads from the support to an [electrode]. Wood and plastic supports are left out; their lead-ins are not.',
+  remedy: 'Run a conductor from the foot of {at} to an [electrode] that is bonded to the [service].',
+  because: {
+    none: 'No support stands in the file.',
+    'not of metal': 'No support is of metal.',
+    earthed: '{at} reaches an [electrode] through permanent metal.',
+    'metal unknown': 'Nobody said what {at} is made of.',
+    'look at it': 'Look whether {at} is of metal and type `metal:`.',
+    perhaps: 'Whether {at} reaches an [electrode] hangs on what is not known.',
+    trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
+    'no way': 'No permanent metal leads from {at} to any [electrode].',
+  },
+} as const;
+
+export const masts = {
+  'mast-grounded': earthed,
+  'iec-mast-earthed': earthed,
+  'mast-section-joints-bonded': {
+    title: 'Sliding and hinged mast sections are jumpered',
+    failTitle: 'The sections of {at} only touch: there are no jumpers',
+    why: 'Rollers, slip joints and hinges are no bond: they pass current today and arc tomorrow.',
+    met: 'Sections are one metal (welded, bolted), or a jumper bridges each moving joint.',
+    remedy: 'Fit a flexible jumper across each moving joint of {at}, long enough for the whole travel.',
+    because: {
+      none: 'No support slides or tilts.',
+      'one metal': 'The sections of {at} are one metal.',
+      jumpers: 'Jumpers bridge the sections of {at}.',
+      'no jumpers': 'The sections of {at} slide or hinge and no jumper bridges them.',
+      'nobody said': 'Nobody said whether jumpers bridge the sections of {at}.',
+      look: 'Look at each moving joint of {at} for a jumper; type `sections:` and `jumpers:`.',
+    },
+  },
+  'guy-anchor-grounded': {
+    title: 'Each metal [guy] anchor has an [electrode]',
+    failTitle: '[Guy] {at} has no [electrode] at its anchor',
+    why: 'Part of a strike goes down the [guy]s; without an [electrode] it goes through turnbuckle and concrete.',
+    met: 'A conductor of the file ends on the [guy] or its anchor.',
+    remedy:
+      'Clamp a conductor to {at} above the turnbuckle and lead it to a rod at the anchor; mind the metals (galvanised steel in the same soil as copper is eaten).',
+    because: {
+      none: 'No [guy] stands in the file.',
+      electrode: 'A conductor ends on {at}.',
+      perhaps: 'Whether {at} has an [electrode] or is of metal is not known.',
+      look: 'Look at the anchor of {at} for a conductor and a rod.',
+      'no electrode': 'No conductor ends on {at}.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;
