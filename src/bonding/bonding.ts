@@ -122,6 +122,16 @@ export interface Reach {
   readonly by: readonly { readonly line: string; readonly from: string }[];
 }
 
+/** A tie between two parts, as a diagram draws it: conductors with their joints contracted, mounts, shields, gaps. */
+export interface PartTie {
+  readonly a: string;
+  readonly b: string;
+  readonly kind: Tie['kind'];
+  readonly is: Tie['is'];
+  /** The conductor, line or arrester that makes it; the part itself for a mount. */
+  readonly part: string;
+}
+
 /** A ring drawn closed that is not, with what is missing. */
 export interface OpenRing {
   readonly at: string;
@@ -140,6 +150,8 @@ export interface Bonding {
   readonly ways: readonly WaysOfPart[];
   readonly lines: readonly LineFacts[];
   readonly reach: readonly Reach[];
+  /** Each pair of parts, kind and maker once; by a, b, part. */
+  readonly ties: readonly PartTie[];
   readonly openRings: readonly OpenRing[];
   /** Metal parts tied to nothing (a group of their own), and those that perhaps are. */
   readonly tiedToNothing: readonly string[];

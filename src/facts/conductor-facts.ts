@@ -1,6 +1,8 @@
 import type { Bonding, Way } from '../bonding/bonding.ts';
+import { resistancePerMetre } from '../materials/conductor-resistance.ts';
+import { straightInductance } from '../materials/straight-inductance.ts';
 import type { Answer, Conductor, Site } from '../site/site.ts';
-import { sum } from '../units/interval.ts';
+import { type Interval, mul, sum } from '../units/interval.ts';
 import type { ConductorFacts, ConductorRole } from './facts.ts';
 import { type PartIndex, partIndex, whereOf } from './part-index.ts';
 
@@ -13,21 +15,33 @@ export function conductorFacts(site: Site, bonding: Bonding): readonly Conductor
   );
   return site.conductors
     .filter((c) => c.present !== 'no')
-    .map((c) => ({
-      id: c.id,
-      part: c,
-      role: roleOf(c, site, index),
-      wire: c.wire,
-      areaM2: c.wire?.areaM2 ?? null,
-      lengthM: c.lengthM ?? (c.lengthsM.length > 0 ? sum(c.lengthsM) : null),
-      inSoil: inSoil(c),
-      indoors: indoors(c, index),
-      ends: [c.from.part, c.to.part],
-      passes: c.passes.flatMap((p) => (p.at.part === null ? [] : [p.at.part])),
-      deadEnd: only.has(c.id),
-      bends: c.bends,
-      lightningPath: onLightningPath.has(c.id),
-    }));
+    .map((c) => {
+      const lengthM = c.lengthM ?? (c.lengthsM.length > 0 ? sum(c.lengthsM) : null);
+      return {
+        id: c.id,
+        part: c,
+        role: roleOf(c, site, index),
+        wire: c.wire,
+        areaM2: c.wire?.areaM2 ?? null,
+        lengthM,
+        resistanceOhm: resistanceOf(c, lengthM),
+        inductanceH: c.inductanceH ?? straightInductance(c.wire, lengthM),
+        inSoil: inSoil(c),
+        indoors: indoors(c, index),
+        ends: [c.from.part, c.to.part],
+        passes: c.passes.flatMap((p) => (p.at.part === null ? [] : [p.at.part])),
+        deadEnd: only.has(c.id),
+        bends: c.bends,
+        lightningPath: onLightningPath.has(c.id),
+      };
+    });
+}
+
+/** Stated, else from material, section and length; of its metal at 20 °C, joints left out. */
+function resistanceOf(c: Conductor, lengthM: Interval | null): Interval | null {
+  if (c.resistance !== null && !c.resistance.overRange) return c.resistance.ohm;
+  const perMetre = c.wire === null ? null : resistancePerMetre(c.wire);
+  return perMetre === null || lengthM === null ? null : mul(perMetre, lengthM);
 }
 
 function inSoil(c: Conductor): Answer {

@@ -37,6 +37,8 @@ export interface ConductorFacts {
   readonly wire: Wire | null;
   readonly areaM2: Interval | null;
   readonly lengthM: Interval | null;
+  readonly resistanceOhm: Interval | null;
+  readonly inductanceH: Interval | null;
   /** Whether any of it is in soil, indoors. */
   readonly inSoil: Answer;
   readonly indoors: Answer;
@@ -79,6 +81,8 @@ export interface ElectrodeFacts {
   readonly how: 'computed' | 'stated' | 'unknown';
   readonly formula: string | null;
   readonly source: { readonly document: string; readonly clause: string | null; readonly provenance: string } | null;
+  /** What is not known and keeps the resistance open. */
+  readonly missing: readonly string[];
   /** Measured alone by a reading or stated as such. */
   readonly measuredOhm: { readonly ohm: Interval; readonly overRange: boolean } | null;
   /** Group of the electrode and how many electrodes of any kind (rods counted singly) are in it. */

@@ -1,0 +1,72 @@
+import type { Bonding } from '../bonding/bonding.ts';
+import type { Finding } from '../rules/run-rules.ts';
+import { type Speech, say, type Values } from '../words/say.ts';
+import { type StudyWord, studyWords } from '../words/study.ts';
+import type { Study } from './study.ts';
+
+/** Counts of what stands alone (folded findings are not counted again), three sentences, and the first three actions. */
+export function verdictOf(findings: readonly Finding[], bonding: Bonding, speech: Speech): Study['verdict'] {
+  const alone = findings.filter((f) => f.under === null);
+  const standing = alone.filter((f) => f.outcome === 'not met' && f.agreed === null);
+  const count = (severity: Finding['severity']) => standing.filter((f) => f.severity === severity).length;
+  const doubts = alone.filter((f) => f.outcome === 'cannot tell' && f.agreed === null);
+  const counts = {
+    hazards: count('hazard'),
+    defects: count('defect'),
+    advices: count('advice'),
+    cannotTell: doubts.length,
+  };
+  const agreed = findings.filter((f) => f.agreed !== null && f.outcome !== 'met').length;
+  return { ...counts, agreed, text: sentences(counts, bonding, speech), actions: actionsOf(standing, doubts, speech) };
+}
+
+type Counts = Pick<Study['verdict'], 'hazards' | 'defects' | 'advices' | 'cannotTell'>;
+
+function sentences(counts: Counts, bonding: Bonding, speech: Speech): readonly string[] {
+  const sentence = (key: StudyWord, values: Values = {}) => say(studyWords[key], values, speech);
+  const { hazards, defects, advices, cannotTell } = counts;
+  const nothing = hazards + defects + advices === 0;
+  const first = nothing
+    ? sentence('verdict clean')
+    : sentence('verdict hazards', {
+        hazards: counted(hazards, 'finding', 'findings'),
+        defects: String(defects),
+        advices: String(advices),
+      });
+  const third =
+    cannotTell === 0
+      ? sentence('verdict all told')
+      : sentence('verdict cannot tell', { cannotTell: counted(cannotTell, 'condition', 'conditions') });
+  return [first, bondingSentence(bonding, sentence), third];
+}
+
+function bondingSentence(bonding: Bonding, sentence: (key: StudyWord, values?: Values) => string): string {
+  if (bonding.service.is === 'none') return sentence('verdict field');
+  const apart = bonding.unbondedElectrodes;
+  if (apart === null) return sentence('verdict no service');
+  if (apart.length === 1) return sentence('verdict unbonded one', { list: apart });
+  if (apart.length > 1) return sentence('verdict unbonded', { count: String(apart.length), list: apart });
+  return sentence('verdict bonded');
+}
+
+const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+/** What was found to be wrong, worst first; then, where that is fewer than three, what to find out. */
+function actionsOf(
+  standing: readonly Finding[],
+  doubts: readonly Finding[],
+  speech: Speech,
+): Study['verdict']['actions'] {
+  const wrong = standing.map((f) => ({ severity: f.severity, action: { finding: f.id, text: f.remedy } }));
+  const unclear = doubts.map((f) => ({
+    severity: f.severity,
+    action: { finding: f.id, text: say(studyWords['action settle'], { text: f.remedy }, speech) },
+  }));
+  const order = ['hazard', 'defect', 'advice'];
+  // A hazard that cannot be told comes before a piece of advice that is certain.
+  const all = [...wrong.map((w) => ({ ...w, doubt: 0 })), ...unclear.map((u) => ({ ...u, doubt: 1 }))];
+  const ranked = all
+    .map((entry, i) => ({ ...entry, i }))
+    .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || a.doubt - b.doubt || a.i - b.i);
+  return ranked.slice(0, 3).map((r) => r.action);
+}
