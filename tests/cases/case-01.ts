@@ -32,7 +32,7 @@ export const layout: Layout = {
     },
     {
       says: 'A bond that long reduces the difference and does not equalise it.',
-      ask: { finding: 'bond-run-short', at: 'long-bond' },
+      ask: { finding: 'bond-between-groups-long', at: 'long-bond' },
       ofFile: 'case-01-bond.site.yaml',
     },
     {

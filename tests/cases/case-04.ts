@@ -42,7 +42,7 @@ export const layout: Layout = {
     },
     {
       says: 'In a strike its two ends are not at one potential.',
-      ask: { finding: 'bond-run-short', at: 'long-bond' },
+      ask: { finding: 'bond-between-groups-long', at: 'long-bond' },
       ofFile: 'case-04-bond.site.yaml',
     },
   ],

@@ -19,7 +19,7 @@ export const layout: Layout = {
       says: 'The 110 ft around come to 65 uH.',
       ask: { way: ['foot-ground', 'main-panel'], lengthM: [33.5, 33.6], inductanceH: [58.5e-6, 71.5e-6] },
     },
-    { says: 'That far around is sub-optimum.', ask: { finding: 'bond-run-short', at: 'around' } },
+    { says: 'That far around is sub-optimum.', ask: { finding: 'bond-between-groups-long', at: 'around' } },
     {
       says: 'Arresters do not belong upstairs.',
       ask: { finding: 'discharge-unit-place', at: 'coax-arrester' },
