@@ -1,0 +1,62 @@
+import type { Bonding } from '../bonding/bonding.ts';
+import type { Answer, Line, Site, Support } from '../site/site.ts';
+import type { ArresterFacts, BoxFacts, MastFacts } from './facts.ts';
+import { partIndex, whereOf } from './part-index.ts';
+
+const alwaysMetal: readonly string[] = [
+  'lattice tower',
+  'tower',
+  'mast',
+  'roof mast',
+  'crank-up tower',
+  'tilt-over mast',
+];
+const neverMetal: readonly string[] = ['wood pole', 'building face', 'tree'];
+
+/** Supports with what they are made of and the antennas that they carry. */
+export function mastFacts(site: Site): readonly MastFacts[] {
+  return site.supports
+    .filter((s) => s.present !== 'no')
+    .map((s) => ({
+      id: s.id,
+      part: s,
+      metal: isMetal(s),
+      antennas: site.antennas.filter((a) => a.on?.part === s.id).map((a) => a.id),
+    }));
+}
+
+function isMetal(s: Support): Answer {
+  if (s.metal === 'none') return 'no';
+  if (s.metal !== null) return 'yes';
+  if (alwaysMetal.includes(s.kind)) return 'yes';
+  return neverMetal.includes(s.kind) ? 'no' : 'unknown';
+}
+
+export function arresterFacts(site: Site, bonding: Bonding): readonly ArresterFacts[] {
+  const index = partIndex(site);
+  return site.arresters
+    .filter((a) => a.present !== 'no')
+    .map((a) => ({
+      id: a.id,
+      part: a,
+      lines: site.lines.filter((l) => stopsAt(l, a.id)).map((l) => l.id),
+      where: whereOf(a.id, index),
+      bonded: bonding.earthBy.bonds.has(a.id) ? 'yes' : bonding.earthBy.perhaps.has(a.id) ? 'unknown' : 'no',
+    }));
+}
+
+export function boxFacts(site: Site): readonly BoxFacts[] {
+  const index = partIndex(site);
+  return site.equipment
+    .filter((e) => e.present !== 'no')
+    .map((e) => ({
+      id: e.id,
+      part: e,
+      where: whereOf(e.id, index),
+      mains: site.lines.filter((l) => l.kind === 'mains' && stopsAt(l, e.id)).map((l) => l.id),
+    }));
+}
+
+function stopsAt(line: Line, part: string): boolean {
+  return line.path.some((s) => s.is === 'part' && s.at.part === part);
+}

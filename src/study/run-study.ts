@@ -1,0 +1,183 @@
+import type { Facts } from '../facts/facts.ts';
+import { factsOf } from '../facts/facts-of.ts';
+import { type RulesRun, runRules } from '../rules/run-rules.ts';
+import type { Site } from '../site/site.ts';
+import { type Speech, say } from '../words/say.ts';
+import { sayQuestion } from '../words/say-problem.ts';
+import { studyWords } from '../words/study.ts';
+import { termsOf } from '../words/terms.ts';
+import { partsOf } from './parts-of.ts';
+import { pathsOf } from './paths-of.ts';
+import { arresterRows, conductorRows, jointRows, lineRows, tieRows } from './schedules-of.ts';
+import { type Study, type StudySource, studyFormat } from './study.ts';
+import { unknownsOf } from './unknowns-of.ts';
+import { verdictOf } from './verdict-of.ts';
+
+export interface StudyOptions {
+  /** A state of the file; null: as typed. */
+  readonly state: string | null;
+  readonly version: string;
+  /** Of the bytes of the file, as hexadecimal text. */
+  readonly checksum: string;
+  /** Printed as the date of the study; null: what the file says. */
+  readonly date: string | null;
+}
+
+export interface StudyRun {
+  readonly study: Study;
+  /** Rules that failed by a fault of the program. */
+  readonly faults: RulesRun['faults'];
+}
+
+/** Words and units that a site's region reads. */
+export function speechOf(site: Site): Speech {
+  const { region, units } = site.header;
+  return { terms: termsOf(region), unitsFirst: units === 'ft' ? 'us' : 'si' };
+}
+
+/** Everything about one site in one state, as one document. Same site, same options: same study. */
+export function runStudy(site: Site, options: StudyOptions): StudyRun {
+  const speech = speechOf(site);
+  const facts = factsOf(site, options.state);
+  const run = runRules(facts, speech);
+  const study: Study = {
+    format: studyFormat,
+    tool: { name: 'evenground', version: options.version },
+    ...headOf(facts, options),
+    parts: partsOf(facts),
+    assumptions: assumptionsOf(facts, speech),
+    unknowns: unknownsOf(facts, speech),
+    questions: site.questions.map((q) => ({
+      path: q.path,
+      line: q.source.line,
+      column: q.source.column,
+      text: sayQuestion(q),
+    })),
+    bonding: bondingOf(facts),
+    paths: pathsOf(facts.bonding),
+    lines: lineRows(facts),
+    reach: facts.bonding.reach,
+    conductors: conductorRows(facts),
+    joints: jointRows(facts),
+    arresters: arresterRows(facts),
+    earth: earthOf(facts),
+    findings: run.findings,
+    conditions: run.conditions,
+    verdict: verdictOf(run.findings, facts.bonding, speech),
+    sources: sourcesOf(run, facts),
+  };
+  return { study, faults: run.faults };
+}
+
+function headOf({ site, header }: Facts, options: StudyOptions) {
+  const state = site.states.find((s) => s.id === options.state);
+  const {
+    name,
+    region,
+    units,
+    service,
+    supply,
+    address,
+    owner,
+    permit,
+    revision,
+    prepared,
+    northDeg,
+    claims,
+    temporary,
+  } = header;
+  return {
+    site: {
+      name,
+      region,
+      units,
+      file: site.file,
+      checksum: options.checksum,
+      service,
+      supply,
+      address,
+      owner,
+      permit,
+      revision,
+      prepared: { ...prepared, date: options.date ?? prepared.date },
+      northDeg: northDeg ?? 0,
+      claims,
+      temporary,
+    },
+    state: { id: options.state ?? 'as typed', says: state?.says ?? null },
+    states: site.states.map((s) => ({ id: s.id, says: s.says })),
+    codes: header.codes,
+    buildings: site.buildings.map((b) => ({ id: b.id, cornersM: b.corners ?? [], heightM: b.heightM })),
+  };
+}
+
+function bondingOf(facts: Facts): Study['bonding'] {
+  const { groups, unbondedElectrodes, perhapsUnbonded, bridges, weakPoints, openRings, tiedToNothing } = facts.bonding;
+  return {
+    groups,
+    unbondedElectrodes,
+    perhapsUnbonded,
+    bridges,
+    weakPoints,
+    openRings,
+    tiedToNothing,
+    ties: tieRows(facts),
+  };
+}
+
+function earthOf({ site, earth, electrodes }: Facts): Study['earth'] {
+  const { soil } = site;
+  return {
+    resistanceOhm: bounded(earth.resistanceOhm),
+    withServicesOhm: null,
+    electrodes: electrodes.map((e) => ({
+      id: e.id,
+      aloneOhm: bounded(e.aloneOhm),
+      currentShare: earth.currentShare.get(e.id) ?? null,
+      how: e.how,
+      formula: e.formula,
+      source: e.source === null ? null : ({ ...e.source, edition: null } as StudySource),
+      group: e.group,
+    })),
+    groups: earth.groups.map((g) => ({ id: g.id, resistanceOhm: bounded(g.resistanceOhm) })),
+    soil: soil === null ? null : { layers: soil.layers, type: soil.type, known: soil.known },
+    couplingLeftOut: earth.couplingLeftOut,
+    residual: earth.residual,
+    worstAt: earth.worstAt,
+  };
+}
+
+/** JSON has no Infinity: an open end is null. */
+function bounded(figure: { readonly value: number | null; readonly low: number; readonly high: number } | null) {
+  if (figure === null) return null;
+  return { value: figure.value, low: figure.low, high: Number.isFinite(figure.high) ? figure.high : null };
+}
+
+function assumptionsOf({ site, joints, electrodes }: Facts, speech: Speech): Study['assumptions'] {
+  const sentence = (key: keyof typeof studyWords) => say(studyWords[key], {}, speech);
+  const taken = site.defaults.map((d) => ({ path: d.path, taken: d.taken, effect: sentence('default effect') }));
+  const general = [
+    { path: 'joints', taken: sentence('joints by kind'), effect: '', applies: joints.length > 0 },
+    { path: 'conductors', taken: sentence('at 20 degrees'), effect: '', applies: site.conductors.length > 0 },
+    {
+      path: 'electrodes',
+      taken: sentence('closed forms'),
+      effect: '',
+      applies: electrodes.some((e) => e.how === 'computed'),
+    },
+  ];
+  return [
+    ...taken,
+    ...general.filter((g) => g.applies).map(({ path, taken: text, effect }) => ({ path, taken: text, effect })),
+  ];
+}
+
+/** Documents that conditions and figures rest on, each once, by name. */
+function sourcesOf(run: RulesRun, { electrodes }: Facts): readonly StudySource[] {
+  const all = [
+    ...run.conditions.filter((c) => c.outcome !== 'not applicable').map((c) => c.source),
+    ...electrodes.flatMap((e) => (e.source === null ? [] : [{ ...e.source, edition: null } as StudySource])),
+  ];
+  const byName = new Map(all.map((s) => [JSON.stringify([s.document, s.edition, s.clause]), s]));
+  return [...byName].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, s]) => s);
+}
