@@ -20,7 +20,9 @@ await build({
   external: ['puppeteer'],
   define: { EVENGROUND_VERSION: JSON.stringify(version) },
   // Packages written in the older module style call require for node's own modules.
-  banner: { js: "import { createRequire as evengroundRequire } from 'node:module'; const require = evengroundRequire(import.meta.url);" },
+  banner: {
+    js: "import { createRequire as evengroundRequire } from 'node:module'; const require = evengroundRequire(import.meta.url);",
+  },
   minifySyntax: true,
   minifyWhitespace: true,
   legalComments: 'linked',

@@ -20,7 +20,12 @@ export function prepare() {
 /** Runs one step with its output shown only when it fails. */
 export function step(what, command, args, options = {}) {
   process.stderr.write(`${what} ...\n`);
-  const run = spawnSync(command, args, { cwd: root, encoding: 'utf8', shell: process.platform === 'win32', ...options });
+  const run = spawnSync(command, args, {
+    cwd: root,
+    encoding: 'utf8',
+    shell: process.platform === 'win32',
+    ...options,
+  });
   if (run.status === 0) return run.stdout;
   stop(`${what} failed.\n${run.stdout ?? ''}${run.stderr ?? ''}${run.error?.message ?? ''}`);
 }
@@ -32,7 +37,9 @@ export function stop(sentence) {
 
 /** Packages are installed once for each lock file. */
 function install() {
-  const lock = createHash('sha256').update(readFileSync(join(root, 'package-lock.json'))).digest('hex');
+  const lock = createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .digest('hex');
   const mark = join(root, 'node_modules', '.evenground-lock');
   if (existsSync(mark) && readFileSync(mark, 'utf8') === lock) return;
   step('Installing packages', 'npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund'], {

@@ -5,8 +5,14 @@ import { prepare, root } from './prepare.mjs';
 
 prepare();
 const browser = await ensureBrowser();
-if (browser === null) process.stderr.write('SKIPPED LATER: no browser could be had, so the PDF and page tests will say that they are skipped.\n');
-const lint = spawnSync(process.execPath, ['node_modules/@biomejs/biome/bin/biome', 'check', '.'], { cwd: root, stdio: 'inherit' });
+if (browser === null)
+  process.stderr.write(
+    'SKIPPED LATER: no browser could be had, so the PDF and page tests will say that they are skipped.\n',
+  );
+const lint = spawnSync(process.execPath, ['node_modules/@biomejs/biome/bin/biome', 'check', '.'], {
+  cwd: root,
+  stdio: 'inherit',
+});
 if (lint.status !== 0) process.exit(lint.status ?? 3);
 const run = spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', ...process.argv.slice(2)], {
   cwd: root,

@@ -1,0 +1,24 @@
+import { runStudy } from '../study/run-study.ts';
+import type { Study } from '../study/study.ts';
+import { exitCode, Stop } from './exit-code.ts';
+import { loadSite } from './load-site.ts';
+import { version } from './version.ts';
+
+export interface StudyAsk {
+  readonly state?: string;
+  readonly date?: string;
+}
+
+/** The study of a site file, in the state and with the date that were asked for. */
+export function studyOfFile(file: string, ask: StudyAsk): Study {
+  const state = ask.state ?? null;
+  const { site, checksum } = loadSite(file, state);
+  const { study, faults } = runStudy(site, { state, checksum, date: ask.date ?? null, version });
+  if (faults.length === 0) return study;
+  const first = faults[0]!;
+  const trace = first.error instanceof Error ? (first.error.stack ?? first.error.message) : String(first.error);
+  throw new Stop(
+    exitCode.fault,
+    `The rule ${first.rule} failed; this is a fault of evenground, not of your file.\n${trace}`,
+  );
+}
