@@ -1,0 +1,115 @@
+#!/usr/bin/env node
+import { Command, CommanderError } from 'commander';
+import { type ExitCode, exitCode, Stop } from './exit-code.ts';
+import { version } from './version.ts';
+
+/** Each command is loaded when it is called, so that a check does not wait for what only a report needs. */
+function build(done: (code: ExitCode) => void): Command {
+  const program = new Command('evenground');
+  program
+    .description(
+      "A station's grounding on one page: what is tied to what, what one failure undoes, and what to change first.",
+    )
+    .version(version)
+    .exitOverride()
+    .showHelpAfterError()
+    .configureOutput({ writeErr: (text) => process.stderr.write(text) });
+
+  program
+    .command('check <file>')
+    .description('findings in order of danger, and the verdict')
+    .option('--state <name>', 'a state of the file, such as storm')
+    .option('--json', 'the whole study as JSON')
+    .option('--date <date>', 'date of the study')
+    .option('-o, --output <file>', 'write the result there; - is stdout')
+    .option('--exit-1-from <level>', 'exit 1 from hazard, defect, advice or cannot-tell', 'hazard')
+    .action(async (file, options) => done((await import('./commands/check.ts')).check(file, options)));
+
+  program
+    .command('report <file>')
+    .description('the HTML page and the study beside it; with --pdf the PDF too')
+    .requiredOption('-o, --output <dir>', 'folder for the report')
+    .option('--state <name>', 'a state of the file')
+    .option('--date <date>', 'date printed on the cover')
+    .option('--pdf', 'print the page to PDF as well')
+    .option('--browser <path>', 'browser that prints the PDF')
+    .option('--exit-1-from <level>', 'exit 1 from hazard, defect, advice or cannot-tell')
+    .action(async (file, options) => done(await (await import('./commands/report.ts')).report(file, options)));
+
+  program
+    .command('path <file> <from> <to>')
+    .description('the best way through permanent metal, piece by piece, and how many separate ways there are')
+    .option('--state <name>', 'a state of the file')
+    .option('--json', 'as JSON')
+    .action(async (file, from, to, options) =>
+      done((await import('./commands/path.ts')).path(file, from, to, options)),
+    );
+
+  program
+    .command('without <file> <part...>')
+    .description('what is lost and what changes when these parts fail')
+    .option('--state <name>', 'a state of the file')
+    .option('--json', 'as JSON')
+    .action(async (file, parts, options) =>
+      done((await import('./commands/without.ts')).without(file, parts, options)),
+    );
+
+  program
+    .command('rules')
+    .description('the catalogue of conditions')
+    .option('--region <region>', 'whose words: us, iec', 'us')
+    .option('--json', 'as JSON')
+    .action(async (options) => done((await import('./commands/rules.ts')).listRules(options)));
+
+  program
+    .command('explain <rule>')
+    .description('why, clause, what counts as met, how to put it right')
+    .option('--region <region>', 'whose words: us, iec', 'us')
+    .action(async (rule, options) => done((await import('./commands/rules.ts')).explain(rule, options)));
+
+  program
+    .command('new <file>')
+    .description('a starter file with comments; - is stdout')
+    .action(async (file) => done((await import('./commands/new.ts')).newFile(file)));
+
+  program
+    .command('schema')
+    .description('the JSON Schema of the site file, for an editor')
+    .option('-o, --output <file>', 'write it there; - is stdout')
+    .action(async (options) => done((await import('./commands/schema.ts')).schema(options)));
+
+  return program;
+}
+
+async function run(): Promise<ExitCode> {
+  let code: ExitCode = exitCode.fine;
+  try {
+    await build((result) => {
+      code = result;
+    }).parseAsync(process.argv);
+    return code;
+  } catch (error) {
+    return sayError(error);
+  }
+}
+
+function sayError(error: unknown): ExitCode {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? exitCode.fine : exitCode.input;
+  if (error instanceof Stop) {
+    process.stderr.write(`${error.message}\n`);
+    return error.code;
+  }
+  const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  process.stderr.write(
+    `This is a fault of evenground, not of your file. Please report it with the file (names taken out).\n${trace}\n`,
+  );
+  return exitCode.fault;
+}
+
+// A reader that closes the pipe early (head, less) is no error.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(exitCode.fine);
+  process.exitCode = exitCode.output;
+});
+
+process.exitCode = await run();
