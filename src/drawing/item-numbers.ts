@@ -19,8 +19,6 @@ const sectionOrder = [
  * order of the study. A joint that belongs to a wire's end (`c1:E1`) has the number of that wire and a letter: `31a`.
  */
 export function itemNumbers(study: Study): ReadonlyMap<string, string> {
-  const order = (section: string) =>
-    (sectionOrder.indexOf(section) + sectionOrder.length + 1) % (sectionOrder.length + 1);
   const sorted = study.parts
     .map((part, place) => ({ part, place }))
     .filter(({ part }) => !isOwnJoint(part.id))
