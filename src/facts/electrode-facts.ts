@@ -3,9 +3,10 @@ import type { DcRun } from '../network/dc-of.ts';
 import type { Electrode, Site } from '../site/site.ts';
 import type { ElectrodeFacts } from './facts.ts';
 
-/** Electrodes with their resistance alone, how it is known, and how many stand in their group (rods counted singly). */
+/** Electrodes with their resistance alone, how it is known, and how many stand in their group (rods counted
+ * singly; a group of rods that nobody counted has two at least). */
 export function electrodeFacts(site: Site, bonding: Bonding, dc: DcRun): readonly ElectrodeFacts[] {
-  const members = new Map(site.electrodes.map((e) => [e.id, e.kind === 'rods' ? e.members : 1]));
+  const members = new Map(site.electrodes.map((e) => [e.id, e.kind === 'rods' ? (e.members ?? 2) : 1]));
   return site.electrodes
     .filter((e) => e.present !== 'no')
     .map((e) => {
@@ -33,7 +34,7 @@ function countIn(group: Group | undefined, members: ReadonlyMap<string, number>)
   return (group?.electrodes ?? []).reduce((sum, id) => sum + (members.get(id) ?? 1), 0);
 }
 
-/** Stated as measured alone (the format's default), else the lowest-lying fall-of-potential reading of it. */
+/** Stated as measured alone (the format's default), else the range of its fall-of-potential readings. */
 function measuredOhm(e: Electrode, site: Site): ElectrodeFacts['measuredOhm'] {
   if (e.resistance !== null && e.measured !== 'bonded') return e.resistance;
   const readings = site.readings.filter((r) => r.kind === 'fall of potential' && r.on?.part === e.id);

@@ -89,6 +89,6 @@ function buried(all: readonly Meeting[], target: Part | undefined): Answer {
   if (/wire|ring|radial|plate/.test(target.kind)) return 'yes';
   if (target.typed.top !== undefined && top !== null && top.high <= 0) return 'no';
   const wires = all.map((m) => m.conductor.buriedM);
-  if (wires.some((b) => b !== null && b !== 'no' && b.low > 0)) return 'yes';
+  if (wires.some((b) => b === 'yes' || (b !== null && b !== 'no' && b.low > 0))) return 'yes';
   return wires.every((b) => b === 'no') ? 'no' : 'unknown';
 }

@@ -65,6 +65,8 @@ export interface Rule<N extends FactName = FactName> {
   /** Regions whose code set holds this rule. */
   readonly codeSets: readonly CodeSet[];
   readonly source: Clause;
+  /** Everything else hangs on it: its doubt comes before what is certain. */
+  readonly first?: true;
   readonly needs: readonly N[];
   readonly check: (facts: Pick<Facts, N>) => readonly Verdict[];
 }

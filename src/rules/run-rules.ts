@@ -69,8 +69,9 @@ export function runRules(facts: Facts, speech: Speech): RulesRun {
   const asleep = rules.filter((r) => !asks(r, facts.header.region)).map((r) => otherRegion(r, speech));
   const awake = looked.map(({ rule, verdicts }) => conditionOf(rule, verdicts, facts, speech));
   const order = new Map<string, number>(rules.map((r, i) => [r.id, i]));
+  const first = new Set<string>(rules.filter((r) => r.first).map((r) => r.id));
   return {
-    findings: foldFindings([...findings].sort((a, b) => compareFindings(a, b, order))),
+    findings: foldFindings([...findings].sort((a, b) => compareFindings(a, b, order, first))),
     conditions: [...awake, ...asleep].sort((a, b) => order.get(a.rule)! - order.get(b.rule)!),
     faults,
   };
@@ -181,8 +182,15 @@ function head(r: Rule, speech: Speech) {
   return { rule: r.id, family: r.family, severity: r.severity, title, source: r.source };
 }
 
-function compareFindings(a: Finding, b: Finding, order: ReadonlyMap<string, number>): number {
+function compareFindings(
+  a: Finding,
+  b: Finding,
+  order: ReadonlyMap<string, number>,
+  first: ReadonlySet<string>,
+): number {
+  const leads = (f: Finding) => f.outcome !== 'met' && f.agreed === null && first.has(f.rule);
   return (
+    Number(leads(b)) - Number(leads(a)) ||
     outcomeOrder.indexOf(a.outcome) - outcomeOrder.indexOf(b.outcome) ||
     Number(a.agreed !== null) - Number(b.agreed !== null) ||
     severityOrder.indexOf(a.severity) - severityOrder.indexOf(b.severity) ||

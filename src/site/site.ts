@@ -101,8 +101,8 @@ export interface Electrode extends PartBase {
   readonly layout: 'line' | 'triangle' | 'square' | 'ring' | 'star' | null;
   readonly spacingM: Interval | null;
   readonly radiusM: Interval | null;
-  /** Members of a `rods` group, radials of a star. */
-  readonly members: number;
+  /** Members of a `rods` group, radials of a star; null: nobody counted them. */
+  readonly members: number | null;
   readonly joined: Answer;
   readonly wire: Wire | null;
   readonly route: readonly RoutePoint[] | null;
@@ -203,7 +203,13 @@ export type Stop =
   /** A connector pulled by hand; tied to nothing. */
   | { readonly is: 'plug'; readonly id: string; readonly source: SourcePlace }
   /** A bend of the route, tied to nothing. */
-  | { readonly is: 'bend'; readonly at: PointRef | null; readonly position: Position | null; readonly where: Where; readonly source: SourcePlace }
+  | {
+      readonly is: 'bend';
+      readonly at: PointRef | null;
+      readonly position: Position | null;
+      readonly where: Where;
+      readonly source: SourcePlace;
+    }
   | { readonly is: 'street'; readonly source: SourcePlace }
   | { readonly is: 'unknown'; readonly source: SourcePlace };
 
@@ -251,8 +257,8 @@ export interface Conductor extends PartBase {
   readonly route: readonly RoutePoint[] | null;
   readonly resistance: StatedOhm | null;
   readonly inductanceH: Interval | null;
-  /** Depth below grade; null: unknown; 'no': not in soil. */
-  readonly buriedM: Interval | 'no' | null;
+  /** Depth below grade; 'yes': in soil, depth unknown; 'no': not in soil; null: nobody said. */
+  readonly buriedM: Interval | 'yes' | 'no' | null;
   readonly bends: readonly { readonly angleDeg: Interval | null; readonly radiusM: Interval | null }[];
   /** true: `joints: none`, the ends are one piece with what they meet. */
   readonly onePiece: boolean;
@@ -286,17 +292,7 @@ export interface Metalwork extends PartBase {
   readonly sizeM: Interval | null;
 }
 
-export type Part =
-  | Electrode
-  | Support
-  | Antenna
-  | Bar
-  | Arrester
-  | Equipment
-  | Line
-  | Conductor
-  | Joint
-  | Metalwork;
+export type Part = Electrode | Support | Antenna | Bar | Arrester | Equipment | Line | Conductor | Joint | Metalwork;
 
 export interface Building {
   readonly id: string;
@@ -335,7 +331,15 @@ export interface State {
 
 export interface Reading {
   readonly id: string;
-  readonly kind: 'four-pin' | 'fall of potential' | 'stakeless' | 'continuity' | 'joint' | 'potential' | 'other' | 'unknown';
+  readonly kind:
+    | 'four-pin'
+    | 'fall of potential'
+    | 'stakeless'
+    | 'continuity'
+    | 'joint'
+    | 'potential'
+    | 'other'
+    | 'unknown';
   readonly date: string | null;
   readonly weather: string | null;
   readonly instrument: string | null;

@@ -17,7 +17,7 @@ export function verdictOf(findings: readonly Finding[], bonding: Bonding, speech
     cannotTell: doubts.length,
   };
   const agreed = findings.filter((f) => f.agreed !== null && f.outcome !== 'met').length;
-  return { ...counts, agreed, text: sentences(counts, bonding, speech), actions: actionsOf(standing, doubts, speech) };
+  return { ...counts, agreed, text: sentences(counts, bonding, speech), actions: actionsOf(alone, speech) };
 }
 
 type Counts = Pick<Study['verdict'], 'hazards' | 'defects' | 'advices' | 'cannotTell'>;
@@ -51,22 +51,20 @@ function bondingSentence(bonding: Bonding, sentence: (key: StudyWord, values?: V
 
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
-/** What was found to be wrong, worst first; then, where that is fewer than three, what to find out. */
-function actionsOf(
-  standing: readonly Finding[],
-  doubts: readonly Finding[],
-  speech: Speech,
-): Study['verdict']['actions'] {
-  const wrong = standing.map((f) => ({ severity: f.severity, action: { finding: f.id, text: f.remedy } }));
-  const unclear = doubts.map((f) => ({
-    severity: f.severity,
-    action: { finding: f.id, text: say(studyWords['action settle'], { text: f.remedy }, speech) },
-  }));
+/**
+ * What to do first: by severity; within one, what is wrong before what is to be found out, except where the order of the
+ * findings puts a doubt first because everything else hangs on it.
+ */
+function actionsOf(alone: readonly Finding[], speech: Speech): Study['verdict']['actions'] {
+  const open = alone.filter((f) => f.outcome !== 'met' && f.agreed === null);
+  const firstWrong = open.findIndex((f) => f.outcome === 'not met');
   const order = ['hazard', 'defect', 'advice'];
-  // A hazard that cannot be told comes before a piece of advice that is certain.
-  const all = [...wrong.map((w) => ({ ...w, doubt: 0 })), ...unclear.map((u) => ({ ...u, doubt: 1 }))];
-  const ranked = all
-    .map((entry, i) => ({ ...entry, i }))
-    .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || a.doubt - b.doubt || a.i - b.i);
-  return ranked.slice(0, 3).map((r) => r.action);
+  const ranked = open
+    .map((f, i) => ({ f, i, late: f.outcome === 'cannot tell' && i > firstWrong ? 1 : 0 }))
+    .sort((a, b) => order.indexOf(a.f.severity) - order.indexOf(b.f.severity) || a.late - b.late || a.i - b.i);
+  return ranked.slice(0, 3).map(({ f }) => ({ finding: f.id, text: actionText(f, speech) }));
+}
+
+function actionText(f: Finding, speech: Speech): string {
+  return f.outcome === 'not met' ? f.remedy : say(studyWords['action settle'], { text: f.remedy }, speech);
 }

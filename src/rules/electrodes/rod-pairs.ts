@@ -12,7 +12,7 @@ export interface RodPair {
 /** Groups of rods by their spacing, and single rods of known position within 30 m of each other in one bonded group. */
 export function rodPairs(electrodes: readonly ElectrodeFacts[]): readonly RodPair[] {
   const rods = drivenRods(electrodes);
-  const groups = rods.filter((e) => e.part.kind === 'rods' && e.part.members > 1);
+  const groups = rods.filter((e) => e.part.kind === 'rods' && e.part.members !== 1);
   const singles = rods.filter((e) => e.part.kind !== 'rods' && e.part.position !== null && e.group !== null);
   const pairs: RodPair[] = groups.map((e) => ({ at: [e.id], spacingM: e.part.spacingM, lengthM: e.part.lengthM }));
   singles.forEach((a, i) => {

@@ -9,10 +9,10 @@ export const arresterOnEveryFeedLine = rule({
   severity: 'defect',
   codeSets: ['any'],
   source: { document: 'common practice, no source', edition: null, clause: null, provenance: 'memory' },
-  needs: ['header', 'sections', 'bonding'],
+  needs: ['sections', 'bonding'],
   check(facts) {
     const lines = facts.bonding.lines.filter((l) => feedLines.includes(l.kind));
-    const verdicts = lines.flatMap((l) => coresProtected(l, facts));
+    const verdicts = lines.flatMap(coresProtected);
     return verdicts.length > 0 ? verdicts : nothingThere(facts, 'lines');
   },
 });

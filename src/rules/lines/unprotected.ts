@@ -1,11 +1,12 @@
 import type { LineFacts } from '../../bonding/bonding.ts';
-import type { Facts } from '../../facts/facts.ts';
-import { isWhole } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 import { crossingsOf } from './crossing-lines.ts';
 
-/** For a line whose cores come in from outside: is every core covered by a protector somewhere on its way. */
-export function coresProtected(line: LineFacts, facts: Pick<Facts, 'header' | 'sections'>): readonly Verdict[] {
+/**
+ * For a line whose cores come in from outside: is every core covered by a protector somewhere on its way. A protector is a
+ * stop of the line, so a path typed to its end without one says that there is none.
+ */
+export function coresProtected(line: LineFacts): readonly Verdict[] {
   const crossings = crossingsOf(line, 'core');
   if (crossings.length === 0) return [];
   const at = [line.id];
@@ -23,7 +24,5 @@ export function coresProtected(line: LineFacts, facts: Pick<Facts, 'header' | 's
   if (crossings.every((c) => !c.certain)) {
     return [{ is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'follow it' } }];
   }
-  if (!isWhole(facts, 'lines'))
-    return [{ is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'follow it' } }];
   return [{ is: 'not met', at, because: { key: 'bare', values: { count: open } } }];
 }

@@ -11,6 +11,7 @@ export const serviceElectrodeKnown = rule({
     clause: '250.50; 542.1',
     provenance: 'second-hand',
   },
+  first: true,
   needs: ['header', 'sections', 'bonding'],
   check({ header, sections, bonding }) {
     const { service } = bonding;
