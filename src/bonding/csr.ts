@@ -58,33 +58,34 @@ export function withNode(rows: Csr, to: readonly number[]): Csr {
 }
 
 function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: string[]; numberOf: Map<string, number> } {
-  const ids: string[] = [];
+  const ids = node === undefined ? graph.nodes() : graph.filterNodes((id) => node(id));
   const numberOf = new Map<string, number>();
-  graph.forEachNode((id) => {
-    if (node !== undefined && !node(id)) return;
-    numberOf.set(id, ids.length);
-    ids.push(id);
-  });
+  for (let n = 0; n < ids.length; n++) numberOf.set(ids[n]!, n);
   return { ids, numberOf };
 }
 
+/** Finding the numbers of the ends is most of the time that reading a graph takes; so keys are listed apart where all edges count. */
 function numberEdges(
   graph: MultiUndirectedGraph,
-  { edge }: Choice,
+  { edge, node }: Choice,
   numberOf: ReadonlyMap<string, number>,
 ): { keys: string[]; ends: Int32Array } {
-  const keys: string[] = [];
   const ends = new Int32Array(2 * graph.size);
-  graph.forEachEdge((key, _tie, a, b) => {
-    if (edge !== undefined && !edge(key)) return;
-    const from = numberOf.get(a);
-    const to = numberOf.get(b);
-    if (from === undefined || to === undefined) return;
-    ends[2 * keys.length] = from;
-    ends[2 * keys.length + 1] = to;
-    keys.push(key);
+  let filled = 0;
+  const addEnds = (_key: string, _tie: unknown, a: string, b: string): void => {
+    ends[filled++] = numberOf.get(a)!;
+    ends[filled++] = numberOf.get(b)!;
+  };
+  if (edge === undefined && node === undefined) {
+    graph.forEachEdge(addEnds);
+    return { keys: graph.edges(), ends };
+  }
+  const keys = graph.filterEdges((key, tie, a, b) => {
+    const counts = (edge === undefined || edge(key)) && numberOf.has(a) && numberOf.has(b);
+    if (counts) addEnds(key, tie, a, b);
+    return counts;
   });
-  return { keys, ends: ends.subarray(0, 2 * keys.length) };
+  return { keys, ends: ends.subarray(0, filled) };
 }
 
 /** The rows of so many nodes and the edges with these ends: counts each row, then fills it. Edges from a node to itself are left out, since they lead nowhere. */

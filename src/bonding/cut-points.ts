@@ -3,12 +3,12 @@ import type { MultiUndirectedGraph } from 'graphology';
 import { type Choice, type Csr, chosenNode, csr, withNode } from './csr.ts';
 import { allNodes, depthFirst, type Walk } from './depth-first.ts';
 
-/** Sets in the order in which the graph holds its nodes and edges. */
+/** Each listed once, in the order in which the graph holds its nodes and edges. */
 export interface CutPoints {
   /** Keys of the edges whose loss leaves more pieces than before. */
-  readonly edges: ReadonlySet<string>;
+  readonly edges: readonly string[];
   /** Ids of the nodes whose loss leaves more pieces than before (their own not counted). */
-  readonly nodes: ReadonlySet<string>;
+  readonly nodes: readonly string[];
 }
 
 /** Linear time. Of parallel edges none is a cut edge; an edge from a node to itself never is. */
@@ -35,10 +35,10 @@ function markCuts(metal: Csr): { cutEdge: Uint8Array; cutNode: Uint8Array } {
   return { cutEdge, cutNode };
 }
 
-function named(names: readonly string[], marks: Uint8Array): Set<string> {
-  const set = new Set<string>();
-  for (let i = 0; i < marks.length; i++) if (marks[i] === 1) set.add(names[i]!);
-  return set;
+function named(names: readonly string[], marks: Uint8Array): string[] {
+  const marked: string[] = [];
+  for (let i = 0; i < marks.length; i++) if (marks[i] === 1) marked.push(names[i]!);
+  return marked;
 }
 
 /** What the failure of one node or edge takes away from every root. */

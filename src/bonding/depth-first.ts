@@ -21,19 +21,19 @@ export interface Walk {
  * not by node: a second bond between the same two nodes is a way round. Linear time.
  * After R. E. Tarjan, "Depth-first search and linear graph algorithms", SIAM J. Comput. 1 (1972) 146-160.
  */
-export function depthFirst(metal: Rows, starts: Iterable<number>): Walk {
+export function depthFirst(metal: Rows, starts: ArrayLike<number>): Walk {
   const walk = emptyWalk(metal.rows.length - 1);
   const cursor = metal.rows.slice(0, metal.rows.length - 1);
   let visited = 0;
-  for (const start of starts) {
-    if (walk.place[start] === -1) visited = walkFrom(metal, walk, cursor, start, visited);
+  for (let i = 0; i < starts.length; i++) {
+    if (walk.place[starts[i]!] === -1) visited = walkFrom(metal, walk, cursor, starts[i]!, visited);
   }
   return { ...walk, order: walk.order.subarray(0, visited) };
 }
 
 /** The numbers 0 to count - 1: every node as a start. */
-export function* allNodes(metal: Rows): Generator<number> {
-  for (let n = 0; n < metal.rows.length - 1; n++) yield n;
+export function allNodes(metal: Rows): Int32Array {
+  return new Int32Array(metal.rows.length - 1).map((_zero, n) => n);
 }
 
 function emptyWalk(count: number): Walk {
