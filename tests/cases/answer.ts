@@ -1,0 +1,133 @@
+import type { Study, StudyFinding, StudyPath } from '../../src/study/study.ts';
+import type { Interval } from '../../src/units/interval.ts';
+import type { Question } from './claim.ts';
+
+/** Whether the study answers yes. `stateStudy` is the study of the state that the question names, if it names one. */
+export function answers(question: Question, study: Study, stateStudy: (state: string) => Study): boolean {
+  if ('finding' in question) return study.findings.some((f) => matches(f, question));
+  if ('together' in question) return together(question.together, study);
+  if ('apart' in question) return apart(question.apart, study);
+  if ('unbonded' in question)
+    return study.bonding.unbondedElectrodes?.some((id) => isPart(id, question.unbonded)) ?? false;
+  if ('perhapsUnbonded' in question)
+    return study.bonding.perhapsUnbonded.some((p) => isPart(p.electrode, question.perhapsUnbonded));
+  if ('bridgedBy' in question) return study.bonding.bridges.some((b) => b.parts.includes(question.bridgedBy));
+  if ('way' in question) return wayAnswers(question, study);
+  if ('noWay' in question)
+    return wayBetween(question.noWay[0], question.noWay[1], study) === null && !together(question.noWay, study);
+  if ('weakPoint' in question) return weakAnswers(question, study);
+  if ('reaches' in question)
+    return reaches(question.reaches, question.state === undefined ? study : stateStudy(question.state));
+  if ('reachesNot' in question)
+    return !reaches(question.reachesNot, question.state === undefined ? study : stateStudy(question.state));
+  if ('coreUnprotected' in question)
+    return cores(question.coreUnprotected, study).some((c) => c.unprotected !== null && c.unprotected > 0);
+  if ('coreUndrained' in question) return cores(question.coreUndrained, study).some((c) => c.drainedBy.length === 0);
+  if ('crossesUnprotected' in question) return crosses(question.crossesUnprotected, question.building, study);
+  if ('unknownAt' in question)
+    return (
+      study.unknowns.some((u) => question.unknownAt.test(u.path)) ||
+      study.questions.some((q) => question.unknownAt.test(q.path))
+    );
+  if ('askedAbout' in question) return study.questions.some((q) => question.askedAbout.test(q.path));
+  if ('earthOhm' in question) return earthAnswers(question.earthOhm, question.within, study);
+  return firstAnswers(question.first, question.among, study);
+}
+
+function matches(f: StudyFinding, q: Extract<Question, { finding: string }>): boolean {
+  if (f.rule !== q.finding || f.outcome !== (q.outcome ?? 'not met')) return false;
+  if (q.severity !== undefined && f.severity !== q.severity) return false;
+  return q.at === undefined || f.at.some((id) => isPart(id, q.at!));
+}
+
+/** `t1-rods.2` is of `t1-rods`. */
+const isPart = (id: string, part: string): boolean => id === part || id.startsWith(`${part}.`);
+
+function groupOf(part: string, study: Study): string | undefined {
+  return study.bonding.groups.find((g) => g.parts.some((id) => isPart(id, part)))?.id;
+}
+
+function together(parts: readonly string[], study: Study): boolean {
+  const groups = parts.map((p) => groupOf(p, study));
+  return groups[0] !== undefined && groups.every((g) => g === groups[0]);
+}
+
+function apart([a, b]: readonly [string, string], study: Study): boolean {
+  const [first, second] = [groupOf(a, study), groupOf(b, study)];
+  return first !== undefined && second !== undefined && first !== second;
+}
+
+/** A way of `paths`; the electrode or service at its far end may be named, or a part that it goes through. */
+function wayBetween(from: string, to: string, study: Study): StudyPath | null {
+  const direct = study.paths.find((p) => isPart(p.from, from) && isPart(p.to, to));
+  return direct ?? study.paths.find((p) => isPart(p.from, to) && isPart(p.to, from)) ?? null;
+}
+
+function wayAnswers(q: Extract<Question, { way: readonly [string, string] }>, study: Study): boolean {
+  const [from, to] = q.way;
+  const way = wayBetween(from, to, study);
+  if (way !== null) return figuresFit(q, way);
+  // A single conductor between two parts that no list of ways holds (electrode to electrode) has its own row.
+  const wire = study.conductors.find((c) =>
+    [c.from, c.to].every((end) => isPart(bare(end), from) || isPart(bare(end), to)),
+  );
+  if (wire !== undefined) return figuresFit(q, { ...wire, separatePaths: 1 });
+  return (
+    together([from, to], study) &&
+    q.lengthM === undefined &&
+    q.inductanceH === undefined &&
+    q.separatePaths === undefined
+  );
+}
+
+const bare = (point: string): string => point.split('@')[0]!;
+
+type Figures = Pick<StudyPath, 'lengthM' | 'inductanceH' | 'bendsDeg' | 'separatePaths'>;
+
+function figuresFit(q: Extract<Question, { way: readonly [string, string] }>, way: Figures): boolean {
+  return (
+    overlaps(way.lengthM, q.lengthM) &&
+    overlaps(way.inductanceH, q.inductanceH) &&
+    (q.bendsDeg === undefined || (way.bendsDeg >= q.bendsDeg[0] && way.bendsDeg <= q.bendsDeg[1])) &&
+    (q.separatePaths === undefined || way.separatePaths === q.separatePaths)
+  );
+}
+
+function overlaps(figure: Interval | null, asked: readonly [number, number] | undefined): boolean {
+  if (asked === undefined) return true;
+  return figure !== null && figure.low <= asked[1] && figure.high >= asked[0];
+}
+
+function weakAnswers(q: Extract<Question, { weakPoint: string }>, study: Study): boolean {
+  const weak = study.bonding.weakPoints.find((w) => w.at === q.weakPoint);
+  if (weak === undefined) return false;
+  const lost = new Set([...weak.losesService, ...weak.losesEarth, ...weak.electrodesLost]);
+  return (q.takesOff ?? []).every((part) => [...lost].some((id) => isPart(id, part)));
+}
+
+function reaches([part, line]: readonly [string, string], study: Study): boolean {
+  return study.reach.some((r) => r.part === part && r.by.some((b) => b.line === line));
+}
+
+function cores(line: string, study: Study) {
+  return study.lines.find((l) => l.id === line)?.conductors.filter((c) => c.which === 'core') ?? [];
+}
+
+function crosses(line: string, building: string | undefined, study: Study): boolean {
+  const crossings = study.lines.find((l) => l.id === line)?.crossings ?? [];
+  return crossings.some(
+    (c) => c.which === 'core' && c.protector === null && (building === undefined || c.building === building),
+  );
+}
+
+function earthAnswers(of: string, within: readonly [number, number], study: Study): boolean {
+  const figure =
+    of === 'site' ? study.earth.resistanceOhm : (study.earth.electrodes.find((e) => e.id === of)?.aloneOhm ?? null);
+  return figure !== null && figure.low <= within[1] && (figure.high ?? Infinity) >= within[0];
+}
+
+/** In the order a person reads: what is not met, and the doubts. */
+function firstAnswers(rules: readonly string[], among: number, study: Study): boolean {
+  const open = study.findings.filter((f) => f.under === null && f.outcome !== 'met');
+  return open.slice(0, among).some((f) => rules.includes(f.rule));
+}
