@@ -1,5 +1,19 @@
 import { layout as case01 } from './case-01.ts';
 import { layout as case03 } from './case-03.ts';
+import { layout as case04 } from './case-04.ts';
+import { layout as case05 } from './case-05.ts';
+import { layout as case07 } from './case-07.ts';
+import { layout as case08 } from './case-08.ts';
+import { layout as case10 } from './case-10.ts';
+import { layout as case11 } from './case-11.ts';
+import { layout as case12 } from './case-12.ts';
+import { layout as case14 } from './case-14.ts';
+import { layout as case15 } from './case-15.ts';
+import { layout as case17 } from './case-17.ts';
+import { layout as case18 } from './case-18.ts';
+import { layout as case20 } from './case-20.ts';
+import { layout as case21 } from './case-21.ts';
+import { layout as case23 } from './case-23.ts';
 import { layout as case47 } from './case-47.ts';
 import { layout as case49 } from './case-49.ts';
 import { layout as case50 } from './case-50.ts';
@@ -22,6 +36,20 @@ import type { Layout } from './claim.ts';
 export const layouts: readonly Layout[] = [
   case01,
   case03,
+  case04,
+  case05,
+  case07,
+  case08,
+  case10,
+  case11,
+  case12,
+  case14,
+  case15,
+  case17,
+  case18,
+  case20,
+  case21,
+  case23,
   case47,
   case49,
   case50,
