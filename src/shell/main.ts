@@ -54,6 +54,12 @@ function build(done: (code: ExitCode) => void): Command {
       done((await import('./commands/without.ts')).without(file, parts, options)),
     );
 
+  addReference(program, done);
+  return program;
+}
+
+/** What is asked without a site. */
+function addReference(program: Command, done: (code: ExitCode) => void): void {
   program
     .command('rules')
     .description('the catalogue of conditions')
@@ -77,8 +83,6 @@ function build(done: (code: ExitCode) => void): Command {
     .description('the JSON Schema of the site file, for an editor')
     .option('-o, --output <file>', 'write it there; - is stdout')
     .action(async (options) => done((await import('./commands/schema.ts')).schema(options)));
-
-  return program;
 }
 
 async function run(): Promise<ExitCode> {
