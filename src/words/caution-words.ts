@@ -32,7 +32,7 @@ export const cautionWords = {
     'Work in a [service panel], at a separate building, on a supply whose neutral is tied to the soil at many points, and all work that needs a permit belongs to a [electrician].',
     'Never open the bond between an energised supply and its [electrode] to take a reading: the open ends can be at a deadly voltage.',
     'Do not measure, connect, disconnect, climb or dig when a storm is near. Stop early, and wait 30 minutes after the last thunder.',
-    'Before digging or driving an [electrode] have buried services marked. Keep well away from overhead lines with masts, ladders and wires.',
+    'Before digging or driving an [electrode] have buried cables and pipes marked. Keep well away from overhead lines with masts, ladders and wires.',
     'Climbing, trenches and confined spaces need training and equipment that this page does not speak about.',
     'The strength of a tower, of its foundation and of its anchors was not looked at; a remark on corrosion is no inspection.',
     'Exposure to radio fields, interference, planning rules and covenants were not looked at.',

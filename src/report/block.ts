@@ -1,0 +1,77 @@
+/** What a page is made of. Sections are built of these; a template prints each kind, and decides nothing. */
+export type Block =
+  | { readonly is: 'paragraph'; readonly text: string }
+  | { readonly is: 'subheading'; readonly text: string }
+  | { readonly is: 'list'; readonly ordered: boolean; readonly items: readonly string[] }
+  | { readonly is: 'checklist'; readonly items: readonly CheckItem[] }
+  | Table
+  | { readonly is: 'figure'; readonly svg: string; readonly caption: string }
+  | { readonly is: 'findings'; readonly findings: readonly FindingView[] }
+  | { readonly is: 'definitions'; readonly items: readonly { readonly word: string; readonly meaning: string }[] }
+  | { readonly is: 'photo'; readonly dataUri: string; readonly alt: string; readonly caption: string };
+
+/** The first cell of each row names the row. */
+export interface Table {
+  readonly is: 'table';
+  readonly id: string;
+  readonly caption: string;
+  readonly head: readonly string[];
+  readonly rows: readonly Row[];
+  /** Look of the table: what its columns need. */
+  readonly look: 'plain' | 'wide' | 'signatures';
+}
+
+export interface Row {
+  readonly first: Cell;
+  readonly cells: readonly Cell[];
+}
+
+export interface Cell {
+  readonly lines: readonly string[];
+}
+
+export interface CheckItem {
+  readonly text: string;
+  readonly at: string;
+  readonly decides: string;
+}
+
+export interface FindingView {
+  readonly id: string;
+  readonly severity: string;
+  /** hazard, defect or advice: for the style sheet; the word itself stands beside it. */
+  readonly mark: string;
+  readonly title: string;
+  /** Label and text, in order; only those that say something. */
+  readonly lines: readonly { readonly label: string; readonly text: string }[];
+  readonly foldedLabel: string;
+  readonly folded: readonly { readonly id: string; readonly title: string; readonly text: string }[];
+}
+
+export interface Section {
+  readonly id: string;
+  readonly heading: string;
+  readonly blocks: readonly Block[];
+}
+
+export function paragraph(text: string): Block {
+  return { is: 'paragraph', text };
+}
+
+export function subheading(text: string): Block {
+  return { is: 'subheading', text };
+}
+
+/** A cell from text or several lines; empty lines are left out. */
+export function cell(...lines: readonly (string | null)[]): Cell {
+  return { lines: lines.filter((l): l is string => l !== null && l !== '') };
+}
+
+/** A table, or nothing where it has no rows. */
+export function tableIfAny(table: Omit<Table, 'is' | 'look'> & { readonly look?: Table['look'] }): readonly Block[] {
+  return table.rows.length === 0 ? [] : [{ is: 'table', look: 'plain', ...table }];
+}
+
+export function row(first: Cell, ...cells: readonly Cell[]): Row {
+  return { first, cells };
+}

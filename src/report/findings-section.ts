@@ -1,0 +1,77 @@
+import type { Study, StudyFinding } from '../study/study.ts';
+import { pageWords } from '../words/page.ts';
+import { type Block, type FindingView, paragraph, type Section, subheading } from './block.ts';
+import { clauseName, type PageContext, partNames, provenanceName, sayIn } from './page-context.ts';
+
+const words = pageWords.findings;
+const severities = ['hazard', 'defect', 'advice'] as const;
+
+/** What is not met, by severity; what the owner agreed to last; a folded finding stands under its cause. */
+export function findingsSection(page: PageContext): Section {
+  const notMet = page.study.findings.filter((f) => f.outcome === 'not met');
+  const alone = notMet.filter((f) => standsAlone(f, notMet));
+  const open = severities.flatMap((s) => groupOf(page, s, alone));
+  const agreed = alone.filter((f) => f.agreed !== null);
+  const blocks = [
+    ...(alone.length === 0 ? [paragraph(words.none)] : [paragraph(words.intro), ...open]),
+    ...(agreed.length === 0 ? [] : [subheading(words.agreedHeading), views(page, agreed)]),
+  ];
+  return { id: 'findings', heading: words.heading, blocks };
+}
+
+/** One whose cause is itself met or cannot be told has nothing to stand under. */
+function standsAlone(f: StudyFinding, notMet: readonly StudyFinding[]): boolean {
+  return f.under === null || !notMet.some((other) => other.id === f.under);
+}
+
+function groupOf(
+  page: PageContext,
+  severity: (typeof severities)[number],
+  alone: readonly StudyFinding[],
+): readonly Block[] {
+  const own = alone.filter((f) => f.severity === severity && f.agreed === null);
+  if (own.length === 0) return [];
+  return [subheading(`${pageWords.verdict[severity]} (${own.length})`), views(page, own)];
+}
+
+function views(page: PageContext, findings: readonly StudyFinding[]): Block {
+  return { is: 'findings', findings: findings.map((f) => view(page, f)) };
+}
+
+function view(page: PageContext, f: StudyFinding): FindingView {
+  const folded = page.study.findings.filter((other) => other.under === f.id && other.outcome === 'not met');
+  return {
+    id: f.id,
+    severity: pageWords.verdict[f.severity],
+    mark: f.severity,
+    title: f.title,
+    lines: linesOf(page, f).filter((l) => l.text !== ''),
+    foldedLabel: words.folded,
+    folded: folded.map((x) => ({ id: x.id, title: x.title, text: `${x.because.text} ${x.remedy}`.trim() })),
+  };
+}
+
+function linesOf(page: PageContext, f: StudyFinding): FindingView['lines'] {
+  return [
+    { label: words.at, text: partNames(page, f.at) },
+    { label: words.why, text: f.because.text },
+    { label: words.measured, text: f.measured?.text ?? '' },
+    { label: words.remedy, text: f.remedy },
+    { label: words.source, text: sourceText(page, f) },
+    { label: words.agreedHeading, text: agreedText(page, f.agreed) },
+  ];
+}
+
+function sourceText(page: PageContext, f: StudyFinding): string {
+  const clause = clauseName(page, f.source);
+  const kind = `${words.family[f.family]}; ${provenanceName(f.source)} (${f.rule}).`;
+  if (f.source.provenance === 'ours' || f.family !== 'code') return `${clause}: ${kind}`;
+  return `${sayIn(page, words.condition, { clause })} ${kind.charAt(0).toUpperCase()}${kind.slice(1)}`;
+}
+
+function agreedText(page: PageContext, agreed: Study['findings'][number]['agreed']): string {
+  if (agreed === null) return '';
+  const by = agreed.by === null ? '' : sayIn(page, words.agreedBy, { by: agreed.by });
+  const date = agreed.date === null ? '' : `, ${agreed.date}`;
+  return sayIn(page, words.agreed, { by, date, reason: agreed.reason ?? words.noReason });
+}
