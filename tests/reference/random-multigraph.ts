@@ -26,13 +26,13 @@ export function seededNumbers(seed: number): () => number {
   };
 }
 
-/** Up to 24 nodes, from no bonds to about two per node; a third of the bonds double an earlier one or start and end at one node. */
+/** Up to 24 nodes, from no bonds to four per node; a third of the bonds double an earlier one or start and end at one node. */
 export function randomQuestion(next: () => number): Question {
   const nodes = Array.from({ length: 1 + Math.floor(next() * 24) }, (_, i) => `n${i}`);
   const pick = () => nodes[Math.floor(next() * nodes.length)]!;
   const some = (share: number) => nodes.filter(() => next() < share);
   const edges: Bond[] = [];
-  const count = Math.floor(next() * 2.2 * nodes.length);
+  const count = Math.floor(next() * 4 * nodes.length);
   for (let i = 0; i < count; i++) {
     const kind = next();
     const [a, b] = kind < 0.2 && i > 0 ? edges[Math.floor(next() * i)]!.slice(1, 3) : [pick(), pick()];
