@@ -1,0 +1,101 @@
+import type { Study } from '../study/study.ts';
+import { pageWords } from '../words/page.ts';
+import { scheduleWords } from '../words/schedule-words.ts';
+import { type Block, cell, type Row, row, tableIfAny } from './block.ts';
+import { figure, kindName, numberOf, type PageContext, partName, partNames, sayIn } from './page-context.ts';
+import { byNumber } from './part-schedules.ts';
+
+const words = scheduleWords.schedules;
+const common = pageWords.page;
+
+export function conductorSchedule(page: PageContext): readonly Block[] {
+  return tableIfAny({
+    id: 'schedule-conductors',
+    look: 'wide',
+    caption: words.conductors,
+    head: [common.number, common.name, words.run, words.wire, words.length, words.ohmAndHenry, words.laid],
+    rows: byNumber(page, page.study.conductors).map((c) => conductorRow(page, c)),
+  });
+}
+
+function conductorRow(page: PageContext, c: Study['conductors'][number]): Row {
+  const bends = c.bendsDeg === 0 ? null : sayIn(page, words.bends, { sumDeg: c.bendsDeg });
+  return row(
+    cell(numberOf(page, c.id)),
+    cell(c.id, kindName(page, c.role)),
+    cell(partName(page, c.from), partName(page, c.to)),
+    cell(c.wire ?? common.unknown, c.areaM2 === null ? null : figure(page, c.areaM2, 'area')),
+    cell(figure(page, c.lengthM, 'length')),
+    cell(figure(page, c.resistanceOhm, 'resistance'), figure(page, c.inductanceH, 'inductance')),
+    cell(soilText(c.buried), bends),
+  );
+}
+
+export function jointSchedule(page: PageContext): readonly Block[] {
+  return tableIfAny({
+    id: 'schedule-joints',
+    look: 'wide',
+    caption: words.joints,
+    head: [
+      common.number,
+      common.name,
+      common.kind,
+      words.holds,
+      words.resistance,
+      sayIn(page, words.marks),
+      words.reachable,
+      words.state,
+    ],
+    rows: byNumber(page, page.study.joints).map((j) => jointRow(page, j)),
+  });
+}
+
+function jointRow(page: PageContext, j: Study['joints'][number]): Row {
+  return row(
+    cell(numberOf(page, j.id)),
+    cell(j.id, j.on === null ? null : `${words.on.toLowerCase()} ${partName(page, j.on)}`),
+    cell(kindName(page, j.kind)),
+    cell(partNames(page, j.holds)),
+    cell(figure(page, j.resistanceOhm, 'resistance')),
+    cell(sayIn(page, words.answers, { a: j.listed, b: j.forBurial })),
+    cell(sayIn(page, words.answers, { a: j.buried, b: j.accessible })),
+    cell(j.condition),
+  );
+}
+
+export function arresterSchedule(page: PageContext): readonly Block[] {
+  return tableIfAny({
+    id: 'schedule-arresters',
+    look: 'wide',
+    caption: sayIn(page, words.arresters),
+    head: [
+      common.number,
+      common.name,
+      common.kind,
+      words.linesServed,
+      words.lead,
+      words.sparkover,
+      words.bonded,
+      sayIn(page, words.isListed),
+    ],
+    rows: byNumber(page, page.study.arresters).map((a) => arresterRow(page, a)),
+  });
+}
+
+function arresterRow(page: PageContext, a: Study['arresters'][number]): Row {
+  const on = a.on === null ? null : `${words.on.toLowerCase()} ${partName(page, a.on)}`;
+  return row(
+    cell(numberOf(page, a.id)),
+    cell(a.id, on, a.where),
+    cell(kindName(page, a.kind)),
+    cell(a.lines.length === 0 ? words.nothing : partNames(page, a.lines)),
+    cell(figure(page, a.leadM, 'length')),
+    cell(figure(page, a.sparkoverV, 'voltage')),
+    cell(a.bonded),
+    cell(a.listed),
+  );
+}
+
+function soilText(buried: string): string {
+  return buried === 'yes' || buried === 'no' ? words.inSoil[buried] : words.inSoil.unknown;
+}
