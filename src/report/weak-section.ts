@@ -1,0 +1,60 @@
+import type { Study } from '../study/study.ts';
+import { scheduleWords } from '../words/schedule-words.ts';
+import { type Block, cell, paragraph, type Row, row, type Section, subheading, tableIfAny } from './block.ts';
+import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
+
+const words = scheduleWords.weak;
+
+/** What one failure undoes, rings that are open, and parts that nothing ties. */
+export function weakSection(page: PageContext): Section {
+  const { weakPoints } = page.study.bonding;
+  const table = tableIfAny({
+    id: 'weak-table',
+    look: 'wide',
+    caption: words.caption,
+    head: [
+      words.number,
+      words.at,
+      sayIn(page, words.losesService),
+      sayIn(page, words.losesEarth),
+      sayIn(page, words.electrodesLost),
+      words.noticed,
+    ],
+    rows: weakPoints.map((w, i) => weakRow(page, w, i)),
+  });
+  const start = paragraph(weakPoints.length === 0 ? words.none : words.intro);
+  return { id: 'weak', heading: words.heading, blocks: [start, ...table, ...rings(page), ...loose(page)] };
+}
+
+function weakRow(page: PageContext, w: Study['bonding']['weakPoints'][number], place: number): Row {
+  return row(
+    cell(`W${place + 1}`),
+    cell(partName(page, w.at), words.kind[w.kind], w.certain ? null : words.perhaps),
+    cell(namesOrDash(page, w.losesService)),
+    cell(namesOrDash(page, w.losesEarth)),
+    cell(namesOrDash(page, w.electrodesLost)),
+    cell(noticedText(w.noticed)),
+  );
+}
+
+function noticedText(noticed: string): string {
+  const texts: Readonly<Record<string, string>> = words.noticedHow;
+  return texts[noticed] ?? words.noticedHow.unknown;
+}
+
+function namesOrDash(page: PageContext, ids: readonly string[]): string {
+  return ids.length === 0 ? '–' : partNames(page, ids);
+}
+
+function rings(page: PageContext): readonly Block[] {
+  const { openRings } = page.study.bonding;
+  if (openRings.length === 0) return [];
+  const items = openRings.map((r) => sayIn(page, words.ring, { at: partName(page, r.at), why: r.why }));
+  return [subheading(words.rings), { is: 'list', ordered: false, items }];
+}
+
+function loose(page: PageContext): readonly Block[] {
+  const { tiedToNothing } = page.study.bonding;
+  if (tiedToNothing.length === 0) return [];
+  return [paragraph(sayIn(page, words.tiedToNothing, { list: partNames(page, tiedToNothing) }))];
+}
