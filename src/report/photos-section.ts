@@ -1,4 +1,3 @@
-import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { type PageContext, partNames, sayIn } from './page-context.ts';

@@ -1,0 +1,46 @@
+import Handlebars from 'handlebars';
+import { plainText } from '../words/plain-text.ts';
+import type { ReportModel } from './report-model.ts';
+
+/** Files of the templates folder that a page is made of. */
+export const templateNames = [
+  'report.hbs',
+  'cover.hbs',
+  'paragraph.hbs',
+  'subheading.hbs',
+  'list.hbs',
+  'checklist.hbs',
+  'table.hbs',
+  'figure.hbs',
+  'findings.hbs',
+  'definitions.hbs',
+  'photo.hbs',
+  'screen.css',
+  'print.css',
+] as const;
+
+/** Text of each template by file name. */
+export type ReportTemplates = Readonly<Record<(typeof templateNames)[number], string>>;
+
+/**
+ * The page as one self-contained HTML text: no script, nothing fetched. A field that a template misspells is an error,
+ * not an empty place. Every text is escaped, and characters that act (direction, line ends) are made harmless; only the
+ * drawings, which are escaped where they are made, and our own style sheets go in as they are.
+ */
+export function renderHtml(model: ReportModel, templates: ReportTemplates): string {
+  const engine = Handlebars.create();
+  for (const name of templateNames) {
+    if (name.endsWith('.hbs')) engine.registerPartial(name.slice(0, -'.hbs'.length), templates[name]);
+  }
+  const page = engine.compile(templates['report.hbs'], { strict: true });
+  const css = `${templates['screen.css']}\n${templates['print.css']}`;
+  return page({ ...harmless(model), css });
+}
+
+/** The same model with every text in it made harmless. */
+function harmless<T>(value: T): T {
+  if (typeof value === 'string') return plainText(value) as T;
+  if (Array.isArray(value)) return value.map(harmless) as T;
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, harmless(inner)])) as T;
+}

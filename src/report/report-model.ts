@@ -1,0 +1,97 @@
+import type { Study } from '../study/study.ts';
+import { pageWords } from '../words/page.ts';
+import { assumptionsSection, unknownsSection } from './assumed-sections.ts';
+import type { Section } from './block.ts';
+import { cautionsSection, glossarySection, signaturesSection } from './closing-sections.ts';
+import { conditionsSection } from './conditions-section.ts';
+import { type Cover, cover, stateName } from './cover.ts';
+import { findingsSection } from './findings-section.ts';
+import { lookAtSection } from './look-at-section.ts';
+import { methodSection } from './method-section.ts';
+import { type PageContext, pageContext, sayIn } from './page-context.ts';
+import { type Photo, photosSection } from './photos-section.ts';
+import { questionsSection } from './questions-section.ts';
+import { reachSection } from './reach-section.ts';
+import { resistanceSection } from './resistance-section.ts';
+import { schedulesSection } from './schedules-section.ts';
+import { verdictSection } from './verdict-section.ts';
+import { waysSection } from './ways-section.ts';
+import { weakSection } from './weak-section.ts';
+
+/** Everything that a page prints, word for word: templates decide nothing. */
+export interface ReportModel {
+  readonly lang: string;
+  readonly title: string;
+  readonly paper: 'letter' | 'A4';
+  readonly skip: string;
+  readonly contents: string;
+  readonly cover: Cover;
+  readonly sections: readonly (Section & { readonly number: string })[];
+  /** For the foot of printed pages: text at the left, and words round `{page}` and `{pages}`. */
+  readonly footer: string;
+  readonly pageNumber: string;
+}
+
+export interface ReportOptions {
+  /** Pictures by the names in the site file; one that is not handed in is listed by its name. */
+  readonly photos: readonly Photo[];
+}
+
+/** The report's words, tables and drawings from a study and nothing else. Same study, same model. */
+export function reportModel(study: Study, options: ReportOptions = { photos: [] }): ReportModel {
+  // Sections refer to one another by number, so which ones there are has to be known before any is written.
+  const ids = sectionsOf(pageContext(study, []), options).map((s) => s.id);
+  const page = pageContext(study, ids);
+  const sections = sectionsOf(page, options).map((s, i) => ({ ...s, number: String(i + 1) }));
+  const site = study.site.name ?? pageWords.page.unnamed;
+  return {
+    lang: language(study.site.region),
+    title: sayIn(page, pageWords.page.title, { site }),
+    paper: page.speech.terms === 'us' ? 'letter' : 'A4',
+    skip: pageWords.page.skip,
+    contents: pageWords.page.contents,
+    cover: cover(page),
+    sections,
+    footer: footer(page, site),
+    pageNumber: pageWords.page.pageNumber,
+  };
+}
+
+function sectionsOf(page: PageContext, options: ReportOptions): readonly Section[] {
+  const all = [
+    verdictSection(page),
+    questionsSection(page),
+    findingsSection(page),
+    lookAtSection(page),
+    conditionsSection(page),
+    schedulesSection(page),
+    waysSection(page),
+    weakSection(page),
+    reachSection(page),
+    resistanceSection(page),
+    assumptionsSection(page),
+    unknownsSection(page),
+    photosSection(page, options.photos),
+    methodSection(page),
+    cautionsSection(page),
+    glossarySection(page),
+    signaturesSection(page),
+  ];
+  return all.filter((s) => s !== null);
+}
+
+const languages: Readonly<Record<string, string>> = { us: 'en-US', ca: 'en-CA', uk: 'en-GB', au: 'en-AU' };
+
+function language(region: string): string {
+  return languages[region] ?? 'en';
+}
+
+function footer(page: PageContext, site: string): string {
+  const { state, tool, site: of } = page.study;
+  return sayIn(page, pageWords.page.footer, {
+    site,
+    state: stateName(state),
+    version: tool.version,
+    checksum: of.checksum.slice(0, 12),
+  });
+}
