@@ -104,7 +104,7 @@ function hand({ visited, upOf, loopsPast }: Forest, arriving: Float64Array): voi
     const up = farEnd(link, node);
     arriving[up] = arriving[up]! + current;
     const known = loopsPast[node] === 0 && !Number.isNaN(current);
-    link.currents[link.at] = known ? (link.from === node ? current : -current) : null;
+    link.currents[link.at] = known ? (link.from === node ? current : 0 - current) : null;
   }
 }
 
