@@ -31,6 +31,19 @@ test('an unknown tie decides only where it can turn the answer', () => {
   expect(ask('rod')).toEqual({ is: 'no', decidedBy: [] });
 });
 
+test('in a ring of unknown ties each one decides, whichever way round it lies', () => {
+  const graph = new MultiUndirectedGraph();
+  for (const id of ['service', 'e1', 'e2', 'e3', 'stub']) graph.addNode(id);
+  graph.addUndirectedEdgeWithKey('r1', 'service', 'e1', { is: 'unknown' });
+  graph.addUndirectedEdgeWithKey('r2', 'e1', 'e2', { is: 'unknown' });
+  graph.addUndirectedEdgeWithKey('r3', 'e2', 'e3', { is: 'unknown' });
+  graph.addUndirectedEdgeWithKey('r4', 'e3', 'service', { is: 'unknown' });
+  graph.addUndirectedEdgeWithKey('s1', 'e2', 'stub', { is: 'unknown' });
+  const ask = threeWay(graph, ['service']);
+  for (const id of ['e1', 'e2', 'e3']) expect(ask(id).decidedBy).toEqual(['r1', 'r2', 'r3', 'r4']);
+  expect(ask('stub').decidedBy).toEqual(['r1', 'r2', 'r3', 'r4', 's1']);
+});
+
 test('any target will do: an unknown tie between two targets decides nothing', () => {
   const ask = threeWay(yard(), ['service', 'clamp', 'rod2']);
   expect(ask('mast')).toEqual({ is: 'unknown', decidedBy: ['u2', 'u3'] });
