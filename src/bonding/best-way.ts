@@ -20,13 +20,14 @@ export interface BestWay {
 }
 
 /**
- * The best way from any node to the nearest target: fewest edges of unknown length, then least sum of `lengthM.low`, then fewest edges, then
- * first by the ids and keys passed, read from the node to the target (the next node's id, then the edge's key). The order
- * in which the graph was built changes nothing. Lengths are compared in whole nanometres, in which every inch fraction down
- * to 1/64 is exact, so equal lengths are equal. Ask the answer for one node at a time: null where there is no way.
+ * The best way from any node to the nearest target: fewest edges of unknown length, then least sum of `lengthM.low`,
+ * then fewest edges, then first by the ids and keys passed, read from the node to the target (the next node's id, then
+ * the edge's key). The order in which the graph was built changes nothing. Lengths are compared in whole nanometres, in
+ * which every inch fraction down to 1/64 is exact, so equal lengths are equal. Ask the answer for one node at a time:
+ * null where there is no way.
  *
- * Edges carry `lengthM: Interval | null`; anything else, NaN and negative lengths throw RangeError: an unknown length never counts as a number.
- * So do ids that the graph has not. Multi-source Dijkstra with a binary heap.
+ * Edges carry `lengthM: Interval | null`; anything else, NaN and negative lengths throw RangeError: an unknown length
+ * never counts as a number. So do ids that the graph has not. Multi-source Dijkstra with a binary heap.
  */
 export function bestWays(
   graph: MultiUndirectedGraph,

@@ -1,6 +1,7 @@
 /**
- * The bonding graph as plain arrays ("compressed sparse rows"): nodes and edges become numbers in the order in which the
- * graph holds them, and each node has its edges in one stretch of an array. The algorithms of this room walk on that.
+ * The bonding graph as plain arrays ("compressed sparse rows"): nodes and edges become numbers in the order in which
+ * the graph holds them, and each node has its edges in one stretch of an array. The algorithms of this room walk on
+ * that.
  */
 import type { MultiUndirectedGraph } from 'graphology';
 
@@ -35,7 +36,10 @@ export function csr(graph: MultiUndirectedGraph, choice: Choice = {}): Csr {
   return { ids, keys, numberOf, ends, ...rowsOf(ids.length, ends) };
 }
 
-/** The number of a node that the graph must have; null where the choice leaves it out. Throws RangeError for an id the graph has not. */
+/**
+ * The number of a node that the graph must have; null where the choice leaves it out. Throws RangeError for an id the
+ * graph has not.
+ */
 export function chosenNode(graph: MultiUndirectedGraph, rows: Csr, id: string): number | null {
   const n = rows.numberOf.get(id);
   if (n !== undefined) return n;
@@ -43,18 +47,15 @@ export function chosenNode(graph: MultiUndirectedGraph, rows: Csr, id: string): 
   return null;
 }
 
-/**
- * The same graph with one more node, which has the last number and an edge to each of `to` (edge numbers from `keys.length` on).
- * Neither is named.
- */
-export function withNode(rows: Csr, to: readonly number[]): Csr {
-  const ends = new Int32Array(rows.ends.length + 2 * to.length);
-  ends.set(rows.ends);
+/** The rows of the same graph with one more node, which has the last number and an edge to each of `to`. */
+export function rowsWithNode({ ids, ends }: Csr, to: readonly number[]): Rows {
+  const longer = new Int32Array(ends.length + 2 * to.length);
+  longer.set(ends);
   to.forEach((n, i) => {
-    ends[rows.ends.length + 2 * i] = rows.ids.length;
-    ends[rows.ends.length + 2 * i + 1] = n;
+    longer[ends.length + 2 * i] = ids.length;
+    longer[ends.length + 2 * i + 1] = n;
   });
-  return { ...rows, ids: [...rows.ids, ''], ends, ...rowsOf(rows.ids.length + 1, ends) };
+  return rowsOf(ids.length + 1, longer);
 }
 
 function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: string[]; numberOf: Map<string, number> } {
@@ -64,7 +65,10 @@ function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: stri
   return { ids, numberOf };
 }
 
-/** Finding the numbers of the ends is most of the time that reading a graph takes; so keys are listed apart where all edges count. */
+/**
+ * Finding the numbers of the ends is most of the time that reading a graph takes; so keys are listed apart where all
+ * edges count.
+ */
 function numberEdges(
   graph: MultiUndirectedGraph,
   { edge, node }: Choice,
@@ -88,7 +92,10 @@ function numberEdges(
   return { keys, ends: ends.subarray(0, filled) };
 }
 
-/** The rows of so many nodes and the edges with these ends: counts each row, then fills it. Edges from a node to itself are left out, since they lead nowhere. */
+/**
+ * The rows of so many nodes and the edges with these ends: counts each row, then fills it. Edges from a node to
+ * itself are left out, since they lead nowhere.
+ */
 export function rowsOf(nodeCount: number, ends: Int32Array): Rows {
   const rows = new Int32Array(nodeCount + 1);
   for (let i = 0; i < ends.length; i += 2) {

@@ -1,6 +1,6 @@
 /** What hangs on one thing: cut edges, cut vertices, and what each of them takes along when it fails. */
 import type { MultiUndirectedGraph } from 'graphology';
-import { type Choice, type Csr, chosenNode, csr, withNode } from './csr.ts';
+import { type Choice, type Csr, chosenNode, csr, rowsWithNode } from './csr.ts';
 import { allNodes, depthFirst, type Walk } from './depth-first.ts';
 
 /** Each listed once, in the order in which the graph holds its nodes and edges. */
@@ -53,18 +53,18 @@ export interface Loss {
 }
 
 /**
- * Each single node or edge whose failure leaves at least one other node without a way to any root, sorted by id, nodes before edges.
- * A root that fails is no root any more: the only root takes along all that hung on it. Nodes that reach no root to begin
- * with lose nothing. Throws RangeError for a root the graph has not; one that the choice leaves out does not count.
+ * Each single node or edge whose failure leaves at least one other node without a way to any root, sorted by id, nodes
+ * before edges. A root that fails is no root any more: the only root takes along all that hung on it. Nodes that reach
+ * no root to begin with lose nothing. Throws RangeError for a root the graph has not; one that the choice leaves out
+ * does not count.
  *
- * The roots are joined by a node that cannot fail, from which the graph is walked once (linear time). What hangs below a cut
- * is one stretch of that walk, so nothing is searched again for each failure.
+ * The roots are joined by a node that cannot fail, from which the graph is walked once (linear time). What hangs below
+ * a cut is one stretch of that walk, so nothing is searched again for each failure.
  */
 export function lossesFrom(graph: MultiUndirectedGraph, roots: readonly string[], choice: Choice = {}): Loss[] {
   const metal = csr(graph, choice);
   const starts = [...new Set(roots)].map((id) => chosenNode(graph, metal, id)).filter((n) => n !== null);
-  const joined = withNode(metal, starts);
-  const walk = depthFirst(joined, [metal.ids.length]);
+  const walk = depthFirst(rowsWithNode(metal, starts), [metal.ids.length]);
   return [...nodeLosses(metal, walk), ...edgeLosses(metal, walk)];
 }
 

@@ -1,8 +1,8 @@
 import type { Rows } from './csr.ts';
 
 /**
- * One depth-first walk of a graph. Places count from 0 in the order of first visit, so that what hangs below a node in the
- * walk stands in one stretch of `order`: from its own place up to, without, `after`.
+ * One depth-first walk of a graph. Places count from 0 in the order of first visit, so that what hangs below a node in
+ * the walk stands in one stretch of `order`: from its own place up to, without, `after`.
  */
 export interface Walk {
   readonly order: Int32Array;
@@ -17,9 +17,9 @@ export interface Walk {
 }
 
 /**
- * Walks from each start in turn, without recursion (a chain of 100 000 joints must not end the stack). The way back is barred by edge,
- * not by node: a second bond between the same two nodes is a way round. Linear time.
- * After R. E. Tarjan, "Depth-first search and linear graph algorithms", SIAM J. Comput. 1 (1972) 146-160.
+ * Walks from each start in turn, without recursion (a chain of 100 000 joints must not end the stack). The way back is
+ * barred by edge, not by node: a second bond between the same two nodes is a way round. Linear time. After R. E.
+ * Tarjan, "Depth-first search and linear graph algorithms", SIAM J. Comput. 1 (1972) 146-160.
  */
 export function depthFirst(metal: Rows, starts: ArrayLike<number>): Walk {
   const walk = emptyWalk(metal.rows.length - 1);

@@ -17,9 +17,9 @@ export interface DisjointWays {
 }
 
 /**
- * How many ways there are from a to b that do not share what could fail (Menger's theorem, by augmenting ways). Each edge straight from a to b
- * is a way of its own. 0 and 0 where there is none or an end is left out by the choice. Throws RangeError for a === b and
- * for an id that the graph has not.
+ * How many ways there are from a to b that do not share what could fail (Menger's theorem, by augmenting ways). Each
+ * edge straight from a to b is a way of its own. 0 and 0 where there is none or an end is left out by the choice.
+ * Throws RangeError for a === b and for an id that the graph has not.
  */
 export function disjointWays(
   graph: MultiUndirectedGraph,
@@ -51,8 +51,9 @@ export function disjointWaysIn(
 }
 
 /**
- * Every node is split in two, joined by an arc that one way may take (a breakable node) or any number. Every edge may be
- * taken once in each direction; taken in both, the two cancel out. Ways start behind a's own arc and end before b's, so the ends never count.
+ * Every node is split in two, joined by an arc that one way may take (a breakable node) or any number. Every edge may
+ * be taken once in each direction; taken in both, the two cancel out. Ways start behind a's own arc and end before b's,
+ * so the ends never count.
  */
 function networkOf(metal: Csr, breakable: (id: string) => boolean): FlowNetwork {
   const arcs: number[] = [];

@@ -1,4 +1,7 @@
-/** Arcs come in pairs: arc k and arc `k ^ 1` run between the same nodes in opposite directions; what one carries, the other may take back. */
+/**
+ * Arcs come in pairs: arc k and arc `k ^ 1` run between the same nodes in opposite directions; what one carries, the
+ * other may take back.
+ */
 export interface FlowNetwork {
   /** Arc → the node that it leads to. */
   readonly heads: Int32Array;

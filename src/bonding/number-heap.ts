@@ -1,4 +1,7 @@
-/** A binary heap of the numbers 0 to count - 1: gives the one that comes first, and can be told that one has moved forward. */
+/**
+ * A binary heap of the numbers 0 to count - 1: gives the one that comes first, and can be told that one has moved
+ * forward.
+ */
 export interface NumberHeap {
   /** Puts a number in, or moves it forward after its rank became better. */
   readonly raise: (n: number) => void;

@@ -8,20 +8,24 @@ export interface ThreeWayOptions extends Choice {
 }
 
 export interface ThreeWay {
-  /** Whether the node hangs together with a target: whatever the unknown edges are, with none of them, or it depends. */
+  /**
+   * Whether the node hangs together with a target: whatever the unknown edges are, with none of them, or it
+   * depends.
+   */
   readonly is: 'yes' | 'no' | 'unknown';
   /** The unknown edges that decide, sorted: with some setting of the others, this one alone turns the answer. */
   readonly decidedBy: readonly string[];
 }
 
 /**
- * Whether nodes hang together with any target when some edges are unknown. The graph is read once; ask the answer for one node at a time
- * (it costs what it lists). A target itself is 'yes'; without targets all are 'no'. Throws RangeError for ids that the graph has not.
+ * Whether nodes hang together with any target when some edges are unknown. The graph is read once; ask the answer for
+ * one node at a time (it costs what it lists). A target itself is 'yes'; without targets all are 'no'. Throws
+ * RangeError for ids that the graph has not.
  *
- * What hangs together for sure is drawn into one node, all targets into node 0; unknown edges remain. An edge decides for a node
- * when some simple way from it to node 0 takes the edge: with only that way there, the edge alone turns the answer. Those are the edges of the blocks
- * (pieces that no single node parts) on the way from the node to node 0, and one depth-first walk from node 0 finds all blocks
- * (R. E. Tarjan, SIAM J. Comput. 1 (1972) 146-160).
+ * What hangs together for sure is drawn into one node, all targets into node 0; unknown edges remain. An edge decides
+ * for a node when some simple way from it to node 0 takes the edge: with only that way there, the edge alone turns the
+ * answer. Those are the edges of the blocks (pieces that no single node parts) on the way from the node to node 0, and
+ * one depth-first walk from node 0 finds all blocks (R. E. Tarjan, SIAM J. Comput. 1 (1972) 146-160).
  */
 export function threeWay(
   graph: MultiUndirectedGraph,
@@ -73,7 +77,10 @@ function spread(metal: Csr, there: Uint8Array, groupOf: Int32Array, starts: read
   }
 }
 
-/** The block of the edge by which the walk came to each node, named by the first node that the walk met in it beyond its top. */
+/**
+ * The block of the edge by which the walk came to each node, named by the first node that the walk met in it beyond
+ * its top.
+ */
 function blocksOf({ order, place, low, parent }: Walk): Int32Array {
   const blocks = new Int32Array(place.length).fill(-1);
   for (const n of order) {

@@ -75,7 +75,10 @@ function builtGraph(pairs) {
   return graph;
 }
 
-/** Any two nodes; every hundredth edge doubles the one before, so parallel edges occur. Edges from a node to itself fall in by chance. */
+/**
+ * Any two nodes; every hundredth edge doubles the one before, so parallel edges occur. Edges from a node to itself
+ * fall in by chance.
+ */
 function randomPairs(from) {
   const next = mulberry32(from);
   const pairs = [];

@@ -15,7 +15,9 @@ interface Metal {
   readonly edges: readonly Bond[];
 }
 
-/** Up to seven nodes and a dozen bonds, so that parallel bonds, islands and bonds from a node to itself are frequent. */
+/**
+ * Up to seven nodes and a dozen bonds, so that parallel bonds, islands and bonds from a node to itself are frequent.
+ */
 const metals: fc.Arbitrary<Metal> = fc.integer({ min: 1, max: 7 }).chain((count) => {
   const nodes = Array.from({ length: count }, (_, i) => `n${i}`);
   const end = fc.constantFrom(...nodes);

@@ -32,16 +32,16 @@ def plain(question):
 
 
 def cut_edges(question):
-    both = {frozenset(bridge) for bridge in nx.bridges(split(question))}
-    return sorted(
-        key
-        for key, a, b, _ in question["edges"]
-        if a != b and frozenset([("node", a), ("bond", key)]) in both and frozenset([("node", b), ("bond", key)]) in both
-    )
+    bridges = {frozenset(bridge) for bridge in nx.bridges(split(question))}
+
+    def is_bridge(key, end):
+        return frozenset([("node", end), ("bond", key)]) in bridges
+
+    return sorted(key for key, a, b, _ in question["edges"] if a != b and is_bridge(key, a) and is_bridge(key, b))
 
 
 def separate_ways(question, a, b):
-    """Most ways that share no bond and no breakable node, as the greatest flow; networkx takes no capacity as no limit."""
+    """Most ways that share no bond and no breakable node: the greatest flow. No capacity means no limit."""
     flow = nx.DiGraph()
     for n in question["nodes"]:
         limit = {"capacity": 1} if n in question["breakable"] and n not in (a, b) else {}

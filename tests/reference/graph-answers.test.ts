@@ -1,4 +1,6 @@
-/** The graph algorithms against networkx, on random multigraphs: parallel bonds, bonds from a node to itself, islands. */
+/**
+ * The graph algorithms against networkx, on random multigraphs: parallel bonds, bonds from a node to itself, islands.
+ */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';

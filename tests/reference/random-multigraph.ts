@@ -26,7 +26,10 @@ export function seededNumbers(seed: number): () => number {
   };
 }
 
-/** Up to 24 nodes, from no bonds to four per node; a third of the bonds double an earlier one or start and end at one node. */
+/**
+ * Up to 24 nodes, from no bonds to four per node; a third of the bonds double an earlier one or start and end at one
+ * node.
+ */
 export function randomQuestion(next: () => number): Question {
   const nodes = Array.from({ length: 1 + Math.floor(next() * 24) }, (_, i) => `n${i}`);
   const pick = () => nodes[Math.floor(next() * nodes.length)]!;
