@@ -1,0 +1,1 @@
+export { clubStudy } from './sample-study.ts';
