@@ -16,8 +16,7 @@ interface Case {
 
 /**
  * Six networks of a mast, its bonds and its electrodes, one ampere put in. The figures to six decimals were worked out
- * apart from this program,
- * beside surge answers of the same networks on which numpy and a circuit simulator agreed.
+ * apart from this program, beside surge answers of the same networks on which numpy and a circuit simulator agreed.
  */
 const cases: readonly Case[] = [
   {
