@@ -4,7 +4,7 @@ import { straightInductance } from '../materials/straight-inductance.ts';
 import type { Answer, Conductor, Site } from '../site/site.ts';
 import { type Interval, mul, sum } from '../units/interval.ts';
 import type { ConductorFacts, ConductorRole } from './facts.ts';
-import { type PartIndex, partIndex, whereOf } from './part-index.ts';
+import { type PartIndex, partIndex } from './part-index.ts';
 
 /** What each conductor is and does: its role by what it joins, whether it lies in soil or indoors, whether a strike uses it. */
 export function conductorFacts(site: Site, bonding: Bonding): readonly ConductorFacts[] {
@@ -53,7 +53,7 @@ function inSoil(c: Conductor): Answer {
 function indoors(c: Conductor, index: PartIndex): Answer {
   if (c.where !== null) return c.where === 'outside' ? 'no' : 'yes';
   if (c.buriedM !== null && c.buriedM !== 'no') return 'no';
-  const ends = [whereOf(c.from.part, index), whereOf(c.to.part, index)];
+  const ends = [index.whereOf(c.from.part), index.whereOf(c.to.part)];
   if (ends.some((w) => w === null)) return 'unknown';
   if (ends.every((w) => w === 'outside')) return 'no';
   return ends.every((w) => w !== 'outside') ? 'yes' : 'unknown';

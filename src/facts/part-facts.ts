@@ -1,7 +1,7 @@
 import type { Bonding } from '../bonding/bonding.ts';
 import type { Answer, Line, Site, Support } from '../site/site.ts';
 import type { ArresterFacts, BoxFacts, MastFacts } from './facts.ts';
-import { partIndex, whereOf } from './part-index.ts';
+import { partIndex } from './part-index.ts';
 
 const alwaysMetal: readonly string[] = [
   'lattice tower',
@@ -40,7 +40,7 @@ export function arresterFacts(site: Site, bonding: Bonding): readonly ArresterFa
       id: a.id,
       part: a,
       lines: site.lines.filter((l) => stopsAt(l, a.id)).map((l) => l.id),
-      where: whereOf(a.id, index),
+      where: index.whereOf(a.id),
       bonded: bonding.earthBy.bonds.has(a.id) ? 'yes' : bonding.earthBy.perhaps.has(a.id) ? 'unknown' : 'no',
     }));
 }
@@ -52,7 +52,7 @@ export function boxFacts(site: Site): readonly BoxFacts[] {
     .map((e) => ({
       id: e.id,
       part: e,
-      where: whereOf(e.id, index),
+      where: index.whereOf(e.id),
       mains: site.lines.filter((l) => l.kind === 'mains' && stopsAt(l, e.id)).map((l) => l.id),
     }));
 }

@@ -1,5 +1,2 @@
-/** Everything between two numbers; `low` = `high` is a number known exactly, `high` may be Infinity. */
-export interface Interval {
-  readonly low: number;
-  readonly high: number;
-}
+/** A range of figures, low <= high. One shape for the whole house: see units. */
+export type { Interval } from '../units/interval.ts';

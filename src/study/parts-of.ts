@@ -1,19 +1,19 @@
 import type { Facts } from '../facts/facts.ts';
-import { type PartIndex, partIndex, whereOf } from '../facts/part-index.ts';
+import { type PartIndex, partIndex } from '../facts/part-index.ts';
 import type { Part, PointRef, Position, RoutePoint, Stop } from '../site/site.ts';
 import type { StudyPart } from './study.ts';
 
 /** Every part as typed, with what a plan and a schedule need; in the order of the file's sections, then by id. */
 export function partsOf({ site, bonding }: Pick<Facts, 'site' | 'bonding'>): readonly StudyPart[] {
   const index = partIndex(site);
-  return [...index.values()].map((p) => ({
+  return index.all.map((p) => ({
     id: p.id,
     section: p.section,
     kind: p.kind,
     present: p.present,
     known: p.known,
     condition: p.condition,
-    where: whereOf(p.id, index),
+    where: index.whereOf(p.id),
     on: p.on?.text ?? null,
     place: p.place,
     owner: p.owner,

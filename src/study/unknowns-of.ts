@@ -50,7 +50,7 @@ export function unknownsOf(facts: Facts, speech: Speech): readonly Unknown[] {
       entry(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing: e.missing }, e.part.source),
     );
   const soil = site.soil === null && site.electrodes.length > 0 ? [entry('soil', 'soil unknown', 'soil settle')] : [];
-  const bonds = [...index.values()]
+  const bonds = index.all
     .filter((p) => p.bonded === 'yes')
     .map((p) => entry(`${p.section}.${p.id}.bonded`, 'undescribed bond', 'describe bond', {}, p.source));
   const joined = site.electrodes
