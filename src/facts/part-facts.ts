@@ -1,17 +1,8 @@
 import type { Bonding } from '../bonding/bonding.ts';
-import type { Answer, Line, Site, Support } from '../site/site.ts';
+import { isMetal } from '../bonding/support-metal.ts';
+import type { Line, Site } from '../site/site.ts';
 import type { ArresterFacts, BoxFacts, MastFacts } from './facts.ts';
 import { partIndex } from './part-index.ts';
-
-const alwaysMetal: readonly string[] = [
-  'lattice tower',
-  'tower',
-  'mast',
-  'roof mast',
-  'crank-up tower',
-  'tilt-over mast',
-];
-const neverMetal: readonly string[] = ['wood pole', 'building face', 'tree'];
 
 /** Supports with what they are made of and the antennas that they carry. */
 export function mastFacts(site: Site): readonly MastFacts[] {
@@ -23,13 +14,6 @@ export function mastFacts(site: Site): readonly MastFacts[] {
       metal: isMetal(s),
       antennas: site.antennas.filter((a) => a.on?.part === s.id).map((a) => a.id),
     }));
-}
-
-function isMetal(s: Support): Answer {
-  if (s.metal === 'none') return 'no';
-  if (s.metal !== null) return 'yes';
-  if (alwaysMetal.includes(s.kind)) return 'yes';
-  return neverMetal.includes(s.kind) ? 'no' : 'unknown';
 }
 
 export function arresterFacts(site: Site, bonding: Bonding): readonly ArresterFacts[] {
