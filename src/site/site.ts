@@ -192,6 +192,8 @@ export interface Equipment extends PartBase {
   readonly electrodeWire: Wire | null;
   readonly serial: string | null;
   readonly joint: string | null;
+  /** What a switch does with the ports that it does not use. */
+  readonly unusedPorts?: 'grounded' | 'floating' | null;
 }
 
 /** One stop of a line, in order. */
@@ -243,6 +245,9 @@ export interface JointUse {
   readonly listed: Answer;
   readonly forBurial: Answer;
   readonly accessible: Answer;
+  /** A sheet of another metal between the clamp and what it is on. */
+  readonly shim?: Metal | null;
+  readonly bolts?: number | null;
   readonly source: SourcePlace;
 }
 
@@ -279,6 +284,7 @@ export interface Joint extends PartBase {
   readonly accessible: Answer;
   readonly resistance: StatedOhm | null;
   readonly bolts: number | null;
+  readonly shim?: Metal | null;
 }
 
 export interface Metalwork extends PartBase {
@@ -290,6 +296,8 @@ export interface Metalwork extends PartBase {
   readonly continuous: Answer;
   readonly joints: string | null;
   readonly sizeM: Interval | null;
+  /** Gap to what is below or beside it. */
+  readonly clearanceM?: Interval | null;
 }
 
 export type Part = Electrode | Support | Antenna | Bar | Arrester | Equipment | Line | Conductor | Joint | Metalwork;
