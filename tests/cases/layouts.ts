@@ -14,6 +14,19 @@ import { layout as case18 } from './case-18.ts';
 import { layout as case20 } from './case-20.ts';
 import { layout as case21 } from './case-21.ts';
 import { layout as case23 } from './case-23.ts';
+import { layout as case24 } from './case-24.ts';
+import { layout as case26 } from './case-26.ts';
+import { layout as case27 } from './case-27.ts';
+import { layout as case28 } from './case-28.ts';
+import { layout as case30 } from './case-30.ts';
+import { layout as case32 } from './case-32.ts';
+import { layout as case33 } from './case-33.ts';
+import { layout as case34 } from './case-34.ts';
+import { layout as case36 } from './case-36.ts';
+import { layout as case37 } from './case-37.ts';
+import { layout as case39 } from './case-39.ts';
+import { layout as case40 } from './case-40.ts';
+import { layout as case41 } from './case-41.ts';
 import { layout as case47 } from './case-47.ts';
 import { layout as case49 } from './case-49.ts';
 import { layout as case50 } from './case-50.ts';
@@ -50,6 +63,19 @@ export const layouts: readonly Layout[] = [
   case20,
   case21,
   case23,
+  case24,
+  case26,
+  case27,
+  case28,
+  case30,
+  case32,
+  case33,
+  case34,
+  case36,
+  case37,
+  case39,
+  case40,
+  case41,
   case47,
   case49,
   case50,
