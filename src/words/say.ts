@@ -14,15 +14,18 @@ export interface Speech {
 
 /**
  * Fills a message: `[electrode]` becomes the region's term (`[Electrode]` with a capital), `{lengthM}` the figure in
- * both unit systems by the suffix of its name, `{at}` text as it stands. Unknown figures read 'unknown'. Nothing is
- * looked up twice: text that was filled in is never read as a message again.
+ * both unit systems by the suffix of its name, `{at}` text as it stands. Unknown figures read 'unknown'. Brackets and
+ * braces round anything but one name stand as they are, so that a sentence can show a line of a site file
+ * (`{bond: tower@2 ft}`, `[mains]`). Nothing is looked up twice: text that was filled in is never read as a message again.
  */
 export function say(template: string, values: Values, speech: Speech): string {
-  return template.replace(/\[([^\]]+)\]|\{([^}]+)\}/g, (whole, idea: string | undefined, name: string | undefined) => {
+  return template.replace(placeholder, (whole, idea: string | undefined, name: string | undefined) => {
     if (idea !== undefined) return sayTerm(idea, speech.terms) ?? whole;
     return sayValue(name ?? '', values[name ?? ''] ?? null, speech);
   });
 }
+
+const placeholder = /\[([^\][{}]+)\]|\{(\w+)\}/g;
 
 function sayTerm(idea: string, terms: Terms): string | null {
   const name = idea.toLowerCase();

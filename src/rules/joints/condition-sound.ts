@@ -1,4 +1,5 @@
 import type { Facts } from '../../facts/facts.ts';
+import type { Condition } from '../../site/site.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 export const conditionSound = rule({
@@ -24,7 +25,7 @@ export const conditionSound = rule({
   },
 });
 
-function conditions(site: Facts['site'], joints: Facts['joints']): readonly (readonly [string, string])[] {
+function conditions(site: Facts['site'], joints: Facts['joints']): readonly (readonly [string, Condition])[] {
   const parts = [
     ...site.electrodes,
     ...site.supports,

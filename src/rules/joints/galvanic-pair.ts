@@ -32,10 +32,9 @@ function ofJoint(j: JointFacts): Verdict | null {
     limit: galvanicLimits.harshV,
     sense: 'most',
   } as const;
-  const values = { first: worst.first, second: worst.second };
   if (worst.differenceV > galvanicLimits.harshV)
-    return { is: 'not met', at, because: { key: 'apart', values }, measured };
-  return { is: 'met', at, because: { key: 'near', values }, measured };
+    return { is: 'not met', at, because: { key: 'apart', values: worst }, measured };
+  return { is: 'met', at, because: { key: 'near', values: worst }, measured };
 }
 
 function pairs(metals: readonly Metal[]) {
