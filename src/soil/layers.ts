@@ -1,0 +1,10 @@
+import type { Interval } from '../math/interval.ts';
+
+/** Level layers of soil from the surface down. */
+export type SoilLayers = readonly SoilLayer[];
+
+export interface SoilLayer {
+  readonly resistivityOhmM: Interval;
+  /** null for the last layer, which goes on for ever; for another one: unknown. */
+  readonly thicknessM: Interval | null;
+}
