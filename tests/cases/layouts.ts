@@ -27,6 +27,9 @@ import { layout as case37 } from './case-37.ts';
 import { layout as case39 } from './case-39.ts';
 import { layout as case40 } from './case-40.ts';
 import { layout as case41 } from './case-41.ts';
+import { layout as case43 } from './case-43.ts';
+import { layout as case44 } from './case-44.ts';
+import { layout as case46 } from './case-46.ts';
 import { layout as case47 } from './case-47.ts';
 import { layout as case49 } from './case-49.ts';
 import { layout as case50 } from './case-50.ts';
@@ -76,6 +79,9 @@ export const layouts: readonly Layout[] = [
   case39,
   case40,
   case41,
+  case43,
+  case44,
+  case46,
   case47,
   case49,
   case50,
