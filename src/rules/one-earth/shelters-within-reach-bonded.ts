@@ -24,17 +24,18 @@ export const sheltersWithinReachBonded = rule({
       ...site.equipment,
       ...site.metalwork,
     ];
-    const pairs = parts.flatMap((p) => p.withinReach.map((other): readonly [string, string] => [p.id, other]));
-    if (pairs.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
-    return pairs.map((pair) => ofPair(pair, bonding, isWhole(facts, 'conductors')));
+    const typed = parts.flatMap((p) => p.withinReach.map((other) => [p.id, other].sort() as [string, string]));
+    const pairs = new Map(typed.map((pair) => [pair.join('+'), pair]));
+    if (pairs.size === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
+    return [...pairs.values()].map((pair) => ofPair(pair, bonding, isWhole(facts, 'conductors')));
   },
 });
 
-function ofPair(pair: readonly [string, string], bonding: Bonding, conductorsWhole: boolean): Verdict {
-  const at = [...pair].sort();
-  const [a, b] = pair.map((id) => bonding.groupOf.get(id));
+/** The two may each name the other: one pair. */
+function ofPair(at: readonly [string, string], bonding: Bonding, conductorsWhole: boolean): Verdict {
+  const [a, b] = at.map((id) => bonding.groupOf.get(id));
   if (a !== undefined && a === b) return { is: 'met', at, because: { key: 'one group' } };
-  const bothPerhaps = pair.every((id) => bonding.serviceBy.perhaps.has(id));
+  const bothPerhaps = at.every((id) => bonding.serviceBy.perhaps.has(id));
   if (bothPerhaps || !conductorsWhole)
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
   return { is: 'not met', at, because: { key: 'two groups' } };
