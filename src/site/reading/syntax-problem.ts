@@ -1,0 +1,35 @@
+import type { YAMLError } from 'yaml';
+import { refuse, type Spot } from './report.ts';
+
+const keys: Readonly<Record<string, string>> = {
+  ALIAS_PROPS: 'yaml-reserved',
+  BAD_ALIAS: 'yaml-reserved',
+  BAD_COLLECTION_TYPE: 'yaml-tag',
+  BAD_DIRECTIVE: 'yaml-reserved',
+  BAD_DQ_ESCAPE: 'yaml-escape',
+  BAD_INDENT: 'yaml-indent',
+  BAD_PROP_ORDER: 'yaml-reserved',
+  BAD_SCALAR_START: 'yaml-reserved',
+  BLOCK_AS_IMPLICIT_KEY: 'yaml-two-colons',
+  BLOCK_IN_FLOW: 'yaml-reserved',
+  DUPLICATE_KEY: 'key-twice',
+  IMPOSSIBLE: 'yaml-unreadable',
+  KEY_OVER_1024_CHARS: 'yaml-key-long',
+  MISSING_CHAR: 'yaml-missing',
+  MULTILINE_IMPLICIT_KEY: 'yaml-missing',
+  MULTIPLE_ANCHORS: 'yaml-reserved',
+  MULTIPLE_DOCS: 'yaml-two-documents',
+  MULTIPLE_TAGS: 'yaml-tag',
+  NON_STRING_KEY: 'key-not-text',
+  TAB_AS_INDENT: 'tab-indentation',
+  TAG_RESOLVE_FAILED: 'yaml-tag',
+  UNEXPECTED_TOKEN: 'yaml-unreadable',
+};
+
+/** Notes an error of the YAML reader in words of our own, with the text at which it stopped. */
+export function syntaxProblem(error: YAMLError, text: string, spot: Spot): void {
+  const [start] = error.pos;
+  const rest = text.slice(start).split(/\r?\n/, 1)[0] ?? '';
+  const key = start >= text.trimEnd().length && error.code !== 'MULTIPLE_DOCS' ? 'yaml-ends-early' : keys[error.code];
+  refuse(spot, { start, end: start }, key ?? 'yaml-unreadable', { text: rest.trim().slice(0, 60) });
+}
