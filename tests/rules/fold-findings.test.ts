@@ -36,7 +36,7 @@ describe('a finding that another one causes', () => {
 
 /** Any list with any causes, circles among them: no finding may vanish from the page. */
 it('leaves every finding standing alone or under one that stands alone', () => {
-  const id = fc.constantFrom('a', 'b', 'c', 'd', 'e');
+  const id: fc.Arbitrary<string> = fc.constantFrom('a', 'b', 'c', 'd', 'e');
   const list = fc.uniqueArray(fc.record({ id, under: fc.option(fc.oneof(id, fc.constant('elsewhere'))) }), {
     selector: (f) => f.id,
   });

@@ -26,6 +26,9 @@ export const guyAnchorGrounded = rule({
 /** A conductor meets the guy (at its anchor or above the turnbuckle). */
 function landsOn(g: Guy, site: Site): boolean {
   return site.conductors.some(
-    (c) => c.present !== 'no' && c.condition !== 'open' && [c.from, c.to, ...c.passes.map((p) => p.at)].some((p) => p.part === g.id),
+    (c) =>
+      c.present !== 'no' &&
+      c.condition !== 'open' &&
+      [c.from, c.to, ...c.passes.map((p) => p.at)].some((p) => p.part === g.id),
   );
 }
