@@ -1,4 +1,5 @@
 import { itemNumbers, partOfPoint } from '../drawing/item-numbers.ts';
+import { speechOf } from '../drawing/speech.ts';
 import type { Bounded, Study, StudySource } from '../study/study.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { formatQuantity } from '../units/format.ts';
@@ -6,7 +7,6 @@ import type { Interval } from '../units/interval.ts';
 import { kindWords } from '../words/kind-words.ts';
 import { pageWords } from '../words/page.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
-import { termsOf } from '../words/terms.ts';
 
 /** How one page speaks: terms and units of the study's region, numbers of its parts. */
 export interface PageContext {
@@ -15,10 +15,6 @@ export interface PageContext {
   readonly numbers: ReadonlyMap<string, string>;
   /** Number under which a section of the page stands, by its id; sections not on the page are left out. */
   readonly sectionNumber: (id: string) => string;
-}
-
-export function speechOf(study: Study): Speech {
-  return { terms: termsOf(study.site.region), unitsFirst: study.site.units === 'ft' ? 'us' : 'si' };
 }
 
 export function pageContext(study: Study, sectionIds: readonly string[]): PageContext {

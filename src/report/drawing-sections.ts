@@ -1,0 +1,26 @@
+import { bondingDiagram } from '../drawing/bonding-diagram.ts';
+import { tieWords } from '../words/kind-words.ts';
+import { pageWords } from '../words/page.ts';
+import { cell, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
+
+/** What hangs together and what does not, drawn, and the ties between groups in words for those who cannot see it. */
+export function diagramSection(page: PageContext): Section {
+  const words = pageWords.diagram;
+  const caption = sayIn(page, words.caption, { section: page.sectionNumber('weak') });
+  const rows = page.study.bonding.bridges.map((b) =>
+    row(
+      cell(partName(page, b.groups[0]), partName(page, b.groups[1])),
+      cell(tieName(page, b.tie)),
+      cell(partNames(page, b.parts)),
+    ),
+  );
+  const head = [words.between, words.tie, words.parts];
+  const table = tableIfAny({ id: 'bridges-table', caption: words.bridgesCaption, head, rows });
+  const figure = { is: 'figure', svg: bondingDiagram(page.study), caption } as const;
+  return { id: 'diagram', heading: words.heading, blocks: [paragraph(words.intro), figure, ...table] };
+}
+
+function tieName(page: PageContext, kind: string): string {
+  return Object.hasOwn(tieWords, kind) ? sayIn(page, tieWords[kind]!) : kind;
+}
