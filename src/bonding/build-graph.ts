@@ -1,5 +1,5 @@
-import { nodeOfPoint } from './node-of-point.ts';
 import { addTie, type BondingGraph, type GraphBuilder, graphBuilder, tieOf } from './graph-builder.ts';
+import { nodeOfPoint } from './node-of-point.ts';
 import type { Opening } from './opening.ts';
 import type { SiteIndex } from './site-index.ts';
 import { addBodies, joinLandings } from './tie-bodies.ts';

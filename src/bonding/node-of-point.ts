@@ -79,15 +79,14 @@ export function guyNode(builder: GraphBuilder, support: Support, guy: string, ma
 }
 
 /** A point of a support that is of metal, or may be. */
-export function supportPoint(
-  builder: GraphBuilder,
-  support: Support,
-  id: string,
-  heightM: Interval | null,
-): string {
+export function supportPoint(builder: GraphBuilder, support: Support, id: string, heightM: Interval | null): string {
   if (heightM !== null) builder.heights.set(id, heightM);
   const known = heightM !== null && isExact(heightM) ? heightM.low : null;
-  return addLanding(builder, support.id, addNode(builder, id, 'support', support.id, { heightM: known, noticed: 'visible' }));
+  return addLanding(
+    builder,
+    support.id,
+    addNode(builder, id, 'support', support.id, { heightM: known, noticed: 'visible' }),
+  );
 }
 
 /** Millimetre to which two heights are told apart. */

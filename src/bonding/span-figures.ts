@@ -74,7 +74,8 @@ function distance(a: Position, b: Position): number {
 
 /** Would somebody notice that the conductor is gone. */
 export function conductorNoticed(c: Conductor): Tie['noticed'] {
-  if (c.buriedM === 'yes' || (typeof c.buriedM === 'object' && c.buriedM !== null && c.buriedM.high > 0)) return 'buried';
+  if (c.buriedM === 'yes' || (typeof c.buriedM === 'object' && c.buriedM !== null && c.buriedM.high > 0))
+    return 'buried';
   if (c.runs === 'in a wall' || c.runs === 'under a floor' || c.runs === 'in conduit') return 'in a wall';
   return c.runs === 'open' || c.buriedM === 'no' ? 'visible' : 'unknown';
 }

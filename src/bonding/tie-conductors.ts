@@ -83,7 +83,11 @@ function nowhere(builder: GraphBuilder, c: Conductor, at: PointRef | null, mark:
   return addNode(builder, `unknown:${c.id}:${mark}`, kind, `unknown:${c.id}:${mark}`);
 }
 
-export function jointNode(builder: GraphBuilder, joint: string, use: Pick<JointUse, 'condition' | 'accessible'>): string {
+export function jointNode(
+  builder: GraphBuilder,
+  joint: string,
+  use: Pick<JointUse, 'condition' | 'accessible'>,
+): string {
   const named = builder.index.parts.get(joint);
   const own = named?.section === 'joints' ? named : null;
   if (use.condition === 'open' || own?.condition === 'open' || own?.present === 'no') builder.openJoints.add(joint);
@@ -116,6 +120,11 @@ function spliceOf(
   const wire = addNode(builder, `${c.id}/splice${i + 1}`, 'wire', c.id);
   if (joint === null) return { arrive: wire, leave: wire };
   const node = jointNode(builder, joint, use);
-  addTie(builder, node, wire, tieOf('metal', joint, { resistanceOhm: jointResistance(builder.index, readings, joint, use) }));
+  addTie(
+    builder,
+    node,
+    wire,
+    tieOf('metal', joint, { resistanceOhm: jointResistance(builder.index, readings, joint, use) }),
+  );
   return { arrive: node, leave: wire };
 }

@@ -31,7 +31,13 @@ function strandsOf({ index }: GraphBuilder, line: Line): readonly StrandUse[] {
     ...(make.shield ? [{ which: 'shield' as const, kind: 'shield' as const, unknown: null }] : []),
     ...(make.cores === 'no'
       ? []
-      : [{ which: 'core' as const, kind: 'core' as const, unknown: make.cores === 'yes' ? null : unknown('metal_inside') }]),
+      : [
+          {
+            which: 'core' as const,
+            kind: 'core' as const,
+            unknown: make.cores === 'yes' ? null : unknown('metal_inside'),
+          },
+        ]),
     ...(make.protective === 'no'
       ? []
       : [
@@ -96,6 +102,8 @@ function bridgeGaps(
   }
   const landed = nodeAt(builder, line, stop, strand);
   if (bothOpen(stop)) landLine(builder, line, stop, strand, landed);
-  if (stop.openBefore !== null && hasBefore) addTie(builder, arriving(builder, line, stop, strand), landed, gap(stop.openBefore));
-  if (stop.openAfter !== null && hasAfter) addTie(builder, leaving(builder, line, stop, strand), landed, gap(stop.openAfter));
+  if (stop.openBefore !== null && hasBefore)
+    addTie(builder, arriving(builder, line, stop, strand), landed, gap(stop.openBefore));
+  if (stop.openAfter !== null && hasAfter)
+    addTie(builder, leaving(builder, line, stop, strand), landed, gap(stop.openAfter));
 }

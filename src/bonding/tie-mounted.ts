@@ -40,7 +40,12 @@ function bolt(builder: GraphBuilder, part: Mounted, on: PointRef): void {
   const joint = addNode(builder, `${part.id}:${on.part}`, 'joint', `${part.id}:${on.part}`);
   const kind = 'joint' in part ? part.joint : null;
   const unknown = unknownIf(part.bonded === 'unknown', fieldPath(part, 'bonded'));
-  addTie(builder, ownLanding(builder, part, joint), joint, tieOf('metal', joint, { resistanceOhm: { low: 0, high: 0 } }));
+  addTie(
+    builder,
+    ownLanding(builder, part, joint),
+    joint,
+    tieOf('metal', joint, { resistanceOhm: { low: 0, high: 0 } }),
+  );
   addTie(builder, joint, target, tieOf('metal', joint, { resistanceOhm: resistanceOfKind(kind), ...unknown }));
 }
 
