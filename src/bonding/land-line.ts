@@ -12,14 +12,15 @@ export function landLine(builder: GraphBuilder, line: Line, stop: CourseStop, st
   if (typed.is !== 'part' || typed.at.part === null) return;
   const part = builder.index.parts.get(typed.at.part);
   if (part === undefined || part.present === 'no') return;
-  if (part.section === 'antennas') return landOnAntenna(builder, line, part, strand, node);
-  if (part.section === 'arresters') return landOnArrester(builder, line, part, strand, node);
-  if (strand.which === 'core') return;
-  const machine = part.section === 'supports' || part.section === 'metalwork';
-  // What stands there has a case of its own, and nobody says whether it meets the metal.
-  if (!machine) return landOn(builder, line, typed.at, strand, node);
-  const unknown = { is: 'unknown' as const, decidedBy: `lines.${line.id}.path` };
-  landOn(builder, line, typed.at, { ...strand, unknown }, node);
+  if (part.section === 'antennas') landOnAntenna(builder, line, part, strand, node);
+  else if (part.section === 'arresters') landOnArrester(builder, line, part, strand, node);
+  else if (strand.which !== 'core') landOn(builder, line, typed.at, atMachine(line, part, strand), node);
+}
+
+/** A machine at a point of a support, or on metalwork, has a case of its own: nobody says whether it meets the metal. */
+function atMachine(line: Line, part: Part, strand: StrandUse): StrandUse {
+  if (part.section !== 'supports' && part.section !== 'metalwork') return strand;
+  return { ...strand, unknown: { is: 'unknown', decidedBy: `lines.${line.id}.path` } };
 }
 
 function landOn(builder: GraphBuilder, line: Line, at: PointRef, strand: StrandUse, node: string): void {
@@ -36,8 +37,9 @@ function landOnAntenna(
   node: string,
 ): void {
   const body = bodyOf(builder, antenna);
-  if (strand.which === 'shield') return addTie(builder, node, body, tieOf('shield', line.id, { ...strand.unknown }));
-  if (strand.which === 'core') drain(builder, antenna.id, node, body, antenna.dcPath, fieldPath(antenna, 'dc_path'));
+  if (strand.which === 'shield') addTie(builder, node, body, tieOf('shield', line.id, { ...strand.unknown }));
+  else if (strand.which === 'core')
+    drain(builder, antenna.id, node, body, antenna.dcPath, fieldPath(antenna, 'dc_path'));
 }
 
 function drain(builder: GraphBuilder, part: string, a: string, b: string, is: Answer, decidedBy: string): void {
@@ -52,11 +54,9 @@ const shorted: ReadonlySet<string> = new Set(['quarter-wave stub']);
 /** An arrester ties the shield to its body; its cores reach the body over a gap, and for static by a stub, a bleed or a choke. */
 function landOnArrester(builder: GraphBuilder, line: Line, arrester: Arrester, strand: StrandUse, node: string): void {
   const body = addNode(builder, arrester.id, 'arrester', arrester.id);
-  if (strand.which !== 'core') {
-    if (strand.which === 'shield') addTie(builder, node, body, tieOf('shield', line.id, { ...strand.unknown }));
-    return;
-  }
-  if (shorted.has(arrester.kind)) return drain(builder, arrester.id, node, body, 'yes', '');
-  addTie(builder, node, body, tieOf('gap', arrester.id, { ...strand.unknown }));
-  if (arrester.bleed === 'yes') drain(builder, arrester.id, node, body, 'yes', '');
+  if (strand.which === 'shield') addTie(builder, node, body, tieOf('shield', line.id, { ...strand.unknown }));
+  if (strand.which !== 'core') return;
+  const isShorted = shorted.has(arrester.kind);
+  if (!isShorted) addTie(builder, node, body, tieOf('gap', arrester.id, { ...strand.unknown }));
+  if (isShorted || arrester.bleed === 'yes') drain(builder, arrester.id, node, body, 'yes', '');
 }

@@ -21,15 +21,16 @@ export interface Course {
 export function courseOf(line: Line, openings: readonly Opening[]): Course {
   const named = line.path.flatMap((stop, index) => (stop.is === 'bend' ? [] : [{ index, stop }]));
   const stops = named.map(({ index, stop }): CourseStop => {
-    const open = openings.filter((o) => opens(o, line, stop));
-    const before = open.find((o) => o.side !== 'after') ?? null;
-    const after = open.find((o) => o.side !== 'before') ?? null;
-    return { index, stop, openBefore: before, openAfter: after };
+    const open = openings.filter((o) => isAt(o, line, stop));
+    // A plug has no sides: pulling it parts the two.
+    const opens = (side: 'before' | 'after') =>
+      open.find((o) => stop.is === 'plug' || (o.side ?? side) === side) ?? null;
+    return { index, stop, openBefore: opens('before'), openAfter: opens('after') };
   });
   return { stops, lengthsM: pieceLengths(line, named.length - 1) };
 }
 
-function opens(opening: Opening, line: Line, stop: Exclude<Stop, { readonly is: 'bend' }>): boolean {
+function isAt(opening: Opening, line: Line, stop: Exclude<Stop, { readonly is: 'bend' }>): boolean {
   if (stop.is === 'plug') return opening.at === stop.id;
   const [id, ...rest] = opening.at.split(':');
   if (id !== line.id) return false;

@@ -47,7 +47,8 @@ function joinRods(builder: GraphBuilder, rods: Electrode): void {
   if (rods.kind !== 'rods' || rods.joined !== 'no' || !builder.graph.hasNode(rods.id)) return;
   const landed = builder.graph.degree(rods.id) > 0;
   const members = builder.landings.get(rods.id) ?? [];
-  if (!landed && members.length > 0) return builder.graph.dropNode(rods.id);
+  if (!landed && members.length > 0) builder.graph.dropNode(rods.id);
+  if (!landed) return;
   const unknown = { is: 'unknown' as const, decidedBy: `electrodes.${rods.id}` };
   for (const rod of members) addTie(builder, rods.id, rod, tieOf('metal', rods.id, unknown));
 }

@@ -52,58 +52,72 @@ function strandsOf({ index }: GraphBuilder, line: Line): readonly StrandUse[] {
 
 /** One strand from stop to stop. Where the line is taken off, its end hangs before or after the stop, over a gap. */
 function tieStrand(builder: GraphBuilder, line: Line, { stops, lengthsM }: Course, strand: StrandUse): void {
+  const ends = stops.map((stop) => endsAt(builder, line, stop, strand));
   stops.forEach((stop, i) => {
-    if (!bothOpen(stop)) landLine(builder, line, stop, strand, nodeAt(builder, line, stop, strand));
+    const { arrive, at, leave } = ends[i]!;
+    landLine(builder, line, stop, strand, at);
+    const hangs = [i > 0 ? arrive : at, i < stops.length - 1 ? leave : at] as const;
+    tieGaps(builder, line, stop, strand, hangs, at);
     if (i === 0) return;
-    const from = leaving(builder, line, stops[i - 1]!, strand);
-    const to = arriving(builder, line, stop, strand);
     const more: Partial<Tie> = { body: 'span', lengthM: lengthsM[i - 1] ?? null, ...strand.unknown };
-    addTie(builder, from, to, tieOf(strand.kind, line.id, more));
-  });
-  stops.forEach((stop, i) => {
-    bridgeGaps(builder, line, stop, strand, i > 0, i < stops.length - 1);
+    addTie(builder, ends[i - 1]!.leave, arrive, tieOf(strand.kind, line.id, more));
   });
 }
 
-const bothOpen = (stop: CourseStop) => stop.openBefore !== null && stop.openAfter !== null;
+/** Where a strand comes to a stop, what lands on it there, and where it goes on; one node unless the line is parted there. */
+interface Ends {
+  readonly arrive: string;
+  readonly at: string;
+  readonly leave: string;
+}
+
+function endsAt(builder: GraphBuilder, line: Line, stop: CourseStop, strand: StrandUse): Ends {
+  const at = nodeAt(builder, line, stop, strand);
+  const end = (side: '-' | '+') => addNode(builder, `${at}${side}`, strand.which, line.id);
+  const blocked = blockedSide(builder, line, stop, strand);
+  return {
+    arrive: stop.openBefore !== null || blocked === 'before' ? end('-') : at,
+    at,
+    leave: stop.openAfter !== null || blocked === 'after' ? end('+') : at,
+  };
+}
 
 function nodeAt(builder: GraphBuilder, line: Line, { index, stop }: CourseStop, { which }: StrandUse): string {
   const id = `${line.id}.${which}.${index + 1}`;
   if (stop.is === 'street') return addNode(builder, id, 'street', 'street');
-  return stop.is === 'unknown'
-    ? addNode(builder, id, 'unknown', `unknown:${line.id}.${index + 1}`)
-    : addNode(builder, id, which, line.id);
+  if (stop.is === 'unknown') return addNode(builder, id, 'unknown', `unknown:${line.id}.${index + 1}`);
+  return addNode(builder, id, which, line.id);
 }
 
-function arriving(builder: GraphBuilder, line: Line, stop: CourseStop, strand: StrandUse): string {
-  if (stop.openBefore === null) return nodeAt(builder, line, stop, strand);
-  return addNode(builder, `${line.id}.${strand.which}.${stop.index + 1}-`, strand.which, line.id);
-}
-
-function leaving(builder: GraphBuilder, line: Line, stop: CourseStop, strand: StrandUse): string {
-  if (stop.openAfter === null) return nodeAt(builder, line, stop, strand);
-  return addNode(builder, `${line.id}.${strand.which}.${stop.index + 1}+`, strand.which, line.id);
+/** A DC-blocked arrester has its gap on the side of the antenna or the street; no direct current goes on to the other. */
+function blockedSide(
+  builder: GraphBuilder,
+  line: Line,
+  { stop }: CourseStop,
+  { which }: StrandUse,
+): 'before' | 'after' | null {
+  if (which !== 'core' || stop.is !== 'part' || stop.at.part === null) return null;
+  if (builder.index.parts.get(stop.at.part)?.kind !== 'dc-blocked') return null;
+  const isOuter = (end: Line['path'][number] | undefined) =>
+    end?.is === 'street' || (end?.is === 'part' && builder.index.parts.get(end.at.part ?? '')?.section === 'antennas');
+  return isOuter(line.path.at(-1)) && !isOuter(line.path[0]) ? 'before' : 'after';
 }
 
 /** A pulled plug's two sides face each other; at any other stop the pulled end faces what it was on. */
-function bridgeGaps(
+function tieGaps(
   builder: GraphBuilder,
   line: Line,
   stop: CourseStop,
   strand: StrandUse,
-  hasBefore: boolean,
-  hasAfter: boolean,
+  [arrive, leave]: readonly [string, string],
+  at: string,
 ): void {
   const gap = (opening: Opening) => tieOf('gap', line.id, { body: 'span', lengthM: opening.gapM, ...strand.unknown });
+  const { openBefore, openAfter } = stop;
   if (stop.stop.is === 'plug') {
-    if (!hasBefore || !hasAfter || stop.openBefore === null || stop.openAfter === null) return;
-    const ends = [arriving(builder, line, stop, strand), leaving(builder, line, stop, strand)] as const;
-    return addTie(builder, ends[0], ends[1], gap(stop.openBefore));
+    if (openBefore !== null) addTie(builder, arrive, leave, gap(openBefore));
+    return;
   }
-  const landed = nodeAt(builder, line, stop, strand);
-  if (bothOpen(stop)) landLine(builder, line, stop, strand, landed);
-  if (stop.openBefore !== null && hasBefore)
-    addTie(builder, arriving(builder, line, stop, strand), landed, gap(stop.openBefore));
-  if (stop.openAfter !== null && hasAfter)
-    addTie(builder, leaving(builder, line, stop, strand), landed, gap(stop.openAfter));
+  if (openBefore !== null) addTie(builder, arrive, at, gap(openBefore));
+  if (openAfter !== null) addTie(builder, leave, at, gap(openAfter));
 }

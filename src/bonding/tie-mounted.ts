@@ -29,8 +29,8 @@ function conductorEnds({ index }: GraphBuilder): ReadonlySet<string> {
 function tiePart(builder: GraphBuilder, part: Part, landedOn: ReadonlySet<string>): void {
   const carrier = part.on?.part == null ? undefined : builder.index.parts.get(part.on.part);
   const bolts = carrier !== undefined && (part.section === 'arresters' || holdsByBolts(carrier));
-  if (bolts && part.bonded !== 'no') return bolt(builder, part as Mounted, part.on!);
-  tieStated(builder, part, landedOn);
+  if (bolts && part.bonded !== 'no') bolt(builder, part as Mounted, part.on!);
+  else tieStated(builder, part, landedOn);
 }
 
 /** Bolted to what it is on, with a joint of its own: `a1:entry`. */
