@@ -1,7 +1,7 @@
 import { factorCholesky } from '../math/dense.ts';
 import type { Interval } from '../math/interval.ts';
 import type { RefusedEarth } from './earth-conductance.ts';
-import { type Earth, mutualResistance, type Network, ownResistances } from './network.ts';
+import { type Earth, mutualOhm, type Network, ownResistances } from './network.ts';
 import { resistanceBetween, resistancesToEarth } from './resistance.ts';
 import { type SolvedNetwork, solveNetwork } from './solve-network.ts';
 
@@ -116,7 +116,7 @@ function isOrdered({ nodes, lowOhm, highOhm }: RangedEarth): boolean {
   const rise = new Float64Array(size * size);
   for (const [row, i] of there.entries()) {
     for (const [column, j] of there.entries()) {
-      const mutual = (earth: Earth): number => mutualResistance(earth, i, j);
+      const mutual = (earth: Earth): number => mutualOhm(earth, i, j);
       rise[row * size + column] = i === j ? highOwn[i]! - lowOwn[i]! + margin : mutual(high) - mutual(low);
     }
   }

@@ -1,7 +1,7 @@
 import type { ExtendedNumber } from '../math/conductance-graph.ts';
 import { DoubleDouble } from '../math/double-double.ts';
 import { extendedInverse } from '../math/extended-inverse.ts';
-import { type Earth, mutualResistance, ownResistances } from './network.ts';
+import { type Earth, mutualOhm, ownResistances } from './network.ts';
 
 /**
  * Electrodes that feel each other through the soil, and the inverse of their matrix row by row: I = G V, in double-double.
@@ -31,7 +31,7 @@ export function earthBlocks(earth: Earth): EarthBlocks {
     const matrix = new Float64Array(size * size);
     for (const [row, i] of electrodes.entries()) {
       for (const [column, j] of electrodes.entries()) {
-        matrix[row * size + column] = i === j ? own[i]! : mutualResistance(earth, Math.max(i, j), Math.min(i, j));
+        matrix[row * size + column] = i === j ? own[i]! : mutualOhm(earth, Math.max(i, j), Math.min(i, j));
       }
     }
     const block = size === 1 && own[electrodes[0]!]! > 0 ? single(own[electrodes[0]!]!) : extendedInverse(matrix, size);
@@ -63,7 +63,7 @@ function coupledGroups(earth: Earth, own: readonly number[]): readonly (readonly
     const group = [first];
     for (let at = 0; isMatrix && at < group.length; at++) {
       for (const next of present) {
-        if (isUsed[next] === 1 || mutualResistance(earth, group[at]!, next) === 0) continue;
+        if (isUsed[next] === 1 || mutualOhm(earth, group[at]!, next) === 0) continue;
         isUsed[next] = 1;
         group.push(next);
       }

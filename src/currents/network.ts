@@ -38,7 +38,7 @@ export function ownResistances({ resistanceOhm }: Earth): readonly number[] {
 }
 
 /** Resistance between two electrodes through the soil; 0 where none is given. */
-export function mutualResistance({ resistanceOhm }: Earth, i: number, j: number): number {
+export function mutualOhm({ resistanceOhm }: Earth, i: number, j: number): number {
   const row = resistanceOhm[i]!;
   return typeof row === 'number' ? 0 : row[j]!;
 }
@@ -72,7 +72,7 @@ function checkRow(earth: Earth, i: number, row: readonly number[]): void {
   if (row.length !== earth.nodes.length)
     throw new RangeError(`row ${i} of the earth matrix is not as long as the rest`);
   for (let j = 0; j < i; j++) {
-    const [below, above] = [row[j]!, mutualResistance(earth, j, i)];
+    const [below, above] = [row[j]!, mutualOhm(earth, j, i)];
     const tolerance = symmetryShare * Math.max(Math.abs(below), Math.abs(above));
     if (!(Math.abs(below - above) <= tolerance)) throw new RangeError(`earth matrix is lopsided at ${i}, ${j}`);
   }
