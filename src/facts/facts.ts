@@ -5,6 +5,7 @@
 import type { Bonding } from '../bonding/bonding.ts';
 import type { Metal } from '../materials/metals.ts';
 import type { Wire } from '../materials/wire.ts';
+import type { AloneOhm } from '../network/alone-ohm.ts';
 import type {
   Answer,
   Arrester,
@@ -80,7 +81,7 @@ export interface ElectrodeFacts {
   readonly aloneOhm: { readonly value: number | null; readonly low: number; readonly high: number } | null;
   readonly how: 'computed' | 'stated' | 'unknown';
   readonly formula: string | null;
-  readonly source: { readonly document: string; readonly clause: string | null; readonly provenance: string } | null;
+  readonly source: AloneOhm['source'];
   /** What is not known and keeps the resistance open. */
   readonly missing: readonly string[];
   /** Measured alone by a reading or stated as such. */

@@ -18,7 +18,7 @@ const anyJointOhm: Interval = joints
   .reduce(hull);
 
 /** Kinds of tie that a direct current between bonded parts uses: bonds alone, as an instrument sees them with lines lifted. */
-const bonds: ReadonlySet<Tie['kind']> = new Set(['metal', 'feeder']);
+export const bonds: ReadonlySet<Tie['kind']> = new Set(['metal', 'feeder']);
 
 /** The bonds among these nodes as resistances. A tie of unknown resistance may be anything from 0 up. */
 export function groupNetwork(graph: BondingGraph, nodes: readonly string[]): GroupNetwork {

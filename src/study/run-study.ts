@@ -136,7 +136,7 @@ function earthOf({ site, earth, electrodes }: Facts): Study['earth'] {
       currentShare: earth.currentShare.get(e.id) ?? null,
       how: e.how,
       formula: e.formula,
-      source: e.source === null ? null : ({ ...e.source, edition: null } as StudySource),
+      source: e.source,
       group: e.group,
     })),
     groups: earth.groups.map((g) => ({ id: g.id, resistanceOhm: bounded(g.resistanceOhm) })),
@@ -176,7 +176,7 @@ function assumptionsOf({ site, joints, electrodes }: Facts, speech: Speech): Stu
 function sourcesOf(run: RulesRun, { electrodes }: Facts): readonly StudySource[] {
   const all = [
     ...run.conditions.filter((c) => c.outcome !== 'not applicable').map((c) => c.source),
-    ...electrodes.flatMap((e) => (e.source === null ? [] : [{ ...e.source, edition: null } as StudySource])),
+    ...electrodes.flatMap((e) => (e.source === null ? [] : [e.source])),
   ];
   const byName = new Map(all.map((s) => [JSON.stringify([s.document, s.edition, s.clause]), s]));
   return [...byName].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, s]) => s);
