@@ -83,7 +83,7 @@ function groupTitle({ speech, numbers }: Maker, g: Group): string {
 function boxRow(make: Maker, row: TreeRow): BoxRow {
   const part = make.parts.get(row.id)!;
   const by = row.tie === null || row.tie.part === row.id || row.tie.part === row.parent ? null : row.tie.part;
-  const marks = [make.marks.get(row.id), by === null ? undefined : make.marks.get(by)];
+  const marks = [by === null ? undefined : make.marks.get(by), make.marks.get(row.id)];
   return {
     id: row.id,
     symbol: symbolOf(part),

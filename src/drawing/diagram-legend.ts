@@ -12,11 +12,11 @@ const words = drawingWords.legend;
 export function diagramLegend(speech: Speech, widthMm: number, topMm: number) {
   const mark: LegendEntry = { sample: (x, y) => drawMark('W1', [x - 3.5, y]), says: words.weak };
   const ties = tieStyles.map((style) => ({ sample: tieSample(style), says: say(words[style], {}, speech) }));
-  return drawLegend(words.heading, [...ties, mark, ...symbolEntries(speech)], widthMm, topMm);
+  return drawLegend(words.heading, [...ties, mark, ...symbolEntries(speech, () => true)], widthMm, topMm);
 }
 
-export function symbolEntries(speech: Speech): readonly LegendEntry[] {
-  return symbolNames.map((name: SymbolName) => ({
+export function symbolEntries(speech: Speech, isShown: (name: SymbolName) => boolean): readonly LegendEntry[] {
+  return symbolNames.filter(isShown).map((name: SymbolName) => ({
     sample: (x, y) => [symbol(name, [x, y], 3.4)],
     says: say(words[name], {}, speech),
   }));

@@ -38,6 +38,10 @@ export function line(from: Point, to: Point, attributes: Attributes): Svg {
   return element('line', { x1: from[0], y1: from[1], x2: to[0], y2: to[1], ...attributes });
 }
 
+export function circle([cx, cy]: Point, r: number, attributes: Attributes): Svg {
+  return element('circle', { cx, cy, r, ...attributes });
+}
+
 export type Point = readonly [x: number, y: number];
 
 export interface Sheet {

@@ -1,5 +1,5 @@
 import type { StudyPart } from '../study/study.ts';
-import { element, group, line, type Point, polygon, polyline, type Svg } from './svg.ts';
+import { circle, element, group, line, type Point, polygon, polyline, type Svg } from './svg.ts';
 
 export const ink = '#16202a';
 export const soft = '#4a5763';
@@ -49,9 +49,9 @@ export function symbol(name: SymbolName, at: Point, size: number): Svg {
 type Shape = (at: Point, r: number) => readonly Svg[];
 
 const shapes: Readonly<Record<SymbolName, Shape>> = {
-  electrode: ([x, y], r) => [circle([x, y], r), dot([x, y], r * 0.4)],
+  electrode: ([x, y], r) => [circle([x, y], r, {}), dot([x, y], r * 0.4)],
   electrodeGroup: ([x, y], r) => [
-    circle([x, y], r),
+    circle([x, y], r, {}),
     dot([x, y - r * 0.4], r * 0.26),
     dot([x - r * 0.4, y + r * 0.3], r * 0.26),
     dot([x + r * 0.4, y + r * 0.3], r * 0.26),
@@ -81,7 +81,7 @@ const shapes: Readonly<Record<SymbolName, Shape>> = {
   ],
   bar: ([x, y], r) => [box([x, y], r * 2, r), dot([x - r * 0.5, y], r * 0.2), dot([x + r * 0.5, y], r * 0.2)],
   arrester: ([x, y], r) => [
-    circle([x, y], r),
+    circle([x, y], r, {}),
     line([x, y - r], [x, y - r * 0.25], {}),
     line([x, y + r * 0.25], [x, y + r], {}),
     line([x - r * 0.5, y - r * 0.25], [x + r * 0.5, y - r * 0.25], {}),
@@ -92,7 +92,7 @@ const shapes: Readonly<Record<SymbolName, Shape>> = {
     line([x - r * 0.9, y + r * 0.9], [x + r * 0.9, y - r * 0.9], {}),
   ],
   equipment: (at, r) => [box(at, r * 1.8, r * 1.8)],
-  joint: (at, r) => [circle(at, r * 0.5)],
+  joint: (at, r) => [circle(at, r * 0.5, {})],
   metalwork: ([x, y], r) => [
     polygon(
       [
@@ -106,12 +106,8 @@ const shapes: Readonly<Record<SymbolName, Shape>> = {
   ],
 };
 
-function circle([cx, cy]: Point, r: number): Svg {
-  return element('circle', { cx, cy, r });
-}
-
-function dot([cx, cy]: Point, r: number): Svg {
-  return element('circle', { cx, cy, r, fill: ink, stroke: 'none' });
+function dot(at: Point, r: number): Svg {
+  return circle(at, r, { fill: ink, stroke: 'none' });
 }
 
 function box([x, y]: Point, width: number, height: number): Svg {

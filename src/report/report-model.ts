@@ -5,7 +5,7 @@ import type { Section } from './block.ts';
 import { cautionsSection, glossarySection, signaturesSection } from './closing-sections.ts';
 import { conditionsSection } from './conditions-section.ts';
 import { type Cover, cover, stateName } from './cover.ts';
-import { diagramSection } from './drawing-sections.ts';
+import { diagramSection, planSection } from './drawing-sections.ts';
 import { findingsSection } from './findings-section.ts';
 import { lookAtSection } from './look-at-section.ts';
 import { methodSection } from './method-section.ts';
@@ -62,6 +62,7 @@ function sectionsOf(page: PageContext, options: ReportOptions): readonly Section
   const all = [
     verdictSection(page),
     questionsSection(page),
+    planSection(page),
     diagramSection(page),
     findingsSection(page),
     lookAtSection(page),

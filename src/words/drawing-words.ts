@@ -55,12 +55,12 @@ export const drawingWords = {
     bare: 'bare [electrode] wire in the soil',
     inSoilUnknown: 'not known whether in the soil',
     letters: {
-      coax: 'F feed line',
-      mains: 'P power',
-      telephone: 'T telephone',
-      network: 'D data',
-      control: 'C control',
-      other: 'L other line',
+      F: 'feed line',
+      P: 'power',
+      T: 'telephone',
+      D: 'data',
+      C: 'control',
+      L: 'other line',
     },
   },
 } as const;

@@ -1,0 +1,68 @@
+import type { Study, StudyPart } from '../study/study.ts';
+import type { PlanScale } from './plan-scale.ts';
+import { type Rect, rectAbout } from './rect.ts';
+import type { Point } from './svg.ts';
+import { type SymbolName, symbolOf } from './symbols.ts';
+import { textWidth } from './text-width.ts';
+
+/** Parts that stand so close together on paper that they share one label; the first gives the symbol. */
+export interface Cluster {
+  readonly at: Point;
+  readonly entries: readonly ClusterEntry[];
+}
+
+export interface ClusterEntry {
+  readonly id: string;
+  readonly symbol: SymbolName;
+  readonly text: string;
+}
+
+export const symbolMm = 3.6;
+export const labelSize = 2.4;
+export const entryMm = 3.3;
+const closeMm = 4.2;
+/** Which symbol is drawn where several parts stand at one place. */
+const rank = ['supports', 'electrodes', 'bars', 'equipment', 'arresters', 'antennas', 'metalwork', 'joints'];
+
+/** Parts with a position, gathered place by place, each with its number and name; `!` where a finding is serious. */
+export function clustersOf(study: Study, numbers: ReadonlyMap<string, string>, scale: PlanScale): readonly Cluster[] {
+  const flagged = flaggedParts(study);
+  const clusters: { at: Point; entries: ClusterEntry[] }[] = [];
+  for (const part of placedParts(study)) {
+    const [east, north] = part.positionM!;
+    const at = scale.toPaper([east, north]);
+    const number = numbers.get(part.id) ?? '';
+    const text = `${number} ${part.id}${part.count > 1 ? ` ×${part.count}` : ''}${flagged.has(part.id) ? ' !' : ''}`;
+    const entry = { id: part.id, symbol: symbolOf(part), text };
+    const near = clusters.find((c) => Math.hypot(c.at[0] - at[0], c.at[1] - at[1]) < closeMm);
+    if (near === undefined) clusters.push({ at, entries: [entry] });
+    else near.entries.push(entry);
+  }
+  return clusters;
+}
+
+/** Those that the plan shows as a symbol: long things are drawn as runs, and joints have the place of what they are on. */
+export function placedParts(study: Study): readonly StudyPart[] {
+  return study.parts
+    .filter((p) => p.positionM !== null && rank.includes(p.section) && !(p.section === 'joints' && p.on !== null))
+    .filter((p) => !(p.routeM.length > 1 && p.section !== 'electrodes'))
+    .map((part, place) => ({ part, place }))
+    .sort((a, b) => rank.indexOf(a.part.section) - rank.indexOf(b.part.section) || a.place - b.place)
+    .map(({ part }) => part);
+}
+
+function flaggedParts(study: Study): ReadonlySet<string> {
+  const serious = study.findings.filter((f) => f.outcome === 'not met' && f.severity !== 'advice' && f.agreed === null);
+  return new Set(serious.flatMap((f) => f.at));
+}
+
+/** Room that the label of a cluster needs: a line for each part, with a small symbol where there are several. */
+export function labelRoom(cluster: Cluster): { readonly width: number; readonly height: number } {
+  const widest = Math.max(...cluster.entries.map((e) => textWidth(e.text, labelSize)));
+  const symbols = cluster.entries.length > 1 ? entryMm : 0;
+  return { width: widest + symbols + 1.4, height: cluster.entries.length * entryMm + 0.6 };
+}
+
+export function symbolRoom(cluster: Cluster): Rect {
+  return rectAbout(cluster.at, symbolMm + 0.6, symbolMm + 0.6);
+}

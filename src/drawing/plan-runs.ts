@@ -1,0 +1,76 @@
+import type { Study, StudyPart } from '../study/study.ts';
+import { partOfPoint } from './item-numbers.ts';
+import type { Ground } from './plan-scale.ts';
+import type { Attributes } from './svg.ts';
+import { ink } from './symbols.ts';
+
+export type RunLook = 'conductor' | 'line' | 'bare' | 'metal';
+
+/** Something long on the plan: a conductor, a line, a buried wire, a pipe. */
+export interface Run {
+  readonly id: string;
+  readonly look: RunLook;
+  readonly buried: 'yes' | 'no' | 'unknown';
+  /** Letter before the number of a line: what kind it is. */
+  readonly letter: string;
+  readonly points: readonly Ground[];
+}
+
+/** Runs in the order of the parts; those of which no two different points are known are left out. */
+export function runsOf(study: Study): readonly Run[] {
+  const parts = new Map(study.parts.map((p) => [p.id, p]));
+  const conductors = new Map(study.conductors.map((c) => [c.id, c]));
+  return study.parts.flatMap((p) => {
+    const look = lookOf(p.section);
+    const points = p.routeM.length > 1 ? p.routeM : straight(conductors.get(p.id), parts);
+    if (look === null || points.length < 2) return [];
+    const buried = look === 'bare' ? 'yes' : look === 'conductor' ? conductors.get(p.id)?.buried : p.typed.buried;
+    const grounds = points.map(([e, n]): Ground => [e, n]);
+    return [{ id: p.id, look, buried: answer(buried, look), letter: letterOf(p), points: grounds }];
+  });
+}
+
+function lookOf(section: string): RunLook | null {
+  if (section === 'conductors') return 'conductor';
+  if (section === 'lines') return 'line';
+  return section === 'electrodes' ? 'bare' : section === 'metalwork' ? 'metal' : null;
+}
+
+/** Where no route is known: from end to end. */
+function straight(c: Study['conductors'][number] | undefined, parts: ReadonlyMap<string, StudyPart>) {
+  if (c === undefined) return [];
+  const ends = [c.from, c.to].map((point) => parts.get(partOfPoint(point))?.positionM ?? null);
+  return ends.filter((e) => e !== null);
+}
+
+/** A line or pipe of which nothing was said is drawn plain; of a conductor the study says that it is unknown. */
+function answer(buried: string | undefined, look: RunLook): Run['buried'] {
+  if (buried === 'yes' || buried === 'true') return 'yes';
+  return buried === 'unknown' && look === 'conductor' ? 'unknown' : 'no';
+}
+
+const letters: Readonly<Record<string, string>> = {
+  coax: 'F',
+  'open-wire': 'F',
+  'single wire': 'F',
+  mains: 'P',
+  'dc supply': 'P',
+  telephone: 'T',
+  network: 'D',
+  usb: 'D',
+  serial: 'D',
+  control: 'C',
+};
+
+function letterOf(part: StudyPart): string {
+  if (part.section !== 'lines') return '';
+  return Object.hasOwn(letters, part.kind) ? letters[part.kind]! : 'L';
+}
+
+/** Stroke of a run: what is in the soil is dashed. */
+export function runStroke(look: RunLook, buried: Run['buried']): Attributes {
+  if (look === 'bare') return { stroke: ink, 'stroke-width': 0.75, 'stroke-dasharray': '3.2 0.9 0.8 0.9' };
+  const width = { conductor: 0.55, line: 0.25, metal: 1.3 }[look];
+  const dash: Attributes = buried === 'yes' ? { 'stroke-dasharray': look === 'line' ? '2 1' : '2.2 1.2' } : {};
+  return { stroke: look === 'metal' ? '#a9b3bc' : ink, 'stroke-width': width, 'stroke-linejoin': 'round', ...dash };
+}

@@ -1,0 +1,112 @@
+import type { Study } from '../study/study.ts';
+import { drawingWords } from '../words/drawing-words.ts';
+import { type Speech, say } from '../words/say.ts';
+import { drawBuildings } from './draw-buildings.ts';
+import { drawCluster, drawLabel } from './draw-clusters.ts';
+import { drawRunLabel, drawRuns, placeRunLabels, runsOnPaper } from './draw-runs.ts';
+import { itemNumbers } from './item-numbers.ts';
+import { placeLabels } from './place-labels.ts';
+import { type Cluster, clustersOf, labelRoom, placedParts, symbolRoom } from './plan-clusters.ts';
+import { northArrow, scaleBars } from './plan-furniture.ts';
+import { planLegend } from './plan-legend.ts';
+import { runsOf } from './plan-runs.ts';
+import { type Ground, type PlanScale, planScale } from './plan-scale.ts';
+import type { Rect } from './rect.ts';
+import { speechOf } from './speech.ts';
+import { drawing, element, group, type Point, type Svg, text } from './svg.ts';
+import { ink, symbolOf } from './symbols.ts';
+
+const words = drawingWords.plan;
+const widthMm = 180;
+const barsMm = 24;
+
+/** Whether enough is known to draw to scale: two different positions at least. */
+export function hasPlan(study: Study): boolean {
+  const places = new Set(placedParts(study).map((p) => `${p.positionM![0]} ${p.positionM![1]}`));
+  return places.size >= 2;
+}
+
+/** Parts that the plan leaves out because nobody knows where they are. */
+export function notOnPlan(study: Study): readonly string[] {
+  const runs = new Set(runsOf(study).map((r) => r.id));
+  const lost = study.parts.filter((p) => p.positionM === null && !runs.has(p.id) && p.section !== 'joints');
+  return lost.map((p) => p.id);
+}
+
+/**
+ * The site seen from above, to scale, as SVG text: buildings, runs (dashed in soil), parts under their numbers, north
+ * arrow, scale bars in both systems, legend. Only for a study with at least two positions (hasPlan).
+ */
+export function sitePlan(study: Study): string {
+  const speech = speechOf(study);
+  const scale = planScale(groundPoints(study), widthMm, speech.unitsFirst);
+  const frame: Rect = { x: 0.3, y: 0.3, width: widthMm - 0.6, height: scale.heightMm };
+  const arrowAt: Point = [widthMm - 10, 11];
+  const { children, symbols, runs } = planBody(study, scale, frame, arrowAt);
+  const legend = planLegend(speech, { runs, symbols }, widthMm, scale.heightMm + barsMm);
+  const sheet = {
+    widthMm,
+    heightMm: scale.heightMm + barsMm + legend.heightMm,
+    title: say(words.title, { site: study.site.name ?? study.site.file }, speech),
+    description: describe(study, speech),
+  };
+  const border = element('rect', { ...frame, fill: '#ffffff', stroke: ink, 'stroke-width': 0.35 });
+  return drawing(sheet, [
+    border,
+    ...children,
+    group({}, northArrow(arrowAt, study.site.northDeg)),
+    group({}, underPlan(scale, speech)),
+    group({}, legend.children),
+  ]);
+}
+
+function groundPoints(study: Study): readonly Ground[] {
+  const flat = ([e, n]: readonly [number, number, number]): Ground => [e, n];
+  const corners = study.buildings.flatMap((b) => b.cornersM.map(flat));
+  const parts = placedParts(study).map((p) => flat(p.positionM!));
+  return [...corners, ...parts, ...runsOf(study).flatMap((r) => r.points)];
+}
+
+function planBody(study: Study, scale: PlanScale, frame: Rect, arrowAt: Point) {
+  const numbers = itemNumbers(study);
+  const runs = runsOnPaper(runsOf(study), scale);
+  const clusters = clustersOf(study, numbers, scale);
+  const arrow: Rect = { x: arrowAt[0] - 9, y: 0, width: 19, height: 21 };
+  const blocked = [arrow, ...clusters.map(symbolRoom)];
+  const runLabels = placeRunLabels(runs, numbers, blocked);
+  const lines = runs.flatMap((r) => r.points.slice(1).map((p, i): readonly [Point, Point] => [r.points[i]!, p]));
+  const wanted = clusters.map((c) => ({ at: c.at, ...labelRoom(c) }));
+  const obstacles = { sheet: inset(frame), blocked: [...blocked, ...runLabels.map((l) => l.rect)], lines };
+  const places = placeLabels(wanted, obstacles);
+  const labels: readonly Svg[] = clusters.flatMap((c, i) => drawLabel(c, places[i]!));
+  const children = [
+    ...drawBuildings(study, scale),
+    ...drawRuns(runs),
+    ...clusters.flatMap(drawCluster),
+    ...runLabels.flatMap(drawRunLabel),
+    ...labels,
+  ];
+  return { children, symbols: symbolsIn(study, clusters), runs: runs.map((r) => r.run) };
+}
+
+function symbolsIn(study: Study, clusters: readonly Cluster[]) {
+  const shown = new Set(clusters.flatMap((c) => c.entries.map((e) => e.id)));
+  return new Set(study.parts.filter((p) => shown.has(p.id)).map(symbolOf));
+}
+
+function inset({ x, y, width, height }: Rect): Rect {
+  return { x: x + 1, y: y + 1, width: width - 2, height: height - 2 };
+}
+
+function underPlan(scale: PlanScale, speech: Speech): readonly Svg[] {
+  const paper = speech.terms === 'us' ? 'Letter' : 'A4';
+  const top = scale.heightMm + 5;
+  const says = [say(words.scale, { ratio: String(scale.ratio), paper }, speech), words.straight, words.flagged];
+  const lines = says.map((t, i) => text(t, { x: 66, y: top + 1.8 + i * 4.4, 'font-size': 2.6, fill: ink }));
+  return [...scaleBars([2, top], scale.ratio), ...lines];
+}
+
+function describe(study: Study, speech: Speech): string {
+  const values = { parts: String(placedParts(study).length), buildings: String(study.buildings.length) };
+  return say(words.description, values, speech);
+}
