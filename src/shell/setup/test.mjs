@@ -1,5 +1,8 @@
 // npm test: from a fresh clone, everything the tests need, then the tests. Arguments go on to the test runner.
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { ensureBrowser } from './browser.mjs';
 import { prepare, root } from './prepare.mjs';
 
@@ -14,9 +17,29 @@ const lint = spawnSync(process.execPath, ['node_modules/@biomejs/biome/bin/biome
   stdio: 'inherit',
 });
 if (lint.status !== 0) process.exit(lint.status ?? 3);
-const run = spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', ...process.argv.slice(2)], {
-  cwd: root,
-  stdio: 'inherit',
-  env: browser === null ? process.env : { ...process.env, EVENGROUND_BROWSER: browser },
-});
+
+const scratch = mkdtempSync(join(tmpdir(), 'evenground-test-'));
+const results = join(scratch, 'results.json');
+const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${results}`];
+const run = spawnSync(
+  process.execPath,
+  ['node_modules/vitest/vitest.mjs', 'run', ...reporters, ...process.argv.slice(2)],
+  {
+    cwd: root,
+    stdio: 'inherit',
+    env: browser === null ? process.env : { ...process.env, EVENGROUND_BROWSER: browser },
+  },
+);
+sayCounts();
+rmSync(scratch, { recursive: true, force: true });
 process.exit(run.status ?? 3);
+
+/** One plain line at the end, for people and for machines that read only the end. */
+function sayCounts() {
+  try {
+    const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(results, 'utf8'));
+    process.stdout.write(`${numPassedTests} passed, ${numFailedTests} failed, ${numPendingTests} skipped\n`);
+  } catch {
+    process.stdout.write('The test runner left no results.\n');
+  }
+}
