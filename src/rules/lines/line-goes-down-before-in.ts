@@ -1,4 +1,4 @@
-import type { Line, Site } from '../../site/site.ts';
+import type { Line, PointRef, Site } from '../../site/site.ts';
 import { type Interval, isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -36,24 +36,37 @@ function ofLine(line: Line, site: Site): readonly Verdict[] {
   return [{ is: 'cannot tell', at, because: { key: 'exit unknown' }, settle: { key: 'look' }, measured }];
 }
 
-/** Height of the last stop at a metal support that the line leaves for somewhere else; null: no stop says it. */
+/**
+ * Height of the last stop at a metal support that the line leaves for somewhere else; null: no stop says it. What the line
+ * begins at (an antenna, a machine) is not where it leaves; a bar, arrester or box is where it hangs.
+ */
 function exitHeight(line: Line, site: Site): Interval | null | 'no tower' {
   const towers = new Set(
     site.supports.filter((s) => s.metal !== 'none' && s.kind !== 'tree' && s.kind !== 'building face').map((s) => s.id),
   );
   let last: Interval | null | 'no tower' = 'no tower';
   let left = false;
-  for (const stop of line.path) {
+  line.path.forEach((stop, i) => {
     const point = stop.is === 'part' || stop.is === 'bond' || stop.is === 'bend' ? stop.at : null;
-    const part = point?.part ?? null;
-    if (part !== null && towers.has(part)) last = point?.mark === 'base' ? { low: 0, high: 0 } : (point?.atM ?? null);
-    else if (carriedBy(part, site, towers)) last = last === 'no tower' ? null : last;
+    const at = pointAtTower(point, site, towers);
+    if (at !== null) last = i === 0 && stop.is === 'part' ? null : heightOf(at);
     else if (last !== 'no tower') left = true;
-  }
+  });
   return left ? last : 'no tower';
 }
 
-function carriedBy(part: string | null, site: Site, towers: ReadonlySet<string>): boolean {
-  const antenna = site.antennas.find((a) => a.id === part);
-  return antenna?.on?.part != null && towers.has(antenna.on.part);
+const heightOf = (point: PointRef): Interval | null =>
+  point.mark === 'base' ? { low: 0, high: 0 } : (point.atM ?? null);
+
+/** The point of a tower that a stop is at: its own, or that of the part that hangs there. */
+function pointAtTower(point: PointRef | null, site: Site, towers: ReadonlySet<string>): PointRef | null {
+  const hangs = [...site.antennas, ...site.bars, ...site.arresters, ...site.equipment];
+  const seen = new Set<string>();
+  for (let at = point; at?.part != null && !seen.has(at.part); ) {
+    if (towers.has(at.part)) return at;
+    seen.add(at.part);
+    const { part } = at;
+    at = hangs.find((p) => p.id === part)?.on ?? null;
+  }
+  return null;
 }
