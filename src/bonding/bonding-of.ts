@@ -47,7 +47,7 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
     bridges: [],
     weakPoints: [],
     ways: waysOfParts(metal, members, asked, electrodes, home, () => ({ separatePaths: 1, separatePathsStrict: 1 })),
-    lines: lineFacts(index, openings),
+    lines: lineFacts(index),
     reach: [],
     ties: [],
     openRings: [],
