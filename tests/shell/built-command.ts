@@ -1,0 +1,53 @@
+import { spawnSync } from 'node:child_process';
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+
+export interface Ran {
+  readonly code: number | null;
+  readonly signal: NodeJS.Signals | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+export interface BuiltCommand {
+  /** Folder that holds `dist` and `templates`, as an installed package does. */
+  readonly folder: string;
+  readonly main: string;
+  /** Runs the command; `shell` in its place runs a line of bash in which `$evenground` is the command. */
+  readonly run: (...args: readonly string[]) => Ran;
+  readonly bash: (line: string, options?: { readonly uid?: number }) => Ran;
+  readonly remove: () => void;
+}
+
+/**
+ * The command as it is published: bundled into a folder of its own, so that a bundle somebody else is building is never
+ * read. The folder lies in node_modules, from where packages are found as they are from an installed copy.
+ */
+export function buildCommand(): BuiltCommand {
+  mkdirSync('node_modules/.cache', { recursive: true });
+  const folder = mkdtempSync(resolve('node_modules/.cache/evenground-'));
+  chmodSync(folder, 0o755);
+  const built = spawnSync(process.execPath, ['src/shell/setup/build.mjs', join(folder, 'dist')], { encoding: 'utf8' });
+  if (built.status !== 0) throw new Error(`the command cannot be built:\n${built.stderr}`);
+  cpSync('templates', join(folder, 'templates'), { recursive: true });
+  const main = join(folder, 'dist', 'evenground.js');
+  return {
+    folder,
+    main,
+    run: (...args) => ran(process.execPath, [main, ...args]),
+    bash: (line, options) =>
+      ran('bash', ['-c', `evenground="${process.execPath} ${main}"; ${line}`], { uid: options?.uid }),
+    remove: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}
+
+function ran(command: string, args: readonly string[], options: { readonly uid?: number | undefined } = {}): Ran {
+  const { NO_COLOR: _, FORCE_COLOR: __, ...env } = process.env;
+  const identity = options.uid === undefined ? {} : { uid: options.uid, gid: options.uid };
+  const result = spawnSync(command, [...args], { encoding: 'utf8', env, maxBuffer: 1 << 28, ...identity });
+  if (result.error !== undefined) throw result.error;
+  return { code: result.status, signal: result.signal, out: result.stdout, err: result.stderr };
+}
+
+/** On root permissions do not bind, so what they forbid is tried as somebody else. */
+export const somebodyElse = process.getuid?.() === 0 ? { uid: 65534 } : {};
