@@ -203,7 +203,7 @@ export type Stop =
   /** The shield is bonded here; the line goes on. */
   | { readonly is: 'bond'; readonly at: PointRef; readonly source: SourcePlace }
   /** A connector pulled by hand; tied to nothing. */
-  | { readonly is: 'plug'; readonly id: string; readonly source: SourcePlace }
+  | { readonly is: 'plug'; readonly id: string; readonly where?: Where; readonly source: SourcePlace }
   /** A bend of the route, tied to nothing. */
   | {
       readonly is: 'bend';
@@ -330,6 +330,8 @@ export interface State {
   }[];
   /** 'part.field' → the value as the file format would hold it. */
   readonly set: Readonly<Record<string, unknown>>;
+  /** The parts that `set` changes, as they are in this state. */
+  readonly changed?: readonly Part[];
   readonly lost: readonly string[];
   readonly frozen: Answer;
   readonly dry: Answer;

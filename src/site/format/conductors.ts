@@ -61,14 +61,14 @@ const pass: FieldType<TypedPass> = {
   },
 };
 
-/** Depth below grade; `yes` is in soil at a depth nobody knows: 0 to Infinity. */
-const buried: FieldType<Interval | 'no'> = {
+/** Depth below grade; `yes` is in soil at a depth nobody knows. */
+const buried: FieldType<Interval | 'yes' | 'no'> = {
   schema: { anyOf: [answer.schema, bareDistance.schema] },
   expects: 'a depth, yes or no',
   read: (node, spot) => {
     const typed = node.is === 'text' ? node.text.trim().toLowerCase() : '';
     if (typed === 'no' || typed === 'false') return 'no';
-    if (typed === 'yes' || typed === 'true') return { low: 0, high: Infinity };
+    if (typed === 'yes' || typed === 'true') return 'yes';
     return quantity('length').read(node, spot);
   },
 };

@@ -26,7 +26,7 @@ export interface Field<T> {
 export type Fields = Readonly<Record<string, Field<unknown>>>;
 
 /** What the fields of a table read as; null: unknown or left out. */
-export type ValuesOf<F extends Fields> = {
+export type ValuesOf<F> = {
   readonly [K in keyof F]: F[K] extends Field<infer T> ? T | null : never;
 };
 

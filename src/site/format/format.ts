@@ -62,6 +62,9 @@ export const sections: readonly SectionFormat[] = [
   },
 ];
 
+/** Fields of the parts of one section: its own and those of every part. */
+export type PartFields<S extends PartSection> = (typeof partFormats)[S]['fields'] & typeof commonFields;
+
 /** All fields of a part of a section: its own first. */
 export function fieldsOf(section: PartSection): Fields {
   return { ...partFormats[section].fields, ...commonFields };

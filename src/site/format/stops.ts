@@ -9,7 +9,8 @@ import { type Located, readWhere } from './where.ts';
 
 /** A stop of a line as typed; a bend's place is worked out later. */
 export type TypedStop =
-  | { readonly is: 'part' | 'bond'; readonly at: PointRef; readonly node: TreeNode }
+  | { readonly is: 'part'; readonly at: PointRef; readonly node: TreeNode }
+  | { readonly is: 'bond'; readonly at: PointRef; readonly node: TreeNode }
   | { readonly is: 'plug'; readonly id: string; readonly where: Located | null; readonly node: TreeNode }
   | {
       readonly is: 'bend';
@@ -18,7 +19,8 @@ export type TypedStop =
       readonly where: Located | null;
       readonly node: TreeNode;
     }
-  | { readonly is: 'street' | 'unknown'; readonly node: TreeNode };
+  | { readonly is: 'street'; readonly node: TreeNode }
+  | { readonly is: 'unknown'; readonly node: TreeNode };
 
 export const stopSections: readonly IdSection[] = [
   'antennas',

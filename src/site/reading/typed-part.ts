@@ -1,10 +1,10 @@
-import type { Fields, ValuesOf } from '../format/field.ts';
+import type { ValuesOf } from '../format/field.ts';
 import type { HowKnown, SourcePlace } from '../site.ts';
 import type { Spot } from './report.ts';
 import type { MapNode, Span } from './tree.ts';
 
 /** A member of a section as typed: its fields read, what they name not yet looked up. */
-export interface TypedMember<F extends Fields> {
+export interface TypedMember<F> {
   readonly id: string;
   readonly kind: string;
   readonly values: ValuesOf<F>;
