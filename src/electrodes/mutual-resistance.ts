@@ -31,7 +31,8 @@ export function mutualResistance(
   const likely = likelyFigures(ranges);
   const perOhmM = rods ? perOhmMOfRods : perOhmMOfPoints;
   const value = perOhmM(likely);
-  if (value === null) return { ...answer, outOfRange: ['distanceM'] };
+  const bounds = boundsOf(ranges, perOhmM, soilOhmM);
+  if (value === null || bounds === null) return { ...answer, outOfRange: ['distanceM'] };
   const along = resistivityAlong(soil, 0, Math.max(likely.distanceM!, footOf(likely)));
   const isOpen = Object.values(ranges).some((range) => middle(range) === null);
   return {
@@ -40,7 +41,7 @@ export function mutualResistance(
     errorShare: rods ? { low: -0.02, high: 0 } : pointError(likely),
     ohm: {
       value: isOpen || !along.ok || along.ohmM === null ? null : value * along.ohmM,
-      ...boundsOf(ranges, perOhmM, soilOhmM),
+      ...bounds,
     },
   };
 }
@@ -106,15 +107,18 @@ function pointError(f: Figures): Interval {
   return isFar ? { low: -0.07, high: 0.05 } : { low: -0.18, high: 0.39 };
 }
 
+/** null where the ranges reach into what the form does not hold for. */
 function boundsOf(
   ranges: Readonly<Record<string, Interval>>,
   perOhmM: (figures: Figures) => number | null,
   soil: Interval,
-): Interval {
+): Interval | null {
   const { range, open } = overRange(ranges, (figures) => {
     const share = perOhmM(figures);
     return share === null ? null : { low: share * soil.low, high: share * soil.high };
   });
-  if (range === null) return { low: 0, high: Infinity };
-  return open.length > 0 ? { low: 0, high: range.high } : range;
+  if (range !== null) return open.length > 0 ? { low: 0, high: range.high } : range;
+  // a rod that may be of no length: no two rods are nearer to each other than two points at grade
+  const nearestM = ranges.distanceM!.low;
+  return perOhmM === perOhmMOfRods && nearestM > 0 ? { low: 0, high: soil.high / (2 * Math.PI * nearestM) } : null;
 }

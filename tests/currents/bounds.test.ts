@@ -45,6 +45,29 @@ describe('bounds of a network known in ranges', () => {
     expect(boundsToEarth(solved)[0]).toEqual({ low: Infinity, value: Infinity, high: Infinity });
   });
 
+  it('leave out an electrode that may not be there, whatever it would feel of the others', () => {
+    const coupled: RangedNetwork = {
+      nodeCount: 2,
+      branches: [],
+      earth: {
+        nodes: [0, 1],
+        lowOhm: [
+          [10, 2],
+          [2, 10],
+        ],
+        highOhm: [
+          [12, Infinity],
+          [Infinity, Infinity],
+        ],
+        nominalOhm: null,
+      },
+    };
+    expect(boundsToEarth(ranged(coupled))).toEqual([
+      { low: expect.closeTo(10, 12), value: null, high: 12 },
+      { low: expect.closeTo(10, 12), value: null, high: Infinity },
+    ]);
+  });
+
   it('are refused where the soil ranges are not ordered', () => {
     // each resistance rises, but from one electrode to the other 10 + 10 - 0 = 20 falls to 11 + 11 - 2 * 9 = 4
     const lowOhm = [

@@ -4,7 +4,7 @@ import type { ElectrodeShape } from '../../src/electrodes/electrode.ts';
 import { electrodeResistance } from '../../src/electrodes/electrode-resistance.ts';
 import type { SoilLayers } from '../../src/soil/layers.ts';
 import { exact } from '../../src/units/interval.ts';
-import { drilled, ohmOf, rod, rods, soil } from './shapes.ts';
+import { drilled, footM, inchM, ohmOf, rod, rods, soil } from './shapes.ts';
 
 /** One of each kind, every figure known. */
 const shapes: readonly ElectrodeShape[] = [
@@ -133,8 +133,22 @@ describe('layered soil', () => {
     { resistivityOhmM: exact(lower), thicknessM: null },
   ];
 
-  // 10 ft x 5/8 in flush rod, boundary elements with images in two layers, worked out apart from this program: here only that
-  // the bounds hold; the value is an approximation.
+  // A 10 ft x 5/8 in rod at grade, worked out apart from this program: boundary elements with images in both layers, and the
+  // same rule of shared conductance, which is up to 20 % off.
+  it.each([
+    [100, 300, 6, 34.773, 33.09],
+    [300, 100, 6, 95.1551, 99.27],
+    [300, 100, 1.5, 45.8527, 49.25],
+    [100, 300, 1.5, 54.8373, 50.03],
+    [1000, 100, 1, 44.0316, 46.95],
+    [100, 1000, 1.5, 75.8568, 60.95],
+  ])('%d over %d ohm m at %d m: %d ohm, %d by the rule', (upper, lower, thickness, solved, byRule) => {
+    const ohm = electrodeResistance(rod(10 * footM, 0.625 * inchM), layers(upper, lower, thickness)).ohm!;
+    expect(solved).toBeGreaterThan(ohm.low);
+    expect(solved).toBeLessThan(ohm.high);
+    expect(Math.abs(ohm.value! - byRule)).toBeLessThan(0.00501);
+  });
+
   it('lies between the two soils taken alone', () => {
     const { ohm } = electrodeResistance(rod(3, 0.016), layers(300, 100, 2));
     expect(ohm!.low).toBe(ohmOf(electrodeResistance(rod(3, 0.016), soil(100))));

@@ -79,6 +79,16 @@ describe('what one electrode does to another', () => {
     expect(mutualResistance(unknown, rod(3, 0.016), exact(9), []).missing).toEqual(['aLengthM', 'soil.layers']);
   });
 
+  it('of a rod that may be of no length has a finite upper end', () => {
+    const short = { ...rod(3, 0.016), lengthM: { low: 0, high: 3 } };
+    const { ohm } = mutualResistance(short, rod(3, 0.016), exact(5), soil(100));
+    expect(ohm!.low).toBe(0);
+    expect(ohm!.high).toBeCloseTo(100 / (2 * Math.PI * 5), 12);
+    expect(ohm!.value).toBeLessThan(ohm!.high);
+    const near = { low: 3, high: 30 };
+    expect(mutualResistance(ring, ring, near, soil(100))).toMatchObject({ ohm: null, outOfRange: ['distanceM'] });
+  });
+
   it('has the range of its figures, and takes layers in proportion down to the distance', () => {
     const { ohm } = mutualResistance(ring, ring, { low: 10, high: 20 }, [
       { resistivityOhmM: { low: 50, high: 200 }, thicknessM: null },
