@@ -9,10 +9,15 @@ export function drawCluster(cluster: Cluster): readonly Svg[] {
   return first === undefined ? [] : [symbol(first.symbol, cluster.at, symbolMm)];
 }
 
-/** Numbers and names of a place, one a line, with a leader where the label stands off; nothing where it has no place. */
+/** From the label to its place; drawn beneath the symbols. */
+export function drawLeader(place: PlacedLabel | null): readonly Svg[] {
+  return place === null ? [] : [line(place.leader[0], place.leader[1], { stroke: soft, 'stroke-width': 0.2 })];
+}
+
+/** Numbers and names of a place, one a line; nothing where it has no place. */
 export function drawLabel(cluster: Cluster, place: PlacedLabel | null): readonly Svg[] {
   if (place === null) return [];
-  const { rect, leader } = place;
+  const { rect } = place;
   const several = cluster.entries.length > 1;
   const entries = cluster.entries.flatMap((e, i) => {
     const y = rect.y + 0.3 + (i + 0.5) * entryMm;
@@ -27,6 +32,5 @@ export function drawLabel(cluster: Cluster, place: PlacedLabel | null): readonly
     stroke: soft,
     'stroke-width': several ? 0.15 : 0,
   });
-  const thread = leader === null ? [] : [line(leader[0], leader[1], { stroke: soft, 'stroke-width': 0.18 })];
-  return [...thread, paper, ...entries];
+  return [paper, ...entries];
 }

@@ -18,8 +18,9 @@ export interface Obstacles {
 
 export interface PlacedLabel {
   readonly rect: Rect;
-  /** From the label to its point; null where it stands right beside it. */
-  readonly leader: readonly [Point, Point] | null;
+  /** From the label to its point. */
+  readonly leader: readonly [Point, Point];
+  readonly distanceMm: number;
 }
 
 const distances = [2.6, 4.5, 7, 10, 14, 19, 25, 32, 40, 50, 62, 76, 92, 110];
@@ -27,6 +28,7 @@ const directions = Array.from({ length: 16 }, (_, i) => (i * Math.PI) / 8);
 const nearMm = 3;
 const lineCost = 4;
 const leaderCost = 6;
+const crossingCost = 60;
 
 /**
  * One place for each label, greedily, the tallest first: as near to its point as it can be with no overlap of labels,
@@ -63,17 +65,20 @@ function placeAt(w: Wanted, distance: number, direction: number): PlacedLabel {
   const [dx, dy] = [Math.cos(direction), Math.sin(direction)];
   const reach = distance + (Math.abs(dx) * w.width + Math.abs(dy) * w.height) / 2;
   const rect = rectAbout([w.at[0] + dx * reach, w.at[1] + dy * reach], w.width, w.height);
-  return { rect, leader: distance > nearMm ? [nearestOn(rect, w.at), w.at] : null };
+  return { rect, leader: [nearestOn(rect, w.at), w.at], distanceMm: distance };
 }
 
 function isFree({ rect }: PlacedLabel, { sheet, blocked }: Obstacles, taken: readonly PlacedLabel[]): boolean {
   if (!inside(rect, sheet) || blocked.some((b) => overlaps(rect, b))) return false;
-  return !taken.some((t) => overlaps(rect, t.rect) || (t.leader !== null && crosses(rect, ...t.leader)));
+  return !taken.some((t) => overlaps(rect, t.rect) || crosses(rect, ...t.leader));
 }
 
-function costOf({ rect, leader }: PlacedLabel, obstacles: Obstacles, taken: readonly PlacedLabel[]): number {
+function costOf(
+  { rect, leader, distanceMm }: PlacedLabel,
+  obstacles: Obstacles,
+  taken: readonly PlacedLabel[],
+): number {
   const under = obstacles.lines.filter(([a, b]) => crosses(rect, a, b)).length;
-  if (leader === null) return under * lineCost;
   const over = taken.filter((t) => crosses(t.rect, ...leader)).length;
-  return under * lineCost + over * 40 + leaderCost;
+  return under * lineCost + over * crossingCost + (distanceMm > nearMm ? leaderCost : 0);
 }

@@ -20,7 +20,7 @@ export interface ClusterEntry {
 export const symbolMm = 3.6;
 export const labelSize = 2.4;
 export const entryMm = 3.3;
-const closeMm = 4.2;
+const closeMm = 4.8;
 /** Which symbol is drawn where several parts stand at one place. */
 const rank = ['supports', 'electrodes', 'bars', 'equipment', 'arresters', 'antennas', 'metalwork', 'joints'];
 
@@ -61,6 +61,17 @@ export function labelRoom(cluster: Cluster): { readonly width: number; readonly 
   const widest = Math.max(...cluster.entries.map((e) => textWidth(e.text, labelSize)));
   const symbols = cluster.entries.length > 1 ? entryMm : 0;
   return { width: widest + symbols + 1.4, height: cluster.entries.length * entryMm + 0.6 };
+}
+
+const perLine = 4;
+
+/** The same place with the numbers alone, four to a line. */
+export function numbersOnly({ at, entries }: Cluster): Cluster {
+  const numbers = entries.map((e) => e.text.split(' ', 1)[0]!);
+  const lines = Array.from({ length: Math.ceil(numbers.length / perLine) }, (_, i) =>
+    numbers.slice(i * perLine, (i + 1) * perLine).join(', '),
+  );
+  return { at, entries: lines.map((text, i) => ({ ...entries[i]!, text })) };
 }
 
 export function symbolRoom(cluster: Cluster): Rect {

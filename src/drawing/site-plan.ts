@@ -1,12 +1,12 @@
 import type { Study } from '../study/study.ts';
 import { drawingWords } from '../words/drawing-words.ts';
 import { type Speech, say } from '../words/say.ts';
-import { drawBuildings } from './draw-buildings.ts';
-import { drawCluster, drawLabel } from './draw-clusters.ts';
+import { buildingNames, buildingWalls, drawBuildings } from './draw-buildings.ts';
+import { drawCluster, drawLabel, drawLeader } from './draw-clusters.ts';
 import { drawRunLabel, drawRuns, placeRunLabels, runsOnPaper } from './draw-runs.ts';
 import { itemNumbers } from './item-numbers.ts';
-import { placeLabels } from './place-labels.ts';
-import { type Cluster, clustersOf, labelRoom, placedParts, symbolRoom } from './plan-clusters.ts';
+import { type Obstacles, placeLabels } from './place-labels.ts';
+import { type Cluster, clustersOf, labelRoom, numbersOnly, placedParts, symbolRoom } from './plan-clusters.ts';
 import { northArrow, scaleBars } from './plan-furniture.ts';
 import { planLegend } from './plan-legend.ts';
 import { runsOf } from './plan-runs.ts';
@@ -72,21 +72,38 @@ function planBody(study: Study, scale: PlanScale, frame: Rect, arrowAt: Point) {
   const runs = runsOnPaper(runsOf(study), scale);
   const clusters = clustersOf(study, numbers, scale);
   const arrow: Rect = { x: arrowAt[0] - 9, y: 0, width: 19, height: 21 };
-  const blocked = [arrow, ...clusters.map(symbolRoom)];
+  const blocked = [arrow, ...buildingNames(study, scale), ...clusters.map(symbolRoom)];
   const runLabels = placeRunLabels(runs, numbers, blocked);
-  const lines = runs.flatMap((r) => r.points.slice(1).map((p, i): readonly [Point, Point] => [r.points[i]!, p]));
-  const wanted = clusters.map((c) => ({ at: c.at, ...labelRoom(c) }));
+  const lines = [...runs.map((r) => r.points), ...buildingWalls(study, scale)].flatMap(piecesOf);
   const obstacles = { sheet: inset(frame), blocked: [...blocked, ...runLabels.map((l) => l.rect)], lines };
-  const places = placeLabels(wanted, obstacles);
-  const labels: readonly Svg[] = clusters.flatMap((c, i) => drawLabel(c, places[i]!));
+  const { clusters: labelled, places } = placeClusters(clusters, obstacles);
+  const labels: readonly Svg[] = labelled.flatMap((c, i) => drawLabel(c, places[i]!));
   const children = [
     ...drawBuildings(study, scale),
     ...drawRuns(runs),
+    ...places.flatMap(drawLeader),
     ...clusters.flatMap(drawCluster),
     ...runLabels.flatMap(drawRunLabel),
     ...labels,
   ];
   return { children, symbols: symbolsIn(study, clusters), runs: runs.map((r) => r.run) };
+}
+
+/** Names where there is room for all of them; else, for those that found none, the numbers alone. */
+function placeClusters(clusters: readonly Cluster[], obstacles: Obstacles) {
+  const place = (list: readonly Cluster[]) =>
+    placeLabels(
+      list.map((c) => ({ at: c.at, ...labelRoom(c) })),
+      obstacles,
+    );
+  const first = place(clusters);
+  if (first.every((p) => p !== null)) return { clusters, places: first };
+  const shorter = clusters.map((c, i) => (first[i] === null ? numbersOnly(c) : c));
+  return { clusters: shorter, places: place(shorter) };
+}
+
+function piecesOf(points: readonly Point[]): readonly (readonly [Point, Point])[] {
+  return points.slice(1).map((p, i) => [points[i]!, p]);
 }
 
 function symbolsIn(study: Study, clusters: readonly Cluster[]) {

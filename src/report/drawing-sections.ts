@@ -1,18 +1,21 @@
 import { bondingDiagram } from '../drawing/bonding-diagram.ts';
+import { schematic } from '../drawing/schematic.ts';
 import { hasPlan, notOnPlan, sitePlan } from '../drawing/site-plan.ts';
 import { tieWords } from '../words/kind-words.ts';
 import { pageWords } from '../words/page.ts';
 import { cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
 
-/** The plan to scale, or a schematic that says that it is none. */
+/** The plan to scale with what it leaves out, or a schematic that says that it is no plan. */
 export function planSection(page: PageContext): Section {
   const words = pageWords.plan;
-  const caption = sayIn(page, words.caption, { section: page.sectionNumber('schedules') });
-  const missing = notOnPlan(page.study);
+  const toScale = hasPlan(page.study);
+  const section = page.sectionNumber('schedules');
+  const caption = sayIn(page, toScale ? words.caption : words.schematicCaption, { section });
+  const svg = toScale ? sitePlan(page.study) : schematic(page.study);
+  const missing = toScale ? notOnPlan(page.study) : [];
   const note = missing.length === 0 ? [] : [paragraph(sayIn(page, words.missing, { list: partNames(page, missing) }))];
-  const blocks = hasPlan(page.study) ? [{ is: 'figure', svg: sitePlan(page.study), caption } as const, ...note] : note;
-  return { id: 'plan', heading: words.heading, blocks };
+  return { id: 'plan', heading: words.heading, blocks: [{ is: 'figure', svg, caption }, ...note] };
 }
 
 /** What hangs together and what does not, drawn, and the ties between groups in words for those who cannot see it. */

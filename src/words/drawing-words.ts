@@ -14,6 +14,10 @@ export const drawingWords = {
     description:
       'Schematic without scale: {parts} parts sorted by where they stand, with conductors and lines between them.',
     note: 'Schematic, not to scale: too few positions are typed for a plan.',
+    on: 'on {on}',
+    conductor: 'conductor',
+    buried: 'conductor in the soil',
+    line: 'line of cable',
     outside: 'Outside',
     inside: 'Inside: {building}',
     unknown: 'Not said where',
@@ -24,8 +28,6 @@ export const drawingWords = {
       '{groups} groups of parts that permanent metal joins, as boxes, with the ties between them that are no bond or that nobody is sure of, and {weak} weak points.',
     service: 'with the [service]',
     byConductor: 'by {list}',
-    noGroups: 'No parts',
-    singles: 'Each tied to nothing permanent',
   },
   legend: {
     heading: 'Legend',

@@ -1,1 +1,2 @@
 export { clubStudy } from './sample-study.ts';
+export { houseStudy } from './sample-study-iec.ts';
