@@ -2,6 +2,8 @@ import type { Site } from '../site/site.ts';
 import { applyState, type SiteInState } from './apply-state.ts';
 import type { Bonding } from './bonding.ts';
 import { buildGraph, type MetalGraph } from './build-graph.ts';
+import { contractedMetal } from './contracted-metal.ts';
+import { separateCounter } from './count-separate.ts';
 import type { BondingGraph } from './graph-builder.ts';
 import { groupsOf } from './groups.ts';
 import { lineFacts } from './line-facts.ts';
@@ -12,6 +14,7 @@ import { membersOfId, serviceOf } from './service-of.ts';
 import { siteIndex } from './site-index.ts';
 import { unbondedElectrodes } from './unbonded-electrodes.ts';
 import { waysOfParts } from './ways-of-parts.ts';
+import { weakPoints } from './weak-points.ts';
 
 export interface BondingRun {
   readonly bonding: Bonding;
@@ -39,14 +42,15 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
   const grouping = groupsOf({ net, members, electrodes: new Set(electrodes), service: known });
   const asked = [...members.keys()].filter((id) => askedForWays.has(sectionOf(metal, members.get(id)![0]!) ?? ''));
   const alone = grouping.groups.filter((g) => g.parts.length === 1).map((g) => g.id);
+  const contracted = contractedMetal(metal, members);
   const bonding: Bonding = {
     state,
     service,
     groups: grouping.groups,
     ...unbondedElectrodes(metal, members, electrodes, home, service.is),
     bridges: [],
-    weakPoints: [],
-    ways: waysOfParts(metal, members, asked, electrodes, home, () => ({ separatePaths: 1, separatePathsStrict: 1 })),
+    weakPoints: weakPoints({ metal: contracted, index, electrodes, service: home }),
+    ways: waysOfParts(metal, members, asked, electrodes, home, separateCounter(contracted)),
     lines: lineFacts(index),
     reach: [],
     ties: [],

@@ -2,13 +2,11 @@ import { type BestWay, bestWays } from './best-way.ts';
 import { knownBonds, possibleBonds } from './bond-choice.ts';
 import type { Way, WaysOfPart } from './bonding.ts';
 import type { MetalGraph } from './build-graph.ts';
+import type { Separate } from './count-separate.ts';
 import type { Members } from './members.ts';
 import { threeWay } from './three-way.ts';
 import { decidingFields } from './unbonded-electrodes.ts';
 import { wayOfEdges } from './way-of-edges.ts';
-
-/** Counts ways that share nothing that could fail. */
-export type CountSeparate = (from: string, to: string) => Pick<Way, 'separatePaths' | 'separatePathsStrict'>;
 
 /** The ways of these members to the nearest electrode and to the service. */
 export function waysOfParts(
@@ -17,7 +15,7 @@ export function waysOfParts(
   asked: readonly string[],
   electrodes: readonly string[],
   service: readonly string[],
-  count: CountSeparate,
+  count: (from: string, to: string) => Separate,
 ): readonly WaysOfPart[] {
   const toElectrode = wayFinder(metal, members, electrodes, count);
   const toService = wayFinder(metal, members, service, count);
@@ -32,7 +30,12 @@ export function waysOfParts(
   });
 }
 
-function wayFinder(metal: MetalGraph, members: Members, targets: readonly string[], count: CountSeparate) {
+function wayFinder(
+  metal: MetalGraph,
+  members: Members,
+  targets: readonly string[],
+  count: (from: string, to: string) => Separate,
+) {
   const { graph } = metal;
   const nodes = targets.flatMap((id) => members.get(id) ?? []);
   const targetOf = new Map(targets.flatMap((id) => (members.get(id) ?? []).map((node) => [node, id] as const)));
