@@ -28,6 +28,8 @@ export interface Row {
 
 export interface Cell {
   readonly lines: readonly string[];
+  /** Holds a word so long that it has to be broken anywhere, lest the table grow wider than the paper. */
+  readonly long: boolean;
 }
 
 export interface CheckItem {
@@ -64,8 +66,12 @@ export function subheading(text: string): Block {
 
 /** A cell from text or several lines; empty lines are left out. */
 export function cell(...lines: readonly (string | null)[]): Cell {
-  return { lines: lines.filter((l): l is string => l !== null && l !== '') };
+  const said = lines.filter((l): l is string => l !== null && l !== '');
+  return { lines: said, long: said.some((l) => l.split(/[\s-]/).some((word) => word.length > longestWord)) };
 }
+
+/** Characters that fit in the narrowest column of the widest table. */
+const longestWord = 16;
 
 /** A table, or nothing where it has no rows. */
 export function tableIfAny(table: Omit<Table, 'is' | 'look'> & { readonly look?: Table['look'] }): readonly Block[] {

@@ -47,7 +47,7 @@ function schedule(page: PageContext, sections: readonly string[], caption: strin
     page,
     page.study.parts.filter((p) => sections.includes(p.section)),
   );
-  const head = [common.number, common.name, common.kind, details, common.where, common.group];
+  const head = [common.number, common.name, common.kind, details, words.known, common.where, common.group];
   return tableIfAny({
     id: `schedule-${sections[0] ?? 'none'}`,
     look: 'wide',
@@ -63,13 +63,14 @@ function partRow(page: PageContext, part: StudyPart): Row {
     cell(numberOf(page, part.id)),
     cell(part.id, part.note),
     cell(kindName(page, part.kind), count, part.owner),
-    cell(typedDetails(page, part), standing(part)),
+    cell(typedDetails(page, part) || '–'),
+    cell(standing(part)),
     cell(whereText(page, part)),
     cell(part.group === null ? '–' : partName(page, part.group)),
   );
 }
 
-/** How it is known, its condition, and whether it is there at all; only what departs from the usual. */
+/** How it is known, its condition where somebody said, and whether it is there at all. */
 function standing(part: StudyPart): string {
   const odd = [
     part.condition === 'unknown' ? '' : part.condition,

@@ -15,6 +15,7 @@ export const scheduleWords = {
     metalwork: 'Other metal',
     details: 'Metal and size',
     typed: 'As typed',
+    known: 'Known, condition',
     state: 'Condition',
     on: 'On',
     holds: 'Holds',
