@@ -1,0 +1,16 @@
+/** Key of a question → what is asked about something that was accepted as typed. */
+export const questionWords: Readonly<Record<string, string>> = {
+  'kind-near': '`{kind}` is taken as a kind of its own; did you mean `{near}`?',
+  'point-above-top': '`@{place}` is above the height typed for `{id}`; is one of the two a slip?',
+  'point-beyond-end': '`@{place}` is beyond the length typed for `{id}`; is one of the two a slip?',
+  'height-in-inches': 'A height of {text} is {feet} ft; were feet meant?',
+  'gauge-as-mm2': '`{text}` is a size in square millimetres; was the gauge {gauge} AWG meant?',
+  'rod-over-100-ft': 'A rod of {text} is longer than any that is driven; was another unit meant?',
+  'length-below-straight':
+    'The length of {text} is less than the straight distance between its ends, {straight}; the typed length was used. Is one of the two a slip?',
+  'two-bare-on-one-line':
+    '`{other}` lies on the same line, and neither is insulated; do they touch? Type `along: {part: {other}, spacing: ...}` if they are apart.',
+  'state-changes-nothing':
+    'This state opens, sets and loses nothing, so it gives the same result as the site as typed; what is different in it?',
+  'lengths-and-length': 'The lengths add up to {sum}, the whole was typed as {text}; which is right?',
+};
