@@ -1,4 +1,5 @@
 import { resistancePerMetre } from '../materials/conductor-resistance.ts';
+import { straightInductance } from '../materials/straight-inductance.ts';
 import type { Conductor, Position, RoutePoint } from '../site/site.ts';
 import { type Interval, mul, scale, sum } from '../units/interval.ts';
 import type { Tie } from './tie.ts';
@@ -18,7 +19,7 @@ export function conductorLength(c: Conductor): Interval | null {
 }
 
 /**
- * Length, resistance and stated inductance of each of so many spans. Where only splices part them, nothing branches off
+ * Length, resistance and inductance of the straight run of each of so many spans. Where only splices part them, nothing branches off
  * and equal shares give the right sums. Stated figures are shared by length. `branches`: something lands in between.
  */
 export function spanFigures(c: Conductor, spans: number, branches: boolean): readonly SpanFigures[] {
@@ -32,9 +33,26 @@ export function spanFigures(c: Conductor, spans: number, branches: boolean): rea
     return {
       lengthM,
       resistanceOhm: stated === null ? computed : shared(stated, share),
-      inductanceH: shared(c.inductanceH, share),
+      inductanceH:
+        c.inductanceH === null ? runInductance(c, lengthM, whole, spans, branches) : shared(c.inductanceH, share),
     };
   });
+}
+
+/**
+ * The inductance of a run is that of the whole run between the points at which something branches off, shared by length:
+ * splicing a wire changes nothing.
+ */
+function runInductance(
+  c: Conductor,
+  lengthM: Interval | null,
+  whole: Interval | null,
+  spans: number,
+  branches: boolean,
+): Interval | null {
+  if (branches || spans === 1) return straightInductance(c.wire, lengthM);
+  const run = straightInductance(c.wire, whole);
+  return run === null ? null : scale(run, 1 / spans);
 }
 
 function spanLengths(

@@ -23,12 +23,20 @@ export function unbondedElectrodes(
     const part = partOf(metal, electrode);
     if (part?.owner === 'utility') continue;
     const answer = ask(members.get(electrode)![0]!);
-    const doubt = part?.present === 'unknown' ? [`electrodes.${part.id}.present`] : [];
+    const doubt = doubtsOf(metal, part);
     if (answer.is === 'unknown' || (answer.is === 'no' && doubt.length > 0)) {
       perhaps.push({ electrode, decidedBy: decidingFields(metal, answer.decidedBy, doubt) });
     } else if (answer.is === 'no') unbonded.push(electrode);
   }
   return { unbondedElectrodes: unbonded, perhapsUnbonded: perhaps };
+}
+
+/** What else decides besides the ties: whether it is there, and whether anybody looked for conductors. */
+function doubtsOf({ index }: MetalGraph, part: ReturnType<typeof partOf>): string[] {
+  if (part?.bonded === 'no') return [];
+  const { sections, header } = index.site;
+  const looked = sections.conductors !== 'missing' && !header.incomplete.includes('conductors');
+  return [...(looked ? [] : ['conductors']), ...(part?.present === 'unknown' ? [`electrodes.${part.id}.present`] : [])];
 }
 
 function partOf({ graph, index }: MetalGraph, electrode: string) {

@@ -102,6 +102,8 @@ export interface ArresterFacts {
   readonly id: string;
   readonly part: Arrester;
   readonly lines: readonly string[];
+  /** Kinds of those lines, in the same order. */
+  readonly lineKinds: readonly string[];
   readonly where: string | null;
   readonly bonded: Answer;
 }

@@ -20,13 +20,17 @@ export function arresterFacts(site: Site, bonding: Bonding): readonly ArresterFa
   const index = partIndex(site);
   return site.arresters
     .filter((a) => a.present !== 'no')
-    .map((a) => ({
-      id: a.id,
-      part: a,
-      lines: site.lines.filter((l) => stopsAt(l, a.id)).map((l) => l.id),
-      where: index.whereOf(a.id),
-      bonded: bonding.earthBy.bonds.has(a.id) ? 'yes' : bonding.earthBy.perhaps.has(a.id) ? 'unknown' : 'no',
-    }));
+    .map((a) => {
+      const lines = site.lines.filter((l) => stopsAt(l, a.id));
+      return {
+        id: a.id,
+        part: a,
+        lines: lines.map((l) => l.id),
+        lineKinds: lines.map((l) => l.kind),
+        where: index.whereOf(a.id),
+        bonded: bonding.earthBy.bonds.has(a.id) ? 'yes' : bonding.earthBy.perhaps.has(a.id) ? 'unknown' : 'no',
+      };
+    });
 }
 
 export function boxFacts(site: Site): readonly BoxFacts[] {

@@ -10,51 +10,89 @@ type Unknown = Study['unknowns'][number];
 /** Lines that are asked about until one is typed or said not to come in. */
 const askedLines: readonly string[] = ['mains', 'telephone', 'cable tv', 'network'];
 
-/** What is not known and keeps a figure or an answer open, with what would settle it; by path. */
+/** Makes one entry from its path, message keys, values and place. */
+type Note = (path: string, why: StudyWord, settle: StudyWord, values?: Values, place?: SourcePlace) => Unknown;
+
+/** What is not known and keeps a figure or an answer open, with what would settle it; by subject, then in order of the file. */
 export function unknownsOf(facts: Facts, speech: Speech): readonly Unknown[] {
-  const { site } = facts;
-  const index = partIndex(site);
   const sentence = (key: StudyWord, values: Values = {}) => say(studyWords[key], values, speech);
-  const entry = (
-    path: string,
-    why: StudyWord,
-    settle: StudyWord,
-    values: Values = {},
-    place?: SourcePlace,
-  ): Unknown => ({
+  const note: Note = (path, why, settle, values = {}, place) => ({
     path,
     why: sentence(why, values),
     settle: sentence(settle, values),
     line: place?.line ?? null,
     column: place?.column ?? null,
   });
-  const sections = partSections
-    .filter((s) => s !== 'joints' && facts.sections[s] === 'missing')
-    .map((s) => entry(s, 'section not looked at', 'type section', { section: s }));
-  const lines = askedLines
-    .filter((kind) => !site.header.without.includes(kind) && !site.lines.some((l) => l.kind === kind))
-    .map((kind) => entry(`lines (${kind})`, 'line not asked', 'type line', { kind }));
-  const conductors = facts.conductors.flatMap((c): Unknown[] => [
-    ...(c.lengthM === null
-      ? [entry(`conductors.${c.id}.length`, 'length unknown', 'measure length', {}, c.part.source)]
+  return [ofTheWhole, ofLines, ofSoil, ofElectrodes, ofConductors, ofJoints, ofParts].flatMap((list) =>
+    list(facts, note),
+  );
+}
+
+function ofTheWhole({ sections, bonding, header }: Facts, note: Note): readonly Unknown[] {
+  return [
+    ...(bonding.service.is === 'unknown' ? [note('site.service', 'service unknown', 'find service')] : []),
+    ...((header.supply === null || header.supply === 'unknown') && bonding.service.is !== 'none'
+      ? [note('site.supply', 'supply unknown', 'find supply')]
       : []),
-    ...(c.areaM2 === null || c.wire?.metal == null
-      ? [entry(`conductors.${c.id}.wire`, 'wire unknown', 'look wire', {}, c.part.source)]
+    ...partSections
+      .filter((s) => s !== 'joints' && sections[s] === 'missing')
+      .map((s) => note(s, 'section not looked at', 'type section', { section: s })),
+    ...header.incomplete.map((s) => note(s, 'section incomplete', 'complete section', { section: s })),
+  ];
+}
+
+function ofLines({ site }: Facts, note: Note): readonly Unknown[] {
+  return [
+    ...askedLines
+      .filter((kind) => !site.header.without.includes(kind) && !site.lines.some((l) => l.kind === kind))
+      .map((kind) => note(`lines (${kind})`, 'line not asked', 'type line', { kind })),
+    ...site.lines
+      .filter((l) => l.path.some((stop) => stop.is === 'unknown'))
+      .map((l) => note(`lines.${l.id}.path`, 'stop unknown', 'follow line', {}, l.source)),
+  ];
+}
+
+function ofSoil({ site }: Facts, note: Note): readonly Unknown[] {
+  const { soil } = site;
+  if (soil === null) return site.electrodes.length > 0 ? [note('soil', 'soil unknown', 'soil settle')] : [];
+  const open = soil.layers.length === 0 ? soil.type === null : soil.layers.every((l) => l.resistivityOhmM === null);
+  return open ? [note('soil', 'soil unknown', 'soil settle')] : [];
+}
+
+function ofElectrodes({ electrodes, site }: Facts, note: Note): readonly Unknown[] {
+  return [
+    ...electrodes
+      .filter((e) => e.aloneOhm === null && site.soil !== null)
+      .map((e) =>
+        note(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing: e.missing }, e.part.source),
+      ),
+    ...site.electrodes
+      .filter((e) => e.kind === 'rods' && e.joined === 'unknown')
+      .map((e) => note(`electrodes.${e.id}.joined`, 'joined unknown', 'look joined', {}, e.source)),
+  ];
+}
+
+function ofConductors({ conductors }: Facts, note: Note): readonly Unknown[] {
+  return conductors.flatMap(({ id, part, lengthM, areaM2, wire, ends }) => [
+    ...(lengthM === null ? [note(`conductors.${id}.length`, 'length unknown', 'measure length', {}, part.source)] : []),
+    ...(areaM2 === null || wire?.metal == null
+      ? [note(`conductors.${id}.wire`, 'wire unknown', 'look wire', {}, part.source)]
       : []),
-    ...(c.ends.includes(null) ? [entry(`conductors.${c.id}`, 'end unknown', 'trace end', {}, c.part.source)] : []),
+    ...(ends.includes(null) ? [note(`conductors.${id}`, 'end unknown', 'trace end', {}, part.source)] : []),
   ]);
-  const joints = facts.joints.filter((j) => j.kind === null).map((j) => entry(j.id, 'joint unknown', 'look joint'));
-  const electrodes = facts.electrodes
-    .filter((e) => e.aloneOhm === null && facts.site.soil !== null)
-    .map((e) =>
-      entry(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing: e.missing }, e.part.source),
-    );
-  const soil = site.soil === null && site.electrodes.length > 0 ? [entry('soil', 'soil unknown', 'soil settle')] : [];
-  const bonds = index.all
-    .filter((p) => p.bonded === 'yes')
-    .map((p) => entry(`${p.section}.${p.id}.bonded`, 'undescribed bond', 'describe bond', {}, p.source));
-  const joined = site.electrodes
-    .filter((e) => e.kind === 'rods' && e.joined === 'unknown')
-    .map((e) => entry(`electrodes.${e.id}.joined`, 'joined unknown', 'look joined', {}, e.source));
-  return [...sections, ...lines, ...soil, ...electrodes, ...conductors, ...joints, ...bonds, ...joined];
+}
+
+function ofJoints({ joints }: Facts, note: Note): readonly Unknown[] {
+  return joints.filter((j) => j.kind === null).map((j) => note(j.id, 'joint unknown', 'look joint'));
+}
+
+function ofParts({ site }: Facts, note: Note): readonly Unknown[] {
+  return partIndex(site).all.flatMap((p) => [
+    ...(p.present === 'unknown'
+      ? [note(`${p.section}.${p.id}.present`, 'perhaps there', 'look there', {}, p.source)]
+      : []),
+    ...(p.bonded === 'yes'
+      ? [note(`${p.section}.${p.id}.bonded`, 'undescribed bond', 'describe bond', {}, p.source)]
+      : []),
+  ]);
 }

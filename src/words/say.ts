@@ -13,19 +13,29 @@ export interface Speech {
 }
 
 /**
- * Fills a message: `[electrode]` becomes the region's term (`[Electrode]` with a capital), `{lengthM}` the figure in
+ * Fills a message: `[electrode]` becomes the region's term (`[Electrode]` with a capital; `a` or `an`
+ * before it as the term asks), `{lengthM}` the figure in
  * both unit systems by the suffix of its name, `{at}` text as it stands. Unknown figures read 'unknown'. Brackets and
  * braces round anything but one name stand as they are, so that a sentence can show a line of a site file
  * (`{bond: tower@2 ft}`, `[mains]`). Nothing is looked up twice: text that was filled in is never read as a message again.
  */
 export function say(template: string, values: Values, speech: Speech): string {
-  return template.replace(placeholder, (whole, idea: string | undefined, name: string | undefined) => {
-    if (idea !== undefined) return sayTerm(idea, speech.terms) ?? whole;
-    return sayValue(name ?? '', values[name ?? ''] ?? null, speech);
-  });
+  return template.replace(
+    placeholder,
+    (whole, article: string | undefined, idea: string | undefined, name?: string) => {
+      if (idea !== undefined) return withArticle(article, sayTerm(idea, speech.terms)) ?? whole;
+      return sayValue(name ?? '', values[name ?? ''] ?? null, speech);
+    },
+  );
 }
 
-const placeholder = /\[([^\][{}]+)\]|\{(\w+)\}/g;
+const placeholder = /(?:\b(an?) )?\[([^\][{}]+)\]|\{(\w+)\}/g;
+
+/** `a` or `an` by how the term begins: each region has words of its own. */
+function withArticle(article: string | undefined, word: string | null): string | null {
+  if (article === undefined || word === null) return word;
+  return `${/^(?:[aeiou]|[AEFHILMNORSX](?=[A-Z]))/.test(word) ? 'an' : 'a'} ${word}`;
+}
 
 function sayTerm(idea: string, terms: Terms): string | null {
   const name = idea.toLowerCase();

@@ -10,6 +10,13 @@ describe('a message', () => {
     expect(say('[Electrode], [electrode]', {}, iec)).toBe('Earth electrode, earth electrode');
   });
 
+  it('puts the article that the term asks for before it', () => {
+    expect(say('to an [electrode], by a [electrician]', {}, us)).toBe(
+      'to a grounding electrode, by a licensed electrician',
+    );
+    expect(say('to a [electrode], a [surge protector]', {}, iec)).toBe('to an earth electrode, an SPD');
+  });
+
   it('says a figure in both systems, the owner’s first', () => {
     expect(say('{lengthM}', { lengthM: 3.048 }, us)).toBe('10 ft (3.05 m)');
     expect(say('{lengthM}', { lengthM: 3.048 }, iec)).toBe('3.05 m (10 ft)');

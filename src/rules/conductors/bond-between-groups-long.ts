@@ -7,6 +7,8 @@ import { rule, type Verdict } from '../rule.ts';
 /** 20 ft, by analogy with the longest lead that NFPA 70 800.100(A)(4) allows a communications protector. */
 const longM = 6.096;
 
+const longRuns: ReadonlySet<string> = new Set(['electrode tie', 'bond', 'service electrode wire']);
+
 export const bondBetweenGroupsLong = rule({
   id: 'bond-between-groups-long',
   family: 'practice',
@@ -15,7 +17,7 @@ export const bondBetweenGroupsLong = rule({
   source: { document: 'ours, by analogy with NFPA 70 800.100(A)(4)', edition: null, clause: null, provenance: 'ours' },
   needs: ['sections', 'conductors'],
   check({ sections, conductors }) {
-    const ties = conductors.filter((c) => c.role === 'electrode tie' || c.role === 'bond');
+    const ties = conductors.filter((c) => longRuns.has(c.role));
     return ties.length === 0 ? nothingThere({ sections }, 'conductors') : ties.map(ofTie);
   },
 });

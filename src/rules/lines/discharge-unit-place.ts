@@ -1,13 +1,14 @@
+import type { ArresterFacts } from '../../facts/facts.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
-const ofAntennaLines: readonly string[] = [
-  'gas tube',
-  'quarter-wave stub',
-  'dc-blocked',
-  'spark gap',
-  'control protector',
-];
+const unitKinds: readonly string[] = ['gas tube', 'quarter-wave stub', 'dc-blocked', 'spark gap', 'control protector'];
+const antennaLines: readonly string[] = ['coax', 'open-wire', 'single wire'];
+
+/** By its kind, or by the line that it stands in where its kind is free or not known. */
+function isUnit({ part, lineKinds }: ArresterFacts): boolean {
+  return unitKinds.includes(part.kind) || lineKinds.some((kind) => antennaLines.includes(kind));
+}
 
 export const dischargeUnitPlace = rule({
   id: 'discharge-unit-place',
@@ -17,7 +18,7 @@ export const dischargeUnitPlace = rule({
   source: { document: 'NFPA 70', edition: null, clause: '810.20(B)', provenance: 'second-hand' },
   needs: ['sections', 'arresters'],
   check({ sections, arresters }) {
-    const units = arresters.filter((a) => ofAntennaLines.includes(a.part.kind));
+    const units = arresters.filter(isUnit);
     if (units.length === 0) return nothingThere({ sections }, 'arresters');
     return units.map((a): Verdict => {
       const at = [a.id];

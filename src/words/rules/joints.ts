@@ -96,7 +96,7 @@ export const joints = {
     remedy: 'Add a second way for {parts}, or look at {at} each year and record it.',
     because: {
       none: 'No mast, arrester or bar is tied to earth.',
-      single: 'When any one of {at} fails, {parts} lose earth or the [service].',
+      single: 'Any one of these, failing alone, takes {parts} off the [electrode]s or the [service]: {at}.',
       'two ways': '{at} stays tied when any one joint or conductor fails.',
     },
   },
