@@ -1,3 +1,4 @@
+import type { PointRef } from '../site/site.ts';
 import { addTie, type BondingGraph, type GraphBuilder, graphBuilder, tieOf } from './graph-builder.ts';
 import { nodeOfPoint } from './node-of-point.ts';
 import type { Opening } from './opening.ts';
@@ -20,19 +21,25 @@ export interface MetalGraph {
 
 /**
  * The site in one state as an undirected multigraph: a node for each thing that metal meets at, an edge for each tie that is there or may
- * be. Figures that nobody knows are null. Linear time.
+ * be. Figures that nobody knows are null. Points of supports that somebody asks about (`also`) become nodes too. Linear time.
  */
-export function buildGraph(index: SiteIndex, openings: readonly Opening[]): MetalGraph {
+export function buildGraph(index: SiteIndex, openings: readonly Opening[], also: readonly PointRef[] = []): MetalGraph {
   const builder = graphBuilder(index);
   addBodies(builder);
   tieConductors(builder);
   tieMounted(builder);
   tieLines(builder, openings);
   tieGaps(builder);
+  for (const point of also) if (isOfSupport(index, point)) nodeOfPoint(builder, point, 'asked');
   tieSupports(builder);
   joinLandings(builder);
   const { graph, landings, typed } = builder;
   return { graph, index, landings, typed };
+}
+
+/** A support alone stands for all its points. */
+function isOfSupport({ parts }: SiteIndex, { part, atM, mark }: PointRef): boolean {
+  return parts.get(part ?? '')?.section === 'supports' && (atM !== null || mark !== null);
 }
 
 /** Arresters typed `between` two points: a gap of their own. */

@@ -10,6 +10,8 @@ export interface ContractedMetal {
   /** Member → its nodes in this graph. */
   readonly members: Members;
   readonly memberOf: ReadonlyMap<string, string>;
+  /** The node of this graph that a node of the whole graph was drawn into. */
+  readonly inside: (node: string) => string;
 }
 
 /**
@@ -32,5 +34,5 @@ export function contractedMetal({ graph, index }: MetalGraph, members: Members):
   });
   const drawn = new Map([...members].map(([id, nodes]) => [id, [...new Set(nodes.map(inside))]] as const));
   const memberOf = new Map([...drawn].flatMap(([id, nodes]) => nodes.map((node) => [node, id] as const)));
-  return { graph: bonds, members: drawn, memberOf };
+  return { graph: bonds, members: drawn, memberOf, inside };
 }

@@ -7,30 +7,43 @@ import { separateClasses } from './separate-classes.ts';
 
 export type Separate = Pick<Way, 'separatePaths' | 'separatePathsStrict'>;
 
+const sure: Separate = { separatePaths: 1, separatePathsStrict: 1 };
+
 /**
  * Counts, for two members between which there is a way, the ways that share no conductor and no joint, and those that share no part
  * but the ends. Between most parts there is one: only pairs that no single failure parts are counted out.
  */
 export function separateCounter(metal: ContractedMetal): (from: string, to: string) => Separate {
+  const count = nodeCounter(metal);
+  return (from, to) => count(metal.members.get(from) ?? [], metal.members.get(to) ?? []);
+}
+
+/** The same for two ends that may have several nodes each, in this graph or in the whole one: the best of their pairs. */
+export function nodeCounter(metal: ContractedMetal): (from: readonly string[], to: readonly string[]) => Separate {
   const choice = knownBonds(metal.graph);
   const net = csr(metal.graph, choice);
   const isJoint = (node: string) => metal.graph.getNodeAttribute(node, 'kind') === 'joint';
   const classes = separateClasses(net, (n) => isJoint(net.ids[n]!));
+  const classOf = (node: string) => classes[net.numberOf.get(node)!];
+  // A joint is in a class of its own, so two ways to it would not show there.
+  const mayBeTwo = (a: string, b: string) => isJoint(a) || isJoint(b) || classOf(a) === classOf(b);
   let ways: ReturnType<typeof disjointWaysIn> | null = null;
-  return (from, to) => {
-    const sure: Separate = { separatePaths: 1, separatePathsStrict: 1 };
-    return pairs(metal, from, to).reduce<Separate>((best, [a, b]) => {
-      if (classes[net.numberOf.get(a)!] !== classes[net.numberOf.get(b)!]) return best;
+  return (from, to) =>
+    pairs(metal, from, to).reduce<Separate>((best, [a, b]) => {
+      if (!mayBeTwo(a, b)) return best;
       ways ??= disjointWaysIn(metal.graph, { ...choice, breakableNode: isJoint });
       const { separate, strict } = ways(a, b);
-      return separate > best.separatePaths ? { separatePaths: separate, separatePathsStrict: strict } : best;
+      const more = separate - best.separatePaths || strict - best.separatePathsStrict;
+      return more > 0 ? { separatePaths: separate, separatePathsStrict: strict } : best;
     }, sure);
-  };
 }
 
-/** Every landing of the one with every node of the other. */
-function pairs(metal: ContractedMetal, from: string, to: string): readonly (readonly [string, string])[] {
-  const ends = metal.members.get(to) ?? [];
-  const all = (metal.members.get(from) ?? []).flatMap((a) => ends.map((b) => [a, b] as const));
-  return all.filter(([a, b]) => a !== b);
+/** Every node of the one with every node of the other. */
+function pairs(
+  { inside }: ContractedMetal,
+  from: readonly string[],
+  to: readonly string[],
+): readonly (readonly [string, string])[] {
+  const ends = [...new Set(to.map(inside))];
+  return [...new Set(from.map(inside))].flatMap((a) => ends.filter((b) => a !== b).map((b) => [a, b] as const));
 }

@@ -93,7 +93,7 @@ export function supportPoint(builder: GraphBuilder, support: Support, id: string
 const apartM = 1e-3;
 
 /** Same name for equal heights: base and top by their marks, other heights by millimetres. */
-function pointName(support: Support, point: PointRef): string {
+export function pointName(support: Support, point: PointRef): string {
   const height = heightOf(support, point);
   if (point.mark === 'base' || (height !== null && isExact(height) && Math.abs(height.low) < apartM)) {
     return `${support.id}@base`;

@@ -31,11 +31,12 @@ export function wayOfEdges(
   };
 }
 
-/** Parts and joints in the order in which they are passed, each once, ends left out. */
+/** Parts and joints in the order in which they are passed, each once, ends left out; a guy's end is no part of the tower. */
 function throughOf(metal: MetalGraph, from: string, to: string, best: BestWay, ties: readonly Tie[]): string[] {
   const passed = new Set<string>();
   best.nodes.forEach((node, i) => {
-    passed.add(metal.graph.getNodeAttribute(node, 'part'));
+    const isEnd = i === 0 || i === best.nodes.length - 1;
+    if (!isEnd) passed.add(metal.graph.getNodeAttribute(node, 'part'));
     const tie = ties[i];
     if (tie !== undefined) passed.add(tie.part);
   });
