@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import type { Study } from '../../src/study/study.ts';
+import { studyOfExample } from '../examples/study-of-example.ts';
+import { pageOf, piecesOf, readEntities, sectionOf } from './page-of.ts';
+import { clubStudy, houseStudy } from './samples.ts';
+
+/** Rule and outcome of each row of the table of conditions, as a reader finds them. */
+function rowsOf(study: Study): readonly (readonly [rule: string, outcome: string])[] {
+  const rows = sectionOf(pageOf(study), 'conditions').split('<tr>').slice(2);
+  return rows.map((row) => {
+    const [first, , outcome] = row.split(/<\/t[hd]>/);
+    const rule = first!.match(/<span>([^<]*)<\/span>$/)![1]!;
+    return [readEntities(rule), piecesOf(`<body>${outcome}`).join(' ')] as const;
+  });
+}
+
+const signs = { met: '+', 'not met': '×', 'cannot tell': '?', 'not applicable': '–', 'not looked at': '○' };
+const studies: readonly (readonly [string, Study])[] = [
+  ['the club', clubStudy],
+  ['the house', houseStudy],
+  ['Marl Hill', studyOfExample('marl-hill/marl-hill.site.yaml')],
+];
+
+describe.each(studies)('the conditions of %s', (_, study) => {
+  it('stand once each, with the outcome that the study has', () => {
+    const expected = study.conditions.map((c) => [c.rule, `${signs[c.outcome]} ${c.outcome}`] as const);
+    expect(rowsOf(study)).toEqual(expected);
+  });
+});
+
+it('between them the studies have conditions of every outcome', () => {
+  const outcomes = new Set(studies.flatMap(([, study]) => rowsOf(study)).map(([, outcome]) => outcome.slice(2)));
+  expect([...outcomes].sort()).toEqual(['cannot tell', 'met', 'not applicable', 'not looked at', 'not met']);
+});
+
+describe('the page of Marl Hill', () => {
+  const study = studyOfExample('marl-hill/marl-hill.site.yaml');
+
+  it('shows each finding that is not met once, alone or under its cause', () => {
+    const html = sectionOf(pageOf(study), 'findings');
+    const alone = study.findings.filter((f) => f.outcome === 'not met' && f.under === null);
+    const folded = study.findings.filter((f) => f.outcome === 'not met' && f.under !== null);
+    expect(alone.length).toBeGreaterThan(10);
+    expect(folded.length).toBeGreaterThan(0);
+    expect(html.match(/<article class="finding /g)).toHaveLength(alone.length);
+    expect(html.match(/<li>/g)).toHaveLength(folded.length);
+  });
+
+  it('lists what to look at for each condition that cannot be told', () => {
+    const text = piecesOf(`<body>${sectionOf(pageOf(study), 'look-at')}`).join('\n');
+    const open = study.findings.filter((f) => f.outcome === 'cannot tell');
+    expect(open.length).toBeGreaterThan(5);
+    for (const f of open) expect(text).toContain(f.remedy);
+  });
+});
