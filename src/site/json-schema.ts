@@ -21,6 +21,8 @@ export function jsonSchema(): Schema {
     properties: Object.fromEntries(sections.map((s) => [s.name, sectionSchema(s, shared)])),
     $defs: {
       unknown: { description: schemaWords.unknown, enum: ['unknown', null] },
+      known: { description: schemaWords.known, enum: [...howKnownWords, 'unknown', null] },
+      note: { description: schemaWords.note, type: ['string', 'number', 'boolean', 'null'] },
       wrapped: wrapperOf({}),
       id: {
         description: schemaWords.id,
@@ -103,8 +105,8 @@ function wrapperOf(schema: Schema): Schema {
     required: ['is'],
     properties: {
       is: { description: schemaWords.is, anyOf: [schema, unknown] },
-      known: { description: schemaWords.known, enum: [...howKnownWords, 'unknown', null] },
-      note: { description: schemaWords.note, type: ['string', 'number', 'boolean', 'null'] },
+      known: { $ref: '#/$defs/known' },
+      note: { $ref: '#/$defs/note' },
     },
   };
 }
@@ -113,8 +115,9 @@ function wrapperOf(schema: Schema): Schema {
 function kindSchema(kinds: Readonly<Record<string, string>>, kindsAre: SectionFormat['kindsAre']): Schema {
   const listed = Object.entries(kinds).map(([kind, says]): Schema => ({ const: kind, description: says }));
   const blank: Schema = { description: schemaWords.unknown, const: null };
-  const others: readonly Schema[] = kindsAre === 'closed' ? [blank] : [blank, { type: 'string' }];
-  return { description: schemaWords.kind, anyOf: [...listed, ...others] };
+  const word: Schema = kindsAre === 'closed' ? { enum: Object.keys(kinds) } : { type: 'string' };
+  const others = kindsAre === 'closed' ? [] : [word];
+  return { description: schemaWords.kind, anyOf: [...listed, ...others, blank, wrapperOf(word)] };
 }
 
 /** For each kind that lacks some fields: these are refused there. All fields stay listed above, for completion. */
