@@ -17,12 +17,18 @@ export function tieSupports(builder: GraphBuilder): void {
   }
 }
 
-/** Base, heights in order, those of which nobody knows the height, top. */
+/** Base, heights in order, top. A point of which nobody knows the height hangs on the base, so that it hides no known length. */
 function joinPoints(builder: GraphBuilder, support: Support): void {
+  const base = `${support.id}@base`;
   const points = inOrder(builder, support);
+  const isPlaced = (node: string) => rankOf(builder, support, node)[0] !== rankUnknown;
+  const placed = points.filter(isPlaced);
   const one = isOnePiece(support);
-  for (let i = 1; i < points.length; i++) {
-    const [low, high] = [points[i - 1]!, points[i]!];
+  const spans = [
+    ...placed.slice(1).map((high, i) => [placed[i]!, high] as const),
+    ...points.filter((node) => !isPlaced(node)).map((node) => [base, node] as const),
+  ];
+  for (const [low, high] of spans) {
     const lengthM = spanLength(heightOf(builder, support, low), heightOf(builder, support, high));
     const more: Partial<Tie> = {
       body: 'span',
@@ -38,16 +44,19 @@ function joinPoints(builder: GraphBuilder, support: Support): void {
 }
 
 function inOrder(builder: GraphBuilder, support: Support): readonly string[] {
-  const rank = (node: string): readonly [number, number] => {
-    if (node === `${support.id}@base`) return [0, 0];
-    if (node === `${support.id}@top`) return [3, 0];
-    const height = heightOf(builder, support, node);
-    return height === null ? [2, 0] : [1, height.low];
-  };
   return [...(builder.landings.get(support.id) ?? [])].sort((a, b) => {
-    const [x, y] = [rank(a), rank(b)];
+    const [x, y] = [rankOf(builder, support, a), rankOf(builder, support, b)];
     return x[0] - y[0] || x[1] - y[1] || (a < b ? -1 : 1);
   });
+}
+
+const rankUnknown = 2;
+
+function rankOf(builder: GraphBuilder, support: Support, node: string): readonly [number, number] {
+  if (node === `${support.id}@base`) return [0, 0];
+  if (node === `${support.id}@top`) return [3, 0];
+  const height = heightOf(builder, support, node);
+  return height === null ? [rankUnknown, 0] : [1, height.low];
 }
 
 function heightOf(builder: GraphBuilder, support: Support, node: string): Interval | null {
