@@ -75,6 +75,11 @@ export function fieldSchema(f: Field<unknown>): Schema {
   return { description: f.says, ...wrapped(f.type.schema) };
 }
 
+/** A key inside a value: may be unknown or blank, but says nothing of how it is known. */
+export function keySchema(schema: Schema, says: string): Schema {
+  return { description: says, anyOf: [schema, { $ref: '#/$defs/unknown' }] };
+}
+
 /** Any value may be unknown, blank, or `{is, known}`. */
 export function wrapped(schema: Schema): Schema {
   return { anyOf: [schema, { $ref: '#/$defs/unknown' }, { $ref: '#/$defs/wrapped' }] };

@@ -3,10 +3,10 @@ import type { IdSection } from '../reading/report.ts';
 import { below, placeOf, refuse } from '../reading/report.ts';
 import { childOf } from '../reading/tree.ts';
 import type { JointUse, PointRef } from '../site.ts';
-import { list, listOfKnown, mapped, record, recordOr } from './collections.ts';
+import { fieldSchema, keySchema, list, listOfKnown, mapped, record, recordOr } from './collections.ts';
 import { manyLengths } from './common-fields.ts';
 import { type FieldType, field } from './field.ts';
-import { conditionWords, jointList, readJointUse, unsaidJoint } from './joint-uses.ts';
+import { conditionWords, jointList, jointUseSchema, readJointUse, unsaidJoint } from './joint-uses.ts';
 import { along, runWords } from './lines.ts';
 import { wire } from './material-types.ts';
 import { point } from './points.ts';
@@ -42,7 +42,10 @@ const pass: FieldType<TypedPass> = {
         type: 'object',
         required: ['part'],
         additionalProperties: false,
-        properties: { part: { type: 'string' }, joint: {} },
+        properties: {
+          part: fieldSchema(field(end, 'The part that it is clamped to.')),
+          joint: keySchema(jointUseSchema, 'Kind of the joint, or the id of one of the section joints.'),
+        },
       },
     ],
   },

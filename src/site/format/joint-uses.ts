@@ -3,8 +3,8 @@ import type { Metal } from '../../materials/metals.ts';
 import { below, placeOf, refuse, type Spot } from '../reading/report.ts';
 import { sayNode, type TreeNode } from '../reading/tree.ts';
 import type { Answer, Condition, JointUse, SourcePlace, StatedOhm } from '../site.ts';
-import { record } from './collections.ts';
-import { type FieldType, field } from './field.ts';
+import { record, wrapped } from './collections.ts';
+import { type FieldType, field, type Schema } from './field.ts';
 import { metal } from './material-types.ts';
 import { idPattern, mention, readPoint } from './points.ts';
 import { statedOhm } from './quantity.ts';
@@ -52,13 +52,13 @@ const described = record({
   note: field(text(), 'Anything worth knowing.'),
 });
 
+/** One joint: a kind, the id of a joint, or a group of fields. */
+export const jointUseSchema: Schema = { anyOf: [{ type: 'string' }, described.schema] };
+
 /** The joints of a conductor in order, or one for both ends, or `none` where it is one piece with what it meets. */
 export const jointList: FieldType<TypedJoints> = {
   schema: {
-    anyOf: [
-      { type: 'string' },
-      { type: 'array', minItems: 2, items: { anyOf: [{ type: 'string' }, described.schema] } },
-    ],
+    anyOf: [{ type: 'string' }, { type: 'array', minItems: 2, items: wrapped(jointUseSchema) }],
   },
   expects: 'a list of joints from the first end to the last, or none',
   read: (node, spot) => {

@@ -3,6 +3,7 @@ import { middle } from '../../units/interval.ts';
 import { below, type IdSection, refuse, type Spot } from '../reading/report.ts';
 import { childOf, type ListNode, type MapNode, sayNode, type TreeNode } from '../reading/tree.ts';
 import type { PointRef, Position } from '../site.ts';
+import { keySchema } from './collections.ts';
 import type { FieldType } from './field.ts';
 import { mention, readPoint } from './points.ts';
 import { readFigure } from './quantity.ts';
@@ -56,10 +57,13 @@ export const placed: FieldType<Placed> = {
         additionalProperties: false,
         required: ['from'],
         properties: {
-          from: { type: 'string' },
-          go: { anyOf: [{ type: 'string' }, { type: 'array', items: { type: 'string' } }] },
-          distance: { type: ['number', 'string'] },
-          side: { type: 'string' },
+          from: keySchema({ type: 'string' }, 'The place, part or corner of a building from which it is measured.'),
+          go: keySchema(
+            { anyOf: [{ type: 'string' }, { type: 'array', items: { type: 'string' } }] },
+            'Steps from there, each a length and a direction, such as 10 ft north.',
+          ),
+          distance: keySchema({ type: ['number', 'string'] }, 'How far it is from there.'),
+          side: keySchema({ type: 'string' }, 'On which side of it: N, south-east, up.'),
         },
       },
     ],

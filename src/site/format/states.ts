@@ -2,7 +2,7 @@ import type { Interval } from '../../units/interval.ts';
 import { below, type IdSection, refuse, type Spot } from '../reading/report.ts';
 import { childOf, type MapNode, type Span, sayNode, type TreeNode } from '../reading/tree.ts';
 import type { PointRef } from '../site.ts';
-import { listOfKnown } from './collections.ts';
+import { fieldSchema, listOfKnown } from './collections.ts';
 import { anyText, thingSections } from './common-fields.ts';
 import { type FieldType, field } from './field.ts';
 import { jointOrPoint, mention, readPoint } from './points.ts';
@@ -38,7 +38,12 @@ const opening: FieldType<TypedOpening> = {
         type: 'object',
         additionalProperties: false,
         required: ['at'],
-        properties: { at: { type: 'string' }, side: side.schema, gap: gap.schema, end: end.schema },
+        properties: {
+          at: { description: 'The plug that is pulled, or the stop that a line is taken off.', type: 'string' },
+          side: fieldSchema(field(side, 'For a stop in the middle of a line: which side is taken off.')),
+          gap: fieldSchema(field(gap, 'Distance between the two sides.')),
+          end: fieldSchema(field(end, 'Whether the end on the side of the antenna hangs loose or is grounded.')),
+        },
       },
     ],
   },

@@ -1,7 +1,8 @@
 import { below, type IdSection, placeOf, refuse, type Spot } from '../reading/report.ts';
 import { childOf, type MapNode, sayNode, type TreeNode } from '../reading/tree.ts';
 import type { PointRef } from '../site.ts';
-import type { FieldType } from './field.ts';
+import { keySchema } from './collections.ts';
+import type { FieldType, Schema } from './field.ts';
 import { idPattern, mention, readPoint, unknownPoint } from './points.ts';
 import { type Placed, readCoordinates } from './positions.ts';
 import { isUnknown, refuseOtherKeys } from './read-value.ts';
@@ -52,16 +53,20 @@ export const path: FieldType<readonly TypedStop[]> = {
   },
 };
 
-function stopSchema() {
+function stopSchema(): Schema {
   const bend = { anyOf: [{ type: 'string' }, { type: 'array', items: { type: ['number', 'string'] } }] };
-  const part = (key: string, value: { type: string } | typeof bend, more: readonly string[]) => ({
+  const text = { type: 'string' };
+  const made = (key: string, value: Schema, more: Readonly<Record<string, Schema>> = {}): Schema => ({
     type: 'object',
     additionalProperties: false,
     required: [key],
-    properties: { [key]: value, ...Object.fromEntries(more.map((m) => [m, { type: 'string' }])) },
+    properties: { [key]: value, ...more },
   });
-  const text = { type: 'string' };
-  return { anyOf: [text, part('bond', text, []), part('plug', text, ['where']), part('bend', bend, ['where'])] };
+  const where = keySchema(text, 'outside, inside, or the id of the building that it is in.');
+  const bond = keySchema(text, 'What the shield is bonded to here, such as tower@2 ft.');
+  const plug = { description: 'An id for a connector that is pulled by hand; it ties nothing.', ...text };
+  const turn = keySchema(bend, 'A bend of the route, at a place or point; it ties nothing.');
+  return { anyOf: [text, made('bond', bond), made('plug', plug, { where }), made('bend', turn, { where })] };
 }
 
 function readStop(node: TreeNode, spot: Spot): TypedStop | null {
