@@ -47,6 +47,7 @@ export function readTypedSite(root: MapNode, report: Report): TypedSite {
   const soilNode = groupNode(root, 'soil', spot);
   const soil = readFields<typeof soilFields>(formatOf('soil'), soilNode, 'unknown', below(spot, 'soil'));
   const pricesNode = groupNode(root, 'prices', spot);
+  refusePriceGroups(pricesNode, below(spot, 'prices'));
   states.push(
     ['soil', soilNode === null ? 'missing' : 'listed'],
     ['prices', pricesNode === null ? 'missing' : 'listed'],
@@ -74,6 +75,13 @@ function refuseOtherSections(root: MapNode, spot: Spot): void {
   for (const { key, keyAt } of root.entries) {
     if ((names as readonly string[]).includes(key)) continue;
     refuse(below(spot, key), keyAt, 'section-unknown', { key, sections: names.join(', ') }, nearName(key, names));
+  }
+}
+
+function refusePriceGroups(prices: MapNode | null, spot: Spot): void {
+  for (const { key, value } of prices?.entries ?? []) {
+    if (value.is === 'text' || value.is === 'blank') continue;
+    refuse(below(spot, key), value.at, 'not-text', { found: sayNode(value), expects: 'a price such as 4.5' });
   }
 }
 
