@@ -64,3 +64,9 @@ function endsOf(graph: MetalGraph['graph'], part: string): readonly string[] {
   });
   return [...ends].sort();
 }
+
+/** Names of parts, guys and joints, in order. */
+export function namesIn({ graph, index }: MetalGraph): readonly string[] {
+  const joints = graph.filterNodes((_node, { kind }) => kind === 'joint');
+  return [...new Set([...index.parts.keys(), ...index.guys.keys(), ...joints])].sort();
+}

@@ -1,6 +1,6 @@
 import type { PointRef, Site } from '../site/site.ts';
 import { applyState } from './apply-state.ts';
-import { type Asked, type AskedTrouble, askedNodes } from './asked-nodes.ts';
+import { type Asked, type AskedTrouble, askedNodes, namesIn } from './asked-nodes.ts';
 import { type BestWay, bestWays } from './best-way.ts';
 import { isBond, knownBonds, possibleBonds } from './bond-choice.ts';
 import type { Way } from './bonding.ts';
@@ -38,7 +38,13 @@ export interface Side {
 
 export type WayAnswer =
   | { readonly ok: true; readonly between: Between }
-  | { readonly ok: false; readonly trouble: AskedTrouble; readonly point: PointRef };
+  | {
+      readonly ok: false;
+      readonly trouble: AskedTrouble;
+      readonly point: PointRef;
+      /** Everything that may be asked about by name. */
+      readonly names: readonly string[];
+    };
 
 /**
  * The best way through permanent metal between two points of a site in one of its states (null: as typed), and how many separate
@@ -48,7 +54,8 @@ export function wayBetween(site: Site, stateId: string | null, from: PointRef, t
   const state = applyState(site, stateId);
   const metal = buildGraph(siteIndex(state.site), state.openings, [from, to]);
   const ends = [from, to].map((point) => ({ point, asked: askedNodes(metal, point) }));
-  for (const { point, asked } of ends) if (asked.is !== 'found') return { ok: false, trouble: asked.is, point };
+  for (const { point, asked } of ends)
+    if (asked.is !== 'found') return { ok: false, trouble: asked.is, point, names: namesIn(metal) };
   const [a, b] = ends.map(({ asked }) => nodesOf(asked)) as [readonly string[], readonly string[]];
   const members = membersOf(metal);
   const same = a.some((node) => b.includes(node));
