@@ -6,7 +6,7 @@ export type Block =
   | { readonly is: 'checklist'; readonly items: readonly CheckItem[] }
   | Table
   | { readonly is: 'figure'; readonly svg: string; readonly caption: string }
-  | { readonly is: 'findings'; readonly findings: readonly FindingView[] }
+  | { readonly is: 'findings'; readonly groups: readonly FindingGroup[] }
   | { readonly is: 'definitions'; readonly items: readonly { readonly word: string; readonly meaning: string }[] }
   | { readonly is: 'photo'; readonly dataUri: string; readonly alt: string; readonly caption: string };
 
@@ -38,12 +38,20 @@ export interface CheckItem {
   readonly decides: string;
 }
 
+/** Findings of one rule, which share their source. */
+export interface FindingGroup {
+  /** hazard, defect or advice: for the style sheet; the word itself stands beside each title. */
+  readonly mark: string;
+  readonly findings: readonly FindingView[];
+  readonly source: string;
+}
+
 export interface FindingView {
   readonly id: string;
   readonly severity: string;
-  /** hazard, defect or advice: for the style sheet; the word itself stands beside it. */
-  readonly mark: string;
   readonly title: string;
+  /** Numbers and names of the parts it is about. */
+  readonly place: string;
   /** Label and text, in order; only those that say something. */
   readonly lines: readonly { readonly label: string; readonly text: string }[];
   readonly foldedLabel: string;

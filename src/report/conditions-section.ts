@@ -1,7 +1,7 @@
 import type { StudyCondition } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
 import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
-import { clauseName, type PageContext, provenanceName, sayIn } from './page-context.ts';
+import { clauseName, hasDocument, type PageContext, provenanceName, sayIn } from './page-context.ts';
 
 const words = pageWords.conditions;
 
@@ -30,7 +30,7 @@ function conditionRow(page: PageContext, c: StudyCondition) {
   const family = `${pageWords.findings.family[c.family]}; ${provenanceName(c.source)}`;
   return row(
     cell(c.title, c.rule),
-    cell(clauseName(page, c.source), family),
+    hasDocument(c.source) ? cell(clauseName(page, c.source), family) : cell(family),
     cell(`${signs[c.outcome]} ${words.outcomes[c.outcome]}`),
     cell(countText(page, c), c.because),
   );

@@ -5,7 +5,9 @@ export interface Cover {
   readonly kicker: string;
   readonly title: string;
   readonly caption: string;
-  readonly rows: readonly { readonly label: string; readonly values: readonly string[] }[];
+  readonly rows: readonly Entry[];
+  /** Which file this is of, over the whole width. */
+  readonly record: Entry;
   readonly caution: string;
 }
 
@@ -19,11 +21,12 @@ export function cover(page: PageContext): Cover {
     title: page.study.site.name ?? pageWords.page.unnamed,
     caption: words.caption,
     rows: rows.filter((r) => r.values.length > 0).map(({ label, values }) => ({ label: sayIn(page, label), values })),
+    record: { label: words.record, values: [page.study.site.file, page.study.site.checksum] },
     caution: sayIn(page, words.caution),
   };
 }
 
-type Entry = { readonly label: string; readonly values: readonly string[] };
+export type Entry = { readonly label: string; readonly values: readonly string[] };
 
 function subject({ study }: PageContext): readonly Entry[] {
   return [
@@ -52,8 +55,6 @@ function basis(page: PageContext): readonly Entry[] {
     entry(words.supply, kindName(page, site.supply)),
     entry(words.claims, site.claims),
     entry(words.temporary, site.temporary === 'yes' ? 'yes' : null),
-    entry(words.file, site.file),
-    entry(words.checksum, site.checksum),
     entry(words.tool, `${tool.name} ${tool.version}`),
   ];
 }

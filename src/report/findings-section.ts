@@ -1,7 +1,7 @@
 import type { Study, StudyFinding } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
-import { type Block, type FindingView, paragraph, type Section, subheading } from './block.ts';
-import { clauseName, type PageContext, partNames, provenanceName, sayIn } from './page-context.ts';
+import { type Block, type FindingGroup, type FindingView, paragraph, type Section, subheading } from './block.ts';
+import { clauseName, hasDocument, type PageContext, partNames, provenanceName, sayIn } from './page-context.ts';
 
 const words = pageWords.findings;
 const severities = ['hazard', 'defect', 'advice'] as const;
@@ -34,8 +34,20 @@ function groupOf(
   return [subheading(`${pageWords.verdict[severity]} (${own.length})`), views(page, own)];
 }
 
+/** Neighbours of one rule stand together, with their source once. */
 function views(page: PageContext, findings: readonly StudyFinding[]): Block {
-  return { is: 'findings', findings: findings.map((f) => view(page, f)) };
+  const runs: StudyFinding[][] = [];
+  for (const f of findings) {
+    const last = runs.at(-1);
+    if (last !== undefined && last[0]!.rule === f.rule) last.push(f);
+    else runs.push([f]);
+  }
+  return { is: 'findings', groups: runs.map((run) => group(page, run)) };
+}
+
+function group(page: PageContext, run: readonly StudyFinding[]): FindingGroup {
+  const [first] = run;
+  return { mark: first!.severity, findings: run.map((f) => view(page, f)), source: sourceText(page, first!) };
 }
 
 function view(page: PageContext, f: StudyFinding): FindingView {
@@ -43,8 +55,8 @@ function view(page: PageContext, f: StudyFinding): FindingView {
   return {
     id: f.id,
     severity: pageWords.verdict[f.severity],
-    mark: f.severity,
     title: f.title,
+    place: partNames(page, f.at),
     lines: linesOf(page, f).filter((l) => l.text !== ''),
     foldedLabel: words.folded,
     folded: folded.map((x) => ({ id: x.id, title: x.title, text: `${x.because.text} ${x.remedy}`.trim() })),
@@ -53,20 +65,20 @@ function view(page: PageContext, f: StudyFinding): FindingView {
 
 function linesOf(page: PageContext, f: StudyFinding): FindingView['lines'] {
   return [
-    { label: words.at, text: partNames(page, f.at) },
     { label: words.why, text: f.because.text },
     { label: words.measured, text: f.measured?.text ?? '' },
     { label: words.remedy, text: f.remedy },
-    { label: words.source, text: sourceText(page, f) },
     { label: words.agreedHeading, text: agreedText(page, f.agreed) },
   ];
 }
 
 function sourceText(page: PageContext, f: StudyFinding): string {
-  const clause = clauseName(page, f.source);
   const kind = `${words.family[f.family]}; ${provenanceName(f.source)} (${f.rule}).`;
-  if (f.source.provenance === 'ours' || f.family !== 'code') return `${clause}: ${kind}`;
-  return `${sayIn(page, words.condition, { clause })} ${kind.charAt(0).toUpperCase()}${kind.slice(1)}`;
+  const sentence = `${kind.charAt(0).toUpperCase()}${kind.slice(1)}`;
+  if (!hasDocument(f.source)) return sentence;
+  const clause = clauseName(page, f.source);
+  if (f.family !== 'code') return `${clause}. ${sentence}`;
+  return `${sayIn(page, words.condition, { clause })} ${sentence}`;
 }
 
 function agreedText(page: PageContext, agreed: Study['findings'][number]['agreed']): string {

@@ -75,6 +75,11 @@ export function clauseName(page: PageContext, source: StudySource): string {
   return [source.document, edition, clause].filter((t) => t !== null).join(', ');
 }
 
+/** Whether somebody else's document stands behind a rule. */
+export function hasDocument(source: StudySource): boolean {
+  return source.provenance !== 'ours' && source.document !== 'common practice, no source';
+}
+
 export function provenanceName(source: StudySource): string {
   return pageWords.findings.provenance[source.provenance];
 }

@@ -6,6 +6,7 @@ import type { ReportModel } from './report-model.ts';
 export const templateNames = [
   'report.hbs',
   'cover.hbs',
+  'section.hbs',
   'paragraph.hbs',
   'subheading.hbs',
   'list.hbs',

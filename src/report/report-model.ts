@@ -27,11 +27,15 @@ export interface ReportModel {
   readonly skip: string;
   readonly contents: string;
   readonly cover: Cover;
-  readonly sections: readonly (Section & { readonly number: string })[];
+  /** The section that stands on the first sheet, with the cover. */
+  readonly lead: NumberedSection;
+  readonly sections: readonly NumberedSection[];
   /** For the foot of printed pages: text at the left, and words round `{page}` and `{pages}`. */
   readonly footer: string;
   readonly pageNumber: string;
 }
+
+export type NumberedSection = Section & { readonly number: string };
 
 export interface ReportOptions {
   /** Pictures by the names in the site file; one that is not handed in is listed by its name. */
@@ -43,7 +47,7 @@ export function reportModel(study: Study, options: ReportOptions = { photos: [] 
   // Sections refer to one another by number, so which ones there are has to be known before any is written.
   const ids = sectionsOf(pageContext(study, []), options).map((s) => s.id);
   const page = pageContext(study, ids);
-  const sections = sectionsOf(page, options).map((s, i) => ({ ...s, number: String(i + 1) }));
+  const [lead, ...sections] = sectionsOf(page, options).map((s, i) => ({ ...s, number: String(i + 1) }));
   const site = study.site.name ?? pageWords.page.unnamed;
   return {
     lang: language(study.site.region),
@@ -52,6 +56,7 @@ export function reportModel(study: Study, options: ReportOptions = { photos: [] 
     skip: pageWords.page.skip,
     contents: pageWords.page.contents,
     cover: cover(page),
+    lead: lead!,
     sections,
     footer: footer(page, site),
     pageNumber: pageWords.page.pageNumber,

@@ -34,6 +34,8 @@ function counts(page: PageContext): Table {
     look: 'plain',
     caption: words.countsCaption,
     head: [words.severity, words.meaning, words.count],
-    rows: rows.map(([name, meaning, count]) => row(cell(name), cell(meaning), cell(String(count)))),
+    rows: rows
+      .filter(([name, , count]) => count > 0 || name !== words.agreed)
+      .map(([name, meaning, count]) => row(cell(name), cell(meaning), cell(String(count)))),
   };
 }

@@ -42,7 +42,7 @@ describe('the page of Marl Hill', () => {
     const folded = study.findings.filter((f) => f.outcome === 'not met' && f.under !== null);
     expect(alone.length).toBeGreaterThan(10);
     expect(folded.length).toBeGreaterThan(0);
-    expect(html.match(/<article class="finding /g)).toHaveLength(alone.length);
+    expect(html.match(/<h4>/g)).toHaveLength(alone.length);
     expect(html.match(/<li>/g)).toHaveLength(folded.length);
   });
 
