@@ -9,6 +9,7 @@ import { groupsOf } from './groups.ts';
 import { lineFacts } from './line-facts.ts';
 import { membersOf } from './members.ts';
 import { metalNet } from './metal-net.ts';
+import { openEnds } from './open-ends.ts';
 import { earthReach, serviceReach } from './reached-parts.ts';
 import { membersOfId, serviceOf } from './service-of.ts';
 import { siteIndex } from './site-index.ts';
@@ -40,6 +41,7 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
   const electrodes = [...members.keys()].filter((id) => sectionOf(metal, members.get(id)![0]!) === 'electrodes');
   const known = service.is === 'unknown' ? null : new Set(home);
   const grouping = groupsOf({ net, members, electrodes: new Set(electrodes), service: known });
+  const open = openEnds(metal, net, grouping);
   const asked = [...members.keys()].filter((id) => askedForWays.has(sectionOf(metal, members.get(id)![0]!) ?? ''));
   const alone = grouping.groups.filter((g) => g.parts.length === 1).map((g) => g.id);
   const contracted = contractedMetal(metal, members);
@@ -47,7 +49,15 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
     state,
     service,
     groups: grouping.groups,
-    ...unbondedElectrodes(metal, members, electrodes, home, service.is),
+    ...unbondedElectrodes(
+      metal,
+      members,
+      electrodes,
+      home,
+      service.is,
+      (id) => open.openEnds.get(grouping.groupOf.get(id)!) ?? [],
+    ),
+    ...open,
     bridges: [],
     weakPoints: weakPoints({ metal: contracted, index, electrodes, service: home }),
     ways: waysOfParts(metal, members, asked, electrodes, home, separateCounter(contracted)),

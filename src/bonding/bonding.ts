@@ -145,6 +145,10 @@ export interface Bonding {
   /** null with the service unknown. */
   readonly unbondedElectrodes: readonly string[] | null;
   readonly perhapsUnbonded: readonly PerhapsUnbonded[];
+  /** Groups that may go on by a wire that nobody traced, or by a bond to nobody knows what: id → fields that decide. */
+  readonly openEnds: ReadonlyMap<string, readonly string[]>;
+  /** Groups with electrodes that ties which may be there would join to others. */
+  readonly perhapsJoined: ReadonlySet<string>;
   readonly bridges: readonly Bridge[];
   readonly weakPoints: readonly WeakPoint[];
   readonly ways: readonly WaysOfPart[];

@@ -13,6 +13,7 @@ export function unbondedElectrodes(
   electrodes: readonly string[],
   service: readonly string[],
   is: Bonding['service']['is'],
+  openEnds: (electrode: string) => readonly string[],
 ): Unbonded {
   if (is !== 'known') return { unbondedElectrodes: is === 'none' ? [] : null, perhapsUnbonded: [] };
   const targets = service.flatMap((id) => members.get(id) ?? []);
@@ -23,7 +24,7 @@ export function unbondedElectrodes(
     const part = partOf(metal, electrode);
     if (part?.owner === 'utility') continue;
     const answer = ask(members.get(electrode)![0]!);
-    const doubt = doubtsOf(metal, part);
+    const doubt = [...doubtsOf(metal, part), ...openEnds(electrode)];
     if (answer.is === 'unknown' || (answer.is === 'no' && doubt.length > 0)) {
       perhaps.push({ electrode, decidedBy: decidingFields(metal, answer.decidedBy, doubt) });
     } else if (answer.is === 'no') unbonded.push(electrode);

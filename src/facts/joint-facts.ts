@@ -1,5 +1,6 @@
+import { meetingsOf } from '../bonding/joint-id.ts';
 import type { Metal } from '../materials/metals.ts';
-import type { Answer, Conductor, JointUse, Part, PointRef, Site } from '../site/site.ts';
+import type { Answer, Conductor, JointUse, Part, Site } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
 import type { JointFacts } from './facts.ts';
 import { type PartIndex, partIndex } from './part-index.ts';
@@ -16,33 +17,19 @@ export function jointFacts(site: Site, resistanceOf: (joint: string) => Interval
   const index = partIndex(site);
   const byId = new Map<string, Meeting[]>();
   for (const c of site.conductors) {
-    if (c.present === 'no' || c.onePiece) continue;
-    for (const meeting of meetingsOf(c)) byId.set(meeting.id, [...(byId.get(meeting.id) ?? []), meeting]);
+    if (c.present === 'no') continue;
+    for (const meeting of typedMeetings(c)) byId.set(meeting.id, [...(byId.get(meeting.id) ?? []), meeting]);
   }
   return [...byId]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([id, all]) => factsOfJoint(id, all, index, resistanceOf(id)));
 }
 
-function meetingsOf(c: Conductor): readonly Meeting[] {
-  const end = (point: PointRef, use: JointUse, mark: string): Meeting => ({
-    id: use.named ?? endId(c, point, mark),
-    use,
-    conductor: c,
-    on: point.part,
-  });
-  return [
-    end(c.from, c.fromJoint, 'from'),
-    end(c.to, c.toJoint, 'to'),
-    ...c.passes.map((p) => end(p.at, p.joint, p.at.text)),
-    ...c.splices.map((use, i) => ({ id: use.named ?? `${c.id}:splice${i + 1}`, use, conductor: c, on: null })),
-  ].filter((m) => m.use.kind !== 'none');
-}
-
-/** `c1:E1` where only one end meets E1, else `c1:from`, `c1:to`. */
-function endId(c: Conductor, point: PointRef, mark: string): string {
-  const meets = [c.from, c.to, ...c.passes.map((p) => p.at)].filter((p) => p.part === point.part);
-  return point.part !== null && meets.length === 1 ? `${c.id}:${point.part}` : `${c.id}:${mark}`;
+function typedMeetings(c: Conductor): readonly Meeting[] {
+  const { from, to, passes, splices } = meetingsOf(c);
+  return [from, to, ...passes, ...splices].flatMap(({ joint, use, at }) =>
+    joint === null ? [] : [{ id: joint, use, conductor: c, on: at?.part ?? null }],
+  );
 }
 
 function factsOfJoint(

@@ -1,4 +1,4 @@
-import type { Bonding } from '../bonding/bonding.ts';
+import type { Bonding, Group } from '../bonding/bonding.ts';
 
 /** A group with electrodes of its own that does not reach the service's system by bonds. */
 export interface IsolatedGroup {
@@ -10,27 +10,34 @@ export interface IsolatedGroup {
 }
 
 /**
- * Groups that a rule of one earth finds apart. With the service known, those without it; with the service unknown, all but
- * the one with the most electrodes (the first of equals), since one of them at least is apart.
+ * Groups that a rule of one earth finds apart. With the service known, those without it. With the service unknown, all of
+ * them where there are several, under one finding: at most one of them can hold the service. A group that may go on
+ * further than anybody knows is not found apart.
  */
 export function isolatedGroups(bonding: Bonding, isOwn: (electrode: string) => boolean): readonly IsolatedGroup[] {
   if (bonding.service.is === 'none') return [];
-  const withElectrodes = bonding.groups
+  const groups = bonding.groups
     .map((g) => ({ ...g, electrodes: g.electrodes.filter(isOwn) }))
-    .filter((g) => g.electrodes.length > 0);
-  const most = Math.max(0, ...withElectrodes.map((g) => g.electrodes.length));
-  const main = withElectrodes.find((g) =>
-    bonding.service.is === 'known' ? g.hasService : g.electrodes.length === most,
-  );
+    .filter((g) => g.electrodes.length > 0 && !bonding.openEnds.has(g.id));
+  if (bonding.service.is === 'known') return withoutService(groups, bonding);
+  return noneWithService(groups.filter((g) => !bonding.perhapsJoined.has(g.id)));
+}
+
+function withoutService(groups: readonly Group[], bonding: Bonding): readonly IsolatedGroup[] {
   const perhaps = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
-  return withElectrodes
-    .filter((g) => g !== main && !g.hasService && !g.electrodes.some((e) => perhaps.has(e)))
-    .map((g) => ({
-      id: g.id,
-      electrodes: g.electrodes,
-      parts: new Set(g.parts),
-      finding: `all-electrodes-one-system:${g.electrodes.join('+')}`,
-    }));
+  return groups
+    .filter((g) => !g.hasService && !g.electrodes.some((e) => perhaps.has(e)))
+    .map((g) => isolated(g, g.electrodes));
+}
+
+function noneWithService(groups: readonly Group[]): readonly IsolatedGroup[] {
+  if (groups.length < 2) return [];
+  const all = groups.flatMap((g) => g.electrodes).sort();
+  return groups.map((g) => isolated(g, all));
+}
+
+function isolated({ id, electrodes, parts }: Group, at: readonly string[]): IsolatedGroup {
+  return { id, electrodes, parts: new Set(parts), finding: `all-electrodes-one-system:${at.join('+')}` };
 }
 
 /** The finding of the isolated group that a part belongs to, as the parent of a finding at that part. */

@@ -18,3 +18,10 @@ export function notWhole(facts: Looked, sections: readonly SectionName[]): reado
 export function nothingThere({ sections }: Pick<Facts, 'sections'>, section: SectionName): readonly Verdict[] {
   return [{ is: sections[section] === 'missing' ? 'not looked at' : 'not applicable', because: { key: 'none' } }];
 }
+
+/** The part is bonded to something that may reach an electrode that nobody typed. */
+export function mayReachUntyped(facts: Looked & Pick<Facts, 'bonding'>, part: string): boolean {
+  const { groups, groupOf } = facts.bonding;
+  const group = groups.find((g) => g.id === groupOf.get(part));
+  return group !== undefined && group.parts.length > 1 && !isWhole(facts, 'electrodes');
+}

@@ -4,7 +4,7 @@ import type { Question } from './claim.ts';
 
 /** Whether the study answers yes. `stateStudy` is the study of the state that the question names, if it names one. */
 export function answers(question: Question, study: Study, stateStudy: (state: string) => Study): boolean {
-  if ('finding' in question) return study.findings.some((f) => matches(f, question));
+  if ('finding' in question) return study.findings.some((f) => matches(f, question, study));
   if ('together' in question) return together(question.together, study);
   if ('apart' in question) return apart(question.apart, study);
   if ('unbonded' in question)
@@ -34,10 +34,19 @@ export function answers(question: Question, study: Study, stateStudy: (state: st
   return firstAnswers(question.first, question.among, study);
 }
 
-function matches(f: StudyFinding, q: Extract<Question, { finding: string }>): boolean {
+function matches(f: StudyFinding, q: Extract<Question, { finding: string }>, study: Study): boolean {
   if (f.rule !== q.finding || f.outcome !== (q.outcome ?? 'not met')) return false;
   if (q.severity !== undefined && f.severity !== q.severity) return false;
-  return q.at === undefined || f.at.some((id) => isPart(id, q.at!));
+  return q.at === undefined || f.at.some((id) => isPart(id, endOf(q.at!, study)));
+}
+
+/** `c1:to` and `c1:from` are the joints at the ends of c1, whatever part they are on. */
+function endOf(at: string, study: Study): string {
+  const [conductor, end] = at.split(':');
+  if (end !== 'to' && end !== 'from') return at;
+  const row = study.conductors.find((c) => c.id === conductor);
+  const ids = row === undefined ? [] : [at, `${conductor}:${bare(row[end])}`];
+  return study.joints.find((j) => ids.includes(j.id))?.id ?? `no joint ${at}`;
 }
 
 /** `t1-rods.2` is of `t1-rods`. */
@@ -99,7 +108,7 @@ function overlaps(figure: Interval | null, asked: readonly [number, number] | un
 }
 
 function weakAnswers(q: Extract<Question, { weakPoint: string }>, study: Study): boolean {
-  const weak = study.bonding.weakPoints.find((w) => w.at === q.weakPoint);
+  const weak = study.bonding.weakPoints.find((w) => w.at === endOf(q.weakPoint, study));
   if (weak === undefined) return false;
   const lost = new Set([...weak.losesService, ...weak.losesEarth, ...weak.electrodesLost]);
   return (q.takesOff ?? []).every((part) => [...lost].some((id) => isPart(id, part)));

@@ -10,7 +10,7 @@ export const noLightningPathThroughBuilding = rule({
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const indoorRods = site.electrodes.filter((e) => e.where !== null && e.where !== 'outside' && e.present !== 'no');
-    const paths = conductors.filter((c) => c.lightningPath);
+    const paths = conductors.filter((c) => c.lightningPath || c.role === 'electrode tie');
     if (paths.length === 0 && indoorRods.length === 0) return nothingThere({ sections }, 'conductors');
     return [
       ...indoorRods.map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'rod indoors' } })),

@@ -29,6 +29,7 @@ function ofBox(b: BoxFacts, facts: Pick<Facts, 'header' | 'sections' | 'bonding'
   const { earthBy, serviceBy } = facts.bonding;
   if (earthBy.bonds.has(b.id)) return { is: 'met', at, because: { key: 'bonded' } };
   if (serviceBy.bondsAndCords.has(b.id)) return { is: 'met', at, because: { key: 'by its cord' } };
+  if (b.part.bonded === 'no' && !earthBy.perhaps.has(b.id)) return { is: 'not met', at, because: { key: 'nothing' } };
   const whole = isWhole(facts, 'conductors') && isWhole(facts, 'lines');
   if (earthBy.perhaps.has(b.id) || b.id === facts.bonding.service.part || !whole || b.part.bonded === 'unknown') {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };

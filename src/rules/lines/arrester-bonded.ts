@@ -1,4 +1,4 @@
-import { isWhole, nothingThere } from '../looked-at.ts';
+import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 export const arresterBonded = rule({
@@ -14,7 +14,7 @@ export const arresterBonded = rule({
     return arresters.map((a): Verdict => {
       const at = [a.id];
       if (bonding.earthBy.bonds.has(a.id)) return { is: 'met', at, because: { key: 'bonded' } };
-      if (bonding.earthBy.perhaps.has(a.id)) {
+      if (bonding.earthBy.perhaps.has(a.id) || a.part.bonded === 'unknown' || mayReachUntyped(facts, a.id)) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }
       if (a.bonded !== 'no' && !isWhole(facts, 'conductors')) {

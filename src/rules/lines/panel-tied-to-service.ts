@@ -17,6 +17,9 @@ export const panelTiedToService = rule({
     const groups = isolatedGroups(bonding, () => true);
     return bars.map((bar): Verdict => {
       const at = [bar.id];
+      if (bar.bonded === 'no' && !bonding.serviceBy.perhaps.has(bar.id) && !bonding.earthBy.perhaps.has(bar.id)) {
+        return { is: 'not met', at, because: { key: 'apart' }, ...underGroup(bar.id, groups) };
+      }
       if (bonding.service.is === 'unknown') {
         return { is: 'cannot tell', at, because: { key: 'service unknown' }, settle: { key: 'find service' } };
       }

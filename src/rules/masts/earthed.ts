@@ -1,5 +1,5 @@
 import type { Facts } from '../../facts/facts.ts';
-import { isWhole, nothingThere } from '../looked-at.ts';
+import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 
 /** For each support of metal: does permanent metal lead from it to an electrode. Shared by the clauses that ask it. */
@@ -13,7 +13,8 @@ export function mastsEarthed(facts: Pick<Facts, 'header' | 'sections' | 'bonding
     if (bonding.earthBy.bonds.has(m.id)) return { is: 'met', at, because: { key: 'earthed' } };
     if (m.metal === 'unknown')
       return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
-    if (bonding.earthBy.perhaps.has(m.id) || !isWhole(facts, 'conductors')) {
+    const open = bonding.earthBy.perhaps.has(m.id) || m.part.bonded === 'unknown' || mayReachUntyped(facts, m.id);
+    if (open || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
     }
     return { is: 'not met', at, because: { key: 'no way' } };

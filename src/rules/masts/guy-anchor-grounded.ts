@@ -1,4 +1,4 @@
-import type { Guy, Site } from '../../site/site.ts';
+import type { Conductor, Guy, Site } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -15,20 +15,18 @@ export const guyAnchorGrounded = rule({
     const whole = isWhole(facts, 'conductors');
     return guys.map((g): Verdict => {
       const at = [g.id];
-      if (landsOn(g, facts.site)) return { is: 'met', at, because: { key: 'electrode' } };
-      if (g.metal === null || !whole)
+      const clamped = clampedTo(g, facts.site);
+      if (clamped.some((c) => c.condition !== 'open')) return { is: 'met', at, because: { key: 'electrode' } };
+      if ((g.metal === null && clamped.length === 0) || !whole)
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       return { is: 'not met', at, because: { key: 'no electrode' } };
     });
   },
 });
 
-/** A conductor meets the guy (at its anchor or above the turnbuckle). */
-function landsOn(g: Guy, site: Site): boolean {
-  return site.conductors.some(
-    (c) =>
-      c.present !== 'no' &&
-      c.condition !== 'open' &&
-      [c.from, c.to, ...c.passes.map((p) => p.at)].some((p) => p.part === g.id),
+/** A conductor meets the guy (at its anchor or above the turnbuckle), burned open or not: somebody held it for metal. */
+function clampedTo(g: Guy, site: Site): readonly Conductor[] {
+  return site.conductors.filter(
+    (c) => c.present !== 'no' && [c.from, c.to, ...c.passes.map((p) => p.at)].some((p) => p.part === g.id),
   );
 }

@@ -1,5 +1,5 @@
 import type { Bonding } from '../../bonding/bonding.ts';
-import { isolatedGroups } from '../isolated-groups.ts';
+import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -20,12 +20,18 @@ export const allElectrodesOneSystem = rule({
     const doubt = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
     const rest = own.filter((e) => !apart.has(e) && !doubt.has(e) && !isolated.some((g) => g.parts.has(e)));
     return [
-      ...isolated.map((g): Verdict => apartOf(g.electrodes, bonding, isWhole(facts, 'conductors'))),
+      ...placesOf(isolated, bonding).map((at): Verdict => apartOf(at, bonding, isWhole(facts, 'conductors'))),
       ...bonding.perhapsUnbonded.filter((p) => own.includes(p.electrode)).map(doubtOf),
       ...rest.map((e) => ofMain(e, bonding)),
     ];
   },
 });
+
+/** Each group by itself; with the service unknown all in one, since nobody knows which of them holds it. */
+function placesOf(isolated: readonly IsolatedGroup[], { service }: Bonding): readonly (readonly string[])[] {
+  if (service.is === 'known' || isolated.length === 0) return isolated.map((g) => g.electrodes);
+  return [isolated.flatMap((g) => g.electrodes).sort()];
+}
 
 function apartOf(electrodes: readonly string[], bonding: Bonding, conductorsWhole: boolean): Verdict {
   if (!conductorsWhole) {

@@ -1,6 +1,7 @@
 import type { Bonding } from '../../bonding/bonding.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { pulledPlugs } from './pulled-plugs.ts';
 
 export const sheltersWithinReachBonded = rule({
   id: 'shelters-within-reach-bonded',
@@ -25,7 +26,8 @@ export const sheltersWithinReachBonded = rule({
       ...site.metalwork,
     ];
     const typed = parts.flatMap((p) => p.withinReach.map((other) => [p.id, other].sort() as [string, string]));
-    const pairs = new Map(typed.map((pair) => [pair.join('+'), pair]));
+    const plugs = pulledPlugs(site).map((pair) => [...pair].sort() as [string, string]);
+    const pairs = new Map([...typed, ...plugs].map((pair) => [pair.join('+'), pair]));
     if (pairs.size === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
     return [...pairs.values()].map((pair) => ofPair(pair, bonding, isWhole(facts, 'conductors')));
   },

@@ -125,7 +125,7 @@ export const conductors = {
     title: 'No lightning path runs through a building',
     failTitle: '{at} leads a strike through the building',
     why: 'A conductor that carries a strike indoors flashes to wiring, pipes and people beside it.',
-    met: 'Every conductor on the best way to earth of a mast, antenna, arrester or panel is outside. The code itself allows an indoor run of its minimum conductor.',
+    met: 'Every tie between [electrode]s, and every conductor on the best way to earth of a mast, antenna, arrester or panel, is outside. The code itself allows an indoor run of its minimum conductor.',
     remedy: 'Lay a way outside and take {at} out of the path.',
     because: {
       none: 'No conductor of a lightning path stands in the file.',

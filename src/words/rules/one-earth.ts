@@ -36,7 +36,7 @@ export const oneEarth = {
       trace,
       apart: 'No permanent metal joins {at} to the [service].',
       'apart from the others':
-        'No permanent metal joins {at} to the other [electrode]s, and at most one of the groups can hold the [service].',
+        '{at} do not all hang together through permanent metal, and at most one of their groups can hold the [service].',
       'decided by': 'Whether {at} is bonded hangs on what is not known: {decidedBy}.',
       look: 'Go and look at {decidedBy}.',
       'in the system': '{at} is tied to the [service] through permanent metal.',
@@ -151,7 +151,7 @@ export const oneEarth = {
     met: 'Both belong to one bonded group.',
     remedy: 'Bond {at} together with at least 6 AWG (13.3 mm²) copper, or move them out of reach of each other.',
     because: {
-      none: 'Nothing is typed as within reach of anything else.',
+      none: 'Nothing is typed as within reach of anything else, and no connector is pulled by hand between two bonded places.',
       'one group': '{at} belong to one bonded group.',
       perhaps: 'Whether {at} are bonded together hangs on what is not known.',
       trace: 'Trace what each of {at} is tied to.',
