@@ -1,6 +1,7 @@
 import type { Dimension } from './dimension.ts';
 import { type DisplayUnit, displayUnits } from './display-units.ts';
 import type { Interval } from './interval.ts';
+import { awgNameOfArea } from './wire-gauge.ts';
 
 export { dimensionOfKey } from './dimension.ts';
 
@@ -15,7 +16,8 @@ export interface FormatOptions {
  * An SI figure or range in words for people: `10 ft (3.05 m)`, `24 to 51 ohm`, `over 1000 ohm`, `under 5 ohm`. At most
  * three significant digits; a range is rounded to about a twentieth of its width, never to fewer than two digits. Where
  * both systems use the same unit it is given once. null for null and for a range of which nothing is known (0 to
- * Infinity): the caller says 'unknown'. A figure that is not a number is refused (RangeError).
+ * Infinity): the caller says 'unknown'. A section that is a wire gauge bears its name: `6 AWG (13.3 mm²)`. A figure that
+ * is not a number is refused (RangeError).
  */
 export function formatQuantity(
   value: number | Interval | null,
@@ -28,11 +30,16 @@ export function formatQuantity(
   if (Number.isNaN(range.low) || Number.isNaN(range.high)) throw new RangeError(`no figure to show as ${dimension}`);
   if (range.high === Infinity && range.low <= 0) return null;
   const digits = options.digits ?? 3;
-  const us = inUnits(range, displayUnits[dimension].us, digits);
+  const us = gaugeOf(range, dimension) ?? inUnits(range, displayUnits[dimension].us, digits);
   const si = inUnits(range, displayUnits[dimension].si, digits);
   if (system === 'us' || us === si) return us;
   if (system === 'si') return si;
   return system === 'both-us-first' ? `${us} (${withoutBound(si)})` : `${si} (${withoutBound(us)})`;
+}
+
+function gaugeOf({ low, high }: Interval, dimension: Dimension): string | null {
+  const name = dimension === 'area' ? awgNameOfArea(low) : null;
+  return name !== null && awgNameOfArea(high) === name ? name : null;
 }
 
 /** `over 100 ft (30.5 m)`: the word is said once. */
