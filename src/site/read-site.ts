@@ -1,5 +1,6 @@
 import { buildSite } from './build/build-site.ts';
 import { checkMentions } from './check/check-mentions.ts';
+import { checkSite } from './check/check-site.ts';
 import { collectIds } from './check/ids.ts';
 import type { Problem } from './problem.ts';
 import { withinLimits } from './reading/limits.ts';
@@ -8,7 +9,7 @@ import { newReport, type Report, refuse, type Spot } from './reading/report.ts';
 import { sourceText } from './reading/source-text.ts';
 import type { MapNode, TreeNode } from './reading/tree.ts';
 import { readTypedSite } from './reading/typed-site.ts';
-import type { Site } from './site.ts';
+import type { Question, Site } from './site.ts';
 
 export interface SiteRead {
   /** null when the file cannot be used. */
@@ -36,7 +37,9 @@ function readText(text: string, fileName: string, report: Report, spot: Spot): S
   if (root === null) return null;
   const typed = readTypedSite(root, report);
   checkMentions(typed, collectIds(typed, report), report);
-  return buildSite(typed, report, fileName);
+  const site = buildSite(typed, report, fileName);
+  checkSite({ typed, site, report });
+  return { ...site, questions: inOrder(report.questions), defaults: report.defaults };
 }
 
 function rootOf(tree: TreeNode, spot: Spot): MapNode | null {
@@ -44,12 +47,13 @@ function rootOf(tree: TreeNode, spot: Spot): MapNode | null {
   return refuse(spot, { start: 0, end: 0 }, tree.is === 'blank' ? 'file-empty' : 'file-not-sections', {});
 }
 
-function inOrder(problems: readonly Problem[]): readonly Problem[] {
+/** In the order of the file, each once. */
+function inOrder<N extends Problem | Question>(notes: readonly N[]): readonly N[] {
   const texts = new Set<string>();
-  return [...problems]
+  return [...notes]
     .sort((a, b) => a.source.line - b.source.line || a.source.column - b.source.column || (a.key < b.key ? -1 : 1))
-    .filter((problem) => {
-      const text = JSON.stringify(problem);
+    .filter((note) => {
+      const text = JSON.stringify(note);
       const isNew = !texts.has(text);
       texts.add(text);
       return isNew;

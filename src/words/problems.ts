@@ -180,6 +180,10 @@ const shapes: Readonly<Record<string, ProblemWords>> = {
     wrong: 'a building has at least three corners, and here are {count}',
     todo: 'List its corners in order round the building, or leave `corners:` out.',
   },
+  'lengths-count': {
+    wrong: 'there are {count} lengths for {pieces} pieces',
+    todo: 'Give one length for each piece from one named stop to the next, in order; type `unknown` for a piece that was not measured.',
+  },
   'joints-count': {
     wrong: 'a conductor has a joint at each end, and this list has {count}',
     todo: 'List the joint at the first end, splices, and the joint at the last end; type `unknown` for one that nobody has looked at.',

@@ -77,3 +77,8 @@ export function refuse(spot: Spot, at: Span, key: string, values: Values = {}, n
 export function ask(spot: Spot, at: Span, key: string, values: Values = {}): void {
   spot.report.questions.push({ path: spot.path, source: placeOf(spot, at), key, values });
 }
+
+/** Notes a default that had to be taken because the file does not say. */
+export function assume(report: Report, path: string, key: string, taken: string): void {
+  report.defaults.push({ path, taken, key });
+}
