@@ -5,7 +5,7 @@ import { syntaxProblem } from './syntax-problem.ts';
 import type { Entry, Span, TreeNode } from './tree.ts';
 
 /** All scalars stay text as typed: the format, not YAML, says what is a number. Duplicate keys are found here. */
-const options = {
+export const yamlOptions = {
   version: '1.2',
   schema: 'failsafe',
   merge: false,
@@ -25,7 +25,7 @@ interface Walk {
 
 /** Reads YAML into a tree; notes what is wrong with its syntax. `broken`: offset of the first syntax error, or null. */
 export function readYaml(text: string, spot: Spot): { readonly tree: TreeNode; readonly broken: number | null } {
-  const document = parseDocument(text, options);
+  const document = parseDocument(text, yamlOptions);
   const errors = [...document.errors].sort((a, b) => a.pos[0] - b.pos[0]);
   noteErrors(errors, text, spot);
   for (const { pos } of document.warnings.filter((w) => w.code === 'TAG_RESOLVE_FAILED')) {
