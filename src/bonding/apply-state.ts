@@ -1,4 +1,5 @@
-import type { Part, Site } from '../site/site.ts';
+import type { Part, Site, State } from '../site/site.ts';
+import { loseParts } from './lose-parts.ts';
 import type { Opening } from './opening.ts';
 
 /** A site in one of its states, with the places at which the state takes lines off. */
@@ -15,26 +16,33 @@ export function applyState(site: Site, stateId: string | null): SiteInState {
   if (stateId === null) return { site, openings: [] };
   const state = site.states.find((s) => s.id === stateId);
   if (state === undefined) throw new RangeError(`the site has no state ${stateId}`);
-  return { site: loseParts(site, state.lost), openings: state.open };
+  const changed = changeParts(site, state.changed ?? []);
+  return { site: loseParts(changed, state.lost), openings: [...state.open, ...lostPlugs(site, state)] };
 }
 
-/** The same site with these parts gone. */
-export function loseParts(site: Site, lost: readonly string[]): Site {
-  if (lost.length === 0) return site;
-  const gone = new Set(lost);
-  const without = <P extends Part>(parts: readonly P[]): readonly P[] =>
-    parts.map((part) => (gone.has(part.id) ? { ...part, present: 'no' } : part));
+/** The parts that a state sets fields of, as they are then. */
+function changeParts(site: Site, changed: readonly Part[]): Site {
+  if (changed.length === 0) return site;
+  const byId = new Map(changed.map((part) => [part.id, part]));
+  const asThen = <P extends Part>(parts: readonly P[]): readonly P[] =>
+    parts.map((part) => (byId.get(part.id) as P | undefined) ?? part);
   return {
     ...site,
-    electrodes: without(site.electrodes),
-    supports: without(site.supports),
-    antennas: without(site.antennas),
-    bars: without(site.bars),
-    arresters: without(site.arresters),
-    equipment: without(site.equipment),
-    lines: without(site.lines),
-    conductors: without(site.conductors),
-    joints: without(site.joints),
-    metalwork: without(site.metalwork),
+    electrodes: asThen(site.electrodes),
+    supports: asThen(site.supports),
+    antennas: asThen(site.antennas),
+    bars: asThen(site.bars),
+    arresters: asThen(site.arresters),
+    equipment: asThen(site.equipment),
+    lines: asThen(site.lines),
+    conductors: asThen(site.conductors),
+    joints: asThen(site.joints),
+    metalwork: asThen(site.metalwork),
   };
+}
+
+/** A plug that is gone leaves its two sides apart. */
+function lostPlugs(site: Site, { lost }: State): readonly Opening[] {
+  const plugs = site.lines.flatMap(({ path }) => path.flatMap((stop) => (stop.is === 'plug' ? [stop.id] : [])));
+  return plugs.filter((id) => lost.includes(id)).map((at) => ({ at, side: null, gapM: null, end: 'unknown' }));
 }

@@ -1,4 +1,4 @@
-import type { Conductor, JointUse, PointRef } from '../site/site.ts';
+import type { Conductor, JointUse, PointRef, Site } from '../site/site.ts';
 
 /** A meeting of a conductor with something: an end, a clamp that it passes, or a splice in it. */
 export interface Meeting {
@@ -42,4 +42,23 @@ function jointOf(c: Conductor, use: JointUse, own: () => string): string | null 
 function meetingId(c: Conductor, point: PointRef, mark: string): string {
   const meets = [c.from, c.to, ...c.passes.map((p) => p.at)].filter((p) => p.part === point.part);
   return point.part !== null && meets.length === 1 ? `${c.id}:${point.part}` : `${c.id}:${mark}`;
+}
+
+/**
+ * Id of the joint that a text such as `c1:E1`, `c1:from`, `c1:splice1` or `a1:entry` means; of a named clamp its own id. null
+ * where the site has none.
+ */
+export function jointMeant(site: Site, text: string): string | null {
+  const [owner, ...rest] = text.split(':');
+  const mark = rest.join(':');
+  const mounted = [...site.bars, ...site.arresters, ...site.equipment, ...site.metalwork];
+  if (mounted.some(({ id, on }) => id === owner && on?.part === mark)) return text;
+  const conductor = site.conductors.find(({ id }) => id === owner);
+  if (conductor === undefined) return null;
+  const { from, to, passes, splices } = meetingsOf(conductor);
+  if (mark === 'from' || mark === 'to') return (mark === 'from' ? from : to).joint;
+  const all = [from, ...passes, ...splices, to];
+  const exact = all.find(({ joint }) => joint === text);
+  const meeting = exact ?? all.find(({ at }) => at !== null && (at.part === mark || at.text === mark));
+  return meeting?.joint ?? null;
 }
