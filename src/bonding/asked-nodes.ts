@@ -1,7 +1,7 @@
 import type { Part, PointRef } from '../site/site.ts';
 import { isBond } from './bond-choice.ts';
 import type { MetalGraph } from './build-graph.ts';
-import { meetingsOf } from './joint-id.ts';
+import { jointMeant } from './joint-id.ts';
 import { pointName } from './node-of-point.ts';
 
 /** `no such`: no part has the name; `absent`: typed as not there; `no metal`: there, but nothing of it can be bonded. */
@@ -15,8 +15,7 @@ export type AskedTrouble = 'no such' | 'absent' | 'no metal' | 'above top';
 export function askedNodes(metal: MetalGraph, point: PointRef): Asked {
   const { index } = metal;
   if (index.guys.has(point.part ?? '')) return foundIn(metal, [`${point.part}@${point.mark ?? 'tower'}`], 'no metal');
-  const joint = jointOf(metal, point);
-  if (joint !== null) return foundIn(metal, [joint], 'no such');
+  if (point.text.includes(':')) return foundIn(metal, [jointMeant(index.site, point.text) ?? point.text], 'no such');
   const part = index.parts.get(point.part ?? '');
   if (part === undefined) return { is: 'no such' };
   if (part.present === 'no') return { is: 'absent' };
@@ -27,18 +26,6 @@ export function askedNodes(metal: MetalGraph, point: PointRef): Asked {
 function foundIn({ graph }: MetalGraph, ids: readonly string[], otherwise: AskedTrouble): Asked {
   const nodes = ids.filter((node) => graph.hasNode(node));
   return nodes.length === 0 ? { is: otherwise } : { is: 'found', nodes };
-}
-
-/** Id of the joint that is meant; null where the text names none. */
-function jointOf({ graph, index }: MetalGraph, { text, part, member }: PointRef): string | null {
-  if (!text.includes(':')) return null;
-  const c = index.site.conductors.find(({ id }) => id === part);
-  if (c === undefined || graph.hasNode(text)) return text;
-  const { from, to, passes, splices } = meetingsOf(c);
-  const isMeant = (at: PointRef | null) => at !== null && (at.part === member || at.text === member);
-  if (member === 'from' || member === 'to') return (member === 'from' ? from : to).joint ?? text;
-  const meeting = [from, ...passes, to].find(({ at }) => isMeant(at)) ?? splices[Number(member?.slice(6)) - 1];
-  return meeting?.joint ?? text;
 }
 
 function isAbove(part: Part, { atM }: PointRef): boolean {

@@ -95,7 +95,7 @@ function deciding(metal: MetalGraph, a: readonly string[], b: readonly string[])
 
 function sideOf(metal: MetalGraph, members: Members, nodes: readonly string[]): Side {
   const isKnown = (tie: Parameters<typeof isBond>[0]) => tie.is === 'there' && isBond(tie);
-  const places = [...metal.graph.nodes()].filter((node) => node.startsWith('unknown:'));
+  const places = metal.graph.filterNodes((node, { kind }) => kind === 'unknown' && node.startsWith('unknown:'));
   const all: Members = new Map([...members, ...places.map((node) => [node, [node]] as const)]);
   const reached = [...reaching(metalNet(metal.graph), all, [], isKnown, nodes)];
   return {

@@ -2,7 +2,7 @@ import { add, type Interval, sum } from '../units/interval.ts';
 import type { BestWay } from './best-way.ts';
 import type { Way, WayPiece } from './bonding.ts';
 import type { MetalGraph } from './build-graph.ts';
-import type { Tie } from './tie.ts';
+import type { NodeKind, Tie } from './tie.ts';
 
 /** What a way is made of, between two members, with its sums. Where something in it has no known length, the length is null. */
 export function wayOfEdges(
@@ -67,12 +67,17 @@ function addedUp(piece: WayPiece, tie: Tie) {
   };
 }
 
+/** Kinds of nodes whose ids the owner knows; the others are called by their part. */
+const ownNamed: ReadonlySet<NodeKind> = new Set([
+  ...(['electrode', 'joint', 'bar', 'support', 'antenna', 'arrester', 'case', 'guy', 'unknown'] as const),
+]);
+
 /** A node as the owner would name it. */
 export function nameOf({ graph, typed }: MetalGraph, node: string): string {
   const name = typed.get(node);
   if (name !== undefined) return name;
   const { kind, part } = graph.getNodeAttributes(node);
-  return kind === 'landing' || kind === 'metalwork' || kind === 'wire' ? part : node;
+  return ownNamed.has(kind) ? node : part;
 }
 
 /** The span of least section; of equals the first on the way. */

@@ -1,4 +1,5 @@
 import type { Way, WayPiece } from '../bonding/bonding.ts';
+import { jointKinds } from '../bonding/joint-kinds.ts';
 import type { Between, Side } from '../bonding/way-between.ts';
 import type { Site } from '../site/site.ts';
 import { speechOf } from '../study/run-study.ts';
@@ -21,32 +22,37 @@ export function sayPath(site: Site, between: Between, file: string, state: strin
     : way === null
       ? noWay(between, sentence, terminal)
       : [piecesBlock(site, way, sentence, terminal), sumsBlock(site, way, sentence, terminal)];
-  const weakest = way?.through[0];
-  const next =
-    weakest === undefined ? sentence(words.nextCheck, { file }) : sentence(words.next, { file, part: weakest });
+  const part = way?.weakest?.part ?? way?.through[0];
+  const next = part === undefined ? sentence(words.nextCheck, { file }) : sentence(words.next, { file, part });
   const caution = terminal.paint(wrap(sentence(words.caution), terminal.width), 'dim');
-  return `${[terminal.paint(head, 'bold'), ...body, caution, next].join('\n\n')}\n`;
+  return `${[terminal.paint(wrap(head, terminal.width), 'bold'), ...body, caution, next].join('\n\n')}\n`;
 }
 
 const wireOf = (site: Site, part: string): string | null =>
   site.conductors.find(({ id }) => id === part)?.typed.wire ?? null;
 
 function piecesBlock(site: Site, way: Way, sentence: Sentence, { width }: Terminal): string {
-  const digits = String(way.pieces.length).length;
+  const kinds = jointKinds(site);
+  const column = String(way.pieces.length).length + 4;
   const lines = way.pieces.map((piece, i) => {
-    const what = sentence(pieceTemplate(piece, wireOf(site, piece.part)), {
-      ...{ part: piece.part, from: piece.from, to: piece.to },
-      wire: wireOf(site, piece.part),
-    });
-    const text = `${String(i + 1).padStart(digits)}. ${what}; ${figuresOf(piece, sentence).join(', ')}`;
-    return wrap(text, width, 2, digits + 2);
+    const { template, values } = pieceWords(piece, wireOf(site, piece.part), kinds);
+    const number = `${i + 1}.`;
+    const text = `${number} ${sentence(template, values)}; ${figuresOf(piece, sentence).join(', ')}`;
+    const indent = column - number.length - 1;
+    return wrap(text, width, indent, column - indent);
   });
   return lines.join('\n');
 }
 
-function pieceTemplate({ body }: WayPiece, wire: string | null): string {
-  if (body === 'span') return wire === null ? words.span : words.spanOf;
-  return words[body];
+function pieceWords(piece: WayPiece, wire: string | null, kinds: ReadonlyMap<string, string | null>) {
+  const { part, from, to, body } = piece;
+  const isOwnJoint = body === 'contact' && kinds.has(part) && (from === part || to === part);
+  if (isOwnJoint) {
+    const kind = kinds.get(part) ?? words.kindUnknown;
+    return { template: words.joint, values: { part, kind, on: from === part ? to : from } };
+  }
+  const template = body !== 'span' ? words[body] : wire === null ? words.span : words.spanOf;
+  return { template, values: { part, from, to, wire } };
 }
 
 /** What is asked of this kind of piece; a contact has no length of its own. */

@@ -7,6 +7,8 @@ export const pathWords = {
   span: '{part}: {from} to {to}',
   spanOf: '{part}, {wire}: {from} to {to}',
   contact: '{part}: contact of {from} with {to}',
+  joint: '{part}, {kind}, on {on}',
+  kindUnknown: 'kind of joint unknown',
   undescribed: '{part}: {from} to {to}, by something that nobody described',
   length: '{lengthM}',
   lengthUnknown: 'length unknown',
