@@ -79,11 +79,17 @@ function readKind(format: SectionFormat, node: MapNode, spot: Spot): string {
   if (same !== undefined) return same;
   const near = nearName(typed, kinds);
   if (format.kindsAre === 'free') {
-    if (near !== null) ask(at, value.at, 'kind-near', { kind: typed, near });
+    if (near !== null && isSlipOf(typed, near)) ask(at, value.at, 'kind-near', { kind: typed, near });
     return typed;
   }
   refuse(at, value.at, 'kind-unknown', { kind: typed, kinds: kinds.join(', ') }, near);
   return 'unknown';
+}
+
+/** Whether each word is near the other's word in its place: a loop is no slip for a foot, whatever stands before it. */
+function isSlipOf(typed: string, kind: string): boolean {
+  const [a, b] = [typed, kind].map((text) => plainWord(text).split(' '));
+  return a!.length !== b!.length || a!.every((word, i) => word === b![i] || nearName(word, [b![i]!]) !== null);
 }
 
 /** Reads the fields of a group. */
