@@ -8,13 +8,19 @@ import type { Interval } from '../units/interval.ts';
  * length or face. Source of the bundle rule: F. W. Grover, Inductance Calculations (1946), from memory.
  */
 export function supportInductance(support: Support, lengthM: Interval | null): Interval | null {
-  const { faceM, legs } = support;
-  if (lengthM === null || faceM === null || legs === null || legs < 2) return null;
-  const radius = (legM: number, face: number) => meanRadius(legM, face, legs);
+  const { faceM } = support;
+  const legs = legsOf(support);
+  if (lengthM === null || faceM === null || legs === null) return null;
   return {
-    low: filament(lengthM.low, radius(leg.high, faceM.high)),
-    high: filament(lengthM.high, radius(leg.low, faceM.low)),
+    low: filament(lengthM.low, meanRadius(leg.high, faceM.high, legs.high)),
+    high: filament(lengthM.high, meanRadius(leg.low, faceM.low, legs.low)),
   };
+}
+
+/** A lattice has three legs or four where nobody counted; the fewer, the smaller the mean radius at one face. */
+function legsOf({ legs, kind }: Support): Interval | null {
+  if (legs !== null) return legs < 2 ? null : { low: legs, high: legs };
+  return kind === 'lattice tower' ? { low: 3, high: 4 } : null;
 }
 
 /** Radius of one leg: ours, from tubes of 3/4 in to 3 in. */

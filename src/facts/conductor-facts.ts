@@ -87,9 +87,13 @@ function isService(id: string, site: Site, index: PartIndex): boolean {
   return kind === 'service panel' || kind === 'meter box';
 }
 
+/** Protectors of services: what they lead off comes in on the line, not by a strike to the station. */
+const ofServices: ReadonlySet<string> = new Set(['mains protector', 'telephone protector', 'data protector']);
+
 /** Parts on the best way to earth of anything that a strike may meet: antennas, metal supports, arresters, entry panels. */
 function lightningParts(site: Site, bonding: Bonding): ReadonlySet<string> {
-  const struck = new Set([...site.antennas, ...site.supports, ...site.arresters].map((p) => p.id));
+  const units = site.arresters.filter((a) => !ofServices.has(a.kind));
+  const struck = new Set([...site.antennas, ...site.supports, ...units].map((p) => p.id));
   for (const bar of site.bars) if (bar.kind === 'entry panel' || bar.kind === 'tower bar') struck.add(bar.id);
   const ways = bonding.ways.filter((w) => struck.has(w.part)).map((w) => w.toElectrode);
   return new Set(ways.flatMap((way: Way | null) => way?.pieces.map((piece) => piece.part) ?? []));

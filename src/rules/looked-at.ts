@@ -19,9 +19,11 @@ export function nothingThere({ sections }: Pick<Facts, 'sections'>, section: Sec
   return [{ is: sections[section] === 'missing' ? 'not looked at' : 'not applicable', because: { key: 'none' } }];
 }
 
-/** The part is bonded to something that may reach an electrode that nobody typed. */
-export function mayReachUntyped(facts: Looked & Pick<Facts, 'bonding'>, part: string): boolean {
+/** The part is bonded to a bar or a support, from which an untyped conductor may lead to an electrode that nobody typed. */
+export function mayReachUntyped(facts: Looked & Pick<Facts, 'bonding' | 'site'>, part: string): boolean {
+  if (isWhole(facts, 'electrodes')) return false;
   const { groups, groupOf } = facts.bonding;
   const group = groups.find((g) => g.id === groupOf.get(part));
-  return group !== undefined && group.parts.length > 1 && !isWhole(facts, 'electrodes');
+  const passing = new Set([...facts.site.bars, ...facts.site.supports].map((p) => p.id));
+  return group?.parts.some((id) => id !== part && passing.has(id)) ?? false;
 }

@@ -1,9 +1,22 @@
-import type { Study, StudyFinding, StudyPath } from '../../src/study/study.ts';
+import type { Way } from '../../src/bonding/bonding.ts';
+import { type Between, wayBetween } from '../../src/bonding/way-between.ts';
+import { pointOfText } from '../../src/site/point-text.ts';
+import type { Site } from '../../src/site/site.ts';
+import type { Study, StudyFinding } from '../../src/study/study.ts';
 import type { Interval } from '../../src/units/interval.ts';
 import type { Question } from './claim.ts';
 
-/** Whether the study answers yes. `stateStudy` is the study of the state that the question names, if it names one. */
-export function answers(question: Question, study: Study, stateStudy: (state: string) => Study): boolean {
+/** A layout in one state, and its studies in others. */
+export interface Asked {
+  readonly site: Site;
+  readonly state: string | null;
+  readonly study: Study;
+  readonly inState: (state: string) => Study;
+}
+
+/** Whether the study answers yes. */
+export function answers(question: Question, asked: Asked): boolean {
+  const { study } = asked;
   if ('finding' in question) return study.findings.some((f) => matches(f, question, study));
   if ('together' in question) return together(question.together, study);
   if ('apart' in question) return apart(question.apart, study);
@@ -12,14 +25,13 @@ export function answers(question: Question, study: Study, stateStudy: (state: st
   if ('perhapsUnbonded' in question)
     return study.bonding.perhapsUnbonded.some((p) => isPart(p.electrode, question.perhapsUnbonded));
   if ('bridgedBy' in question) return study.bonding.bridges.some((b) => b.parts.includes(question.bridgedBy));
-  if ('way' in question) return wayAnswers(question, study);
-  if ('noWay' in question)
-    return wayBetween(question.noWay[0], question.noWay[1], study) === null && !together(question.noWay, study);
+  if ('way' in question) return wayAnswers(question, asked);
+  if ('noWay' in question) return isNoWay(question.noWay, asked);
   if ('weakPoint' in question) return weakAnswers(question, study);
   if ('reaches' in question)
-    return reaches(question.reaches, question.state === undefined ? study : stateStudy(question.state));
+    return reaches(question.reaches, question.state === undefined ? study : asked.inState(question.state));
   if ('reachesNot' in question)
-    return !reaches(question.reachesNot, question.state === undefined ? study : stateStudy(question.state));
+    return !reaches(question.reachesNot, question.state === undefined ? study : asked.inState(question.state));
   if ('coreUnprotected' in question)
     return cores(question.coreUnprotected, study).some((c) => c.unprotected !== null && c.unprotected > 0);
   if ('coreUndrained' in question) return cores(question.coreUndrained, study).some((c) => c.drainedBy.length === 0);
@@ -66,32 +78,26 @@ function apart([a, b]: readonly [string, string], study: Study): boolean {
   return first !== undefined && second !== undefined && first !== second;
 }
 
-/** A way of `paths`; the electrode or service at its far end may be named, or a part that it goes through. */
-function wayBetween(from: string, to: string, study: Study): StudyPath | null {
-  const direct = study.paths.find((p) => isPart(p.from, from) && isPart(p.to, to));
-  return direct ?? study.paths.find((p) => isPart(p.from, to) && isPart(p.to, from)) ?? null;
+/** What there is between two points; a point that the site does not have is a slip of the claim. */
+function between([from, to]: readonly [string, string], { site, state }: Asked): Between {
+  const answer = wayBetween(site, state, pointOfText(from)!, pointOfText(to)!);
+  if (!answer.ok) throw new Error(`${answer.point.text}: ${answer.trouble}`);
+  return answer.between;
 }
 
-function wayAnswers(q: Extract<Question, { way: readonly [string, string] }>, study: Study): boolean {
-  const [from, to] = q.way;
-  const way = wayBetween(from, to, study);
-  if (way !== null) return figuresFit(q, way);
-  // A single conductor between two parts that no list of ways holds (electrode to electrode) has its own row.
-  const wire = study.conductors.find((c) =>
-    [c.from, c.to].every((end) => isPart(bare(end), from) || isPart(bare(end), to)),
-  );
-  if (wire !== undefined) return figuresFit(q, { ...wire, separatePaths: 1 });
-  return (
-    together([from, to], study) &&
-    q.lengthM === undefined &&
-    q.inductanceH === undefined &&
-    q.separatePaths === undefined
-  );
+function wayAnswers(q: Extract<Question, { way: readonly [string, string] }>, asked: Asked): boolean {
+  const { way, same } = between(q.way, asked);
+  return way === null ? same && q.lengthM === undefined && q.inductanceH === undefined : figuresFit(q, way);
+}
+
+function isNoWay(pair: readonly [string, string], asked: Asked): boolean {
+  const { way, same } = between(pair, asked);
+  return way === null && !same;
 }
 
 const bare = (point: string): string => point.split('@')[0]!;
 
-type Figures = Pick<StudyPath, 'lengthM' | 'inductanceH' | 'bendsDeg' | 'separatePaths'>;
+type Figures = Pick<Way, 'lengthM' | 'inductanceH' | 'bendsDeg' | 'separatePaths'>;
 
 function figuresFit(q: Extract<Question, { way: readonly [string, string] }>, way: Figures): boolean {
   return (

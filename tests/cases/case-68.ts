@@ -21,7 +21,7 @@ export const layout: Layout = {
     },
     {
       says: 'For a strike that is long: an advice beside the code, not merged with it.',
-      ask: { finding: 'bond-run-short', at: 'rod-bond', severity: 'advice' },
+      ask: { finding: 'bond-between-groups-long', at: 'rod-bond', severity: 'advice' },
     },
     {
       says: 'The bond is required: without it the rod of the antenna is apart.',
@@ -45,7 +45,7 @@ export const layout: Layout = {
     },
     {
       says: 'The length is not a defect.',
-      ask: { finding: 'bond-run-short', at: 'rod-bond', severity: 'defect' },
+      ask: { finding: 'bond-between-groups-long', at: 'rod-bond', severity: 'defect' },
     },
     { says: 'And a bonded rod is not unbonded.', ask: { unbonded: 'antenna-rod' } },
     { says: 'An 8 ft rod is long enough.', ask: { finding: 'rod-length-us', at: 'antenna-rod' } },

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { answers } from './answer.ts';
 import type { Claim, Layout } from './claim.ts';
 import { layouts } from './layouts.ts';
-import { studyOf } from './study-of.ts';
+import { siteOf, studyOf } from './study-of.ts';
 
 /** Real layouts and what practitioners agreed on; the public address of each stands in its record. */
 describe.each(layouts.map((l) => [l.id, l.title, l] as const))('%s %s', (_id, _title, layout) => {
@@ -25,7 +25,13 @@ describe.each(layouts.map((l) => [l.id, l.title, l] as const))('%s %s', (_id, _t
 
 function ask(claim: Claim, layout: Layout): boolean {
   const file = claim.ofFile ?? layout.files[0]!;
-  return answers(claim.ask, studyOf(file, claim.inState ?? null), (state) => studyOf(file, state));
+  const state = claim.inState ?? null;
+  return answers(claim.ask, {
+    site: siteOf(file),
+    state,
+    study: studyOf(file, state),
+    inState: (s) => studyOf(file, s),
+  });
 }
 
 function showPattern(_key: string, value: unknown): unknown {

@@ -7,7 +7,7 @@ export const arresterBonded = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'NFPA 70', edition: null, clause: '810.20, 810.21; 800.100', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'arresters'],
+  needs: ['header', 'sections', 'bonding', 'arresters', 'site'],
   check(facts) {
     const { bonding, arresters } = facts;
     if (arresters.length === 0) return nothingThere(facts, 'arresters');

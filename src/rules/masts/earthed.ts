@@ -3,7 +3,9 @@ import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 
 /** For each support of metal: does permanent metal lead from it to an electrode. Shared by the clauses that ask it. */
-export function mastsEarthed(facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts'>): readonly Verdict[] {
+export function mastsEarthed(
+  facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'site'>,
+): readonly Verdict[] {
   const { bonding, masts } = facts;
   if (masts.length === 0) return nothingThere(facts, 'supports');
   const metal = masts.filter((m) => m.metal !== 'no');

@@ -7,6 +7,6 @@ export const iecMastEarthed = rule({
   severity: 'hazard',
   codeSets: ['iec'],
   source: { document: 'IEC 60728-11', edition: '2016, 2023', clause: 'outdoor antennas', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'masts'],
+  needs: ['header', 'sections', 'bonding', 'masts', 'site'],
   check: mastsEarthed,
 });

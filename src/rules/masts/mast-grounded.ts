@@ -7,6 +7,6 @@ export const mastGrounded = rule({
   severity: 'hazard',
   codeSets: ['us', 'ca', 'au'],
   source: { document: 'NFPA 70', edition: null, clause: '810.15, 810.21, 810.51', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'masts'],
+  needs: ['header', 'sections', 'bonding', 'masts', 'site'],
   check: mastsEarthed,
 });
