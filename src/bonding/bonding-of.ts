@@ -1,6 +1,7 @@
 import type { Site } from '../site/site.ts';
 import { applyState, type SiteInState } from './apply-state.ts';
 import type { Bonding } from './bonding.ts';
+import { bridgesOf } from './bridges.ts';
 import { buildGraph, type MetalGraph } from './build-graph.ts';
 import { contractedMetal } from './contracted-metal.ts';
 import { separateCounter } from './count-separate.ts';
@@ -10,6 +11,9 @@ import { lineFacts } from './line-facts.ts';
 import { membersOf } from './members.ts';
 import { metalNet } from './metal-net.ts';
 import { openEnds } from './open-ends.ts';
+import { openRings } from './open-rings.ts';
+import { partTies } from './part-ties.ts';
+import { reachOf } from './reach.ts';
 import { earthReach, serviceReach } from './reached-parts.ts';
 import { membersOfId, serviceOf } from './service-of.ts';
 import { siteIndex } from './site-index.ts';
@@ -58,13 +62,13 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
       (id) => open.openEnds.get(grouping.groupOf.get(id)!) ?? [],
     ),
     ...open,
-    bridges: [],
+    bridges: bridgesOf(metal, net, grouping),
     weakPoints: weakPoints({ metal: contracted, index, electrodes, service: home }),
     ways: waysOfParts(metal, members, asked, electrodes, home, separateCounter(contracted)),
     lines: lineFacts(index),
-    reach: [],
-    ties: [],
-    openRings: [],
+    reach: reachOf(index, openings),
+    ties: partTies(metal, net),
+    openRings: openRings(index),
     tiedToNothing: alone,
     groupOf: grouping.groupOf,
     serviceBy: serviceReach(net, members, home),

@@ -23,8 +23,10 @@ export interface Bridge {
   readonly groups: readonly [string, string];
   /** The weakest kind of tie on it, as the tie that is not a bond. */
   readonly tie: Tie['kind'];
-  /** Parts that it goes through, from the first group to the second. */
+  /** Parts that it goes through, from the first group to the second: lines, boxes, conductors between them. */
   readonly parts: readonly string[];
+  /** false: a tie on it may be there or not. */
+  readonly certain: boolean;
 }
 
 export interface WeakPoint {
