@@ -11,6 +11,7 @@ import { drawing, group } from './svg.ts';
 import { symbolOf } from './symbols.ts';
 import { type TieStyle, tieStyleOf } from './tie-style.ts';
 import { weakMarks } from './weak-marks.ts';
+import { weakRows } from './weak-rows.ts';
 
 const words = drawingWords.diagram;
 const widthMm = 180;
@@ -35,8 +36,7 @@ export function bondingDiagram(study: Study): string {
   const boxes = trees.filter((t) => t.rows.length > 0).map((t) => box(make, t));
   const body = drawBoxes(boxes, freeTies(make, trees), widthMm);
   const legend = diagramLegend(speech, widthMm, body.heightMm + 4);
-  const { groups, weakPoints } = study.bonding;
-  const values = { groups: String(groups.length), weak: String(weakPoints.length) };
+  const values = { groups: String(study.bonding.groups.length), weak: String(weakRows(study).length) };
   const title = say(words.title, { site: study.site.name ?? study.site.file }, speech);
   const sheet = {
     widthMm,

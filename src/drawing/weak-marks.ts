@@ -1,16 +1,15 @@
 import type { Study } from '../study/study.ts';
 import { partOfPoint } from './item-numbers.ts';
+import { weakRows } from './weak-rows.ts';
 
-/**
- * Marks of weak points by part: `W1` for the first row of the study's list, and so on. A joint at a wire's end marks the
- * wire.
- */
+/** Marks of weak points by part. A joint at a wire's end marks the wire. */
 export function weakMarks(study: Study): ReadonlyMap<string, string> {
-  const marks = new Map<string, string>();
-  for (const [i, w] of study.bonding.weakPoints.entries()) {
-    const at = partOfPoint(w.at);
-    const mark = `W${i + 1}`;
-    marks.set(at, marks.has(at) ? `${marks.get(at)} ${mark}` : mark);
+  const marks = new Map<string, Set<string>>();
+  for (const { mark, points } of weakRows(study)) {
+    for (const { at } of points) {
+      const part = partOfPoint(at);
+      marks.set(part, (marks.get(part) ?? new Set<string>()).add(mark));
+    }
   }
-  return marks;
+  return new Map([...marks].map(([part, list]) => [part, [...list].join(' ')]));
 }

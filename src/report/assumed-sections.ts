@@ -6,11 +6,11 @@ import { type PageContext, sayIn } from './page-context.ts';
 /** What had to be taken because the file does not say. */
 export function assumptionsSection({ study }: PageContext): Section {
   const words = scheduleWords.assumptions;
-  const rows = study.assumptions.map((a) => row(cell(a.path), cell(a.taken), cell(a.effect === '' ? '–' : a.effect)));
+  const rows = study.assumptions.map((a) => row(cell(a.path), cell(a.taken, a.effect)));
   const table = {
     id: 'assumptions-table',
     caption: words.caption,
-    head: [words.entry, words.taken, words.effect],
+    head: [words.entry, words.taken],
     rows,
   };
   const intro = rows.length === 0 ? pageWords.page.none : words.intro;

@@ -28,8 +28,11 @@ export interface Row {
 
 export interface Cell {
   readonly lines: readonly string[];
-  /** Holds a word so long that it has to be broken anywhere, lest the table grow wider than the paper. */
-  readonly long: boolean;
+  /**
+   * Classes for the style sheet. long: holds a word so long that it has to be broken anywhere, lest the table grow wider
+   * than the paper. even: its lines weigh the same; else the first says most.
+   */
+  readonly look: '' | 'long' | 'even' | 'long even';
 }
 
 export interface CheckItem {
@@ -72,10 +75,19 @@ export function subheading(text: string): Block {
   return { is: 'subheading', text };
 }
 
-/** A cell from text or several lines; empty lines are left out. */
+/** A cell from text or several lines, of which the first says most; empty lines are left out. */
 export function cell(...lines: readonly (string | null)[]): Cell {
   const said = lines.filter((l): l is string => l !== null && l !== '');
-  return { lines: said, long: said.some((l) => l.split(/[\s-]/).some((word) => word.length > longestWord)) };
+  return { lines: said, look: isLong(said) ? 'long' : '' };
+}
+
+/** A cell with a list, an entry a line. */
+export function listCell(lines: readonly string[]): Cell {
+  return { lines, look: isLong(lines) ? 'long even' : 'even' };
+}
+
+function isLong(lines: readonly string[]): boolean {
+  return lines.some((l) => l.split(/[\s-]/).some((word) => word.length > longestWord));
 }
 
 /** Characters that fit in the narrowest column of the widest table. */

@@ -1,7 +1,7 @@
 import type { Study } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
-import { type Block, cell, type Row, row, tableIfAny } from './block.ts';
+import { type Block, cell, listCell, type Row, row, tableIfAny } from './block.ts';
 import { figure, kindName, numberOf, type PageContext, partName, partNames, sayIn } from './page-context.ts';
 import { byNumber } from './part-schedules.ts';
 
@@ -23,10 +23,10 @@ function conductorRow(page: PageContext, c: Study['conductors'][number]): Row {
   return row(
     cell(numberOf(page, c.id)),
     cell(c.id, kindName(page, c.role)),
-    cell(partName(page, c.from), partName(page, c.to)),
+    listCell([partName(page, c.from), partName(page, c.to)]),
     cell(c.wire ?? common.unknown, c.areaM2 === null ? null : figure(page, c.areaM2, 'area')),
     cell(figure(page, c.lengthM, 'length')),
-    cell(figure(page, c.resistanceOhm, 'resistance'), figure(page, c.inductanceH, 'inductance')),
+    listCell([figure(page, c.resistanceOhm, 'resistance'), figure(page, c.inductanceH, 'inductance')]),
     cell(soilText(c.buried), bends),
   );
 }

@@ -3,7 +3,7 @@ import { schematic } from '../drawing/schematic.ts';
 import { hasPlan, notOnPlan, sitePlan } from '../drawing/site-plan.ts';
 import { tieWords } from '../words/kind-words.ts';
 import { pageWords } from '../words/page.ts';
-import { cell, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { cell, listCell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
 
 /** The plan to scale with what it leaves out, or a schematic that says that it is no plan. */
@@ -23,11 +23,7 @@ export function diagramSection(page: PageContext): Section {
   const words = pageWords.diagram;
   const caption = sayIn(page, words.caption, { section: page.sectionNumber('weak') });
   const rows = page.study.bonding.bridges.map((b) =>
-    row(
-      cell(partName(page, b.groups[0]), partName(page, b.groups[1])),
-      cell(tieName(page, b.tie)),
-      cell(partNames(page, b.parts)),
-    ),
+    row(listCell(b.groups.map((g) => partName(page, g))), cell(tieName(page, b.tie)), cell(partNames(page, b.parts))),
   );
   const head = [words.between, words.tie, words.parts];
   const table = tableIfAny({ id: 'bridges-table', caption: words.bridgesCaption, head, rows });

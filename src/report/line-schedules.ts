@@ -24,16 +24,28 @@ function lineRows(page: PageContext, line: Line): readonly Row[] {
   const stops = line.stops.map((s) => stopName(page, s)).join(' → ');
   const first = [cell(numberOf(page, line.id)), cell(line.id, kindName(page, line.kind), stops)] as const;
   if (line.conductors.length === 0) return [row(...first, cell('–'), cell('–'), cell('–'), cell('–'))];
-  return line.conductors.map((c, i) =>
-    row(
+  return alike(line.conductors).map((same, i) => {
+    const [c] = same;
+    return row(
       first[0],
       i === 0 ? first[1] : cell(line.id),
-      cell(conductorName(page, c.which, c.count)),
-      cell(namesOrNothing(page, c.bondedAt)),
-      cell(namesOrNothing(page, c.protectedBy), without(page, c)),
-      cell(namesOrNothing(page, c.drainedBy)),
-    ),
-  );
+      cell(same.map((s) => conductorName(page, s.which, s.count)).join(', ')),
+      cell(namesOrNothing(page, c!.bondedAt)),
+      cell(namesOrNothing(page, c!.protectedBy), without(page, c!)),
+      cell(namesOrNothing(page, c!.drainedBy)),
+    );
+  });
+}
+
+/** Conductors with the same entries in every column share a row. */
+function alike(conductors: Line['conductors']): readonly (readonly Line['conductors'][number][])[] {
+  const byEntries = new Map<string, Line['conductors'][number][]>();
+  for (const c of conductors) {
+    const short = c.protectedBy.length > 0 ? [c.unprotected, c.count] : [];
+    const key = JSON.stringify([c.bondedAt, c.protectedBy, c.drainedBy, short]);
+    byEntries.set(key, [...(byEntries.get(key) ?? []), c]);
+  }
+  return [...byEntries.values()];
 }
 
 function without(page: PageContext, c: Line['conductors'][number]): string | null {
@@ -42,7 +54,7 @@ function without(page: PageContext, c: Line['conductors'][number]): string | nul
 }
 
 export function crossingSchedule(page: PageContext): readonly Block[] {
-  const rows = byNumber(page, page.study.lines).flatMap((l) => l.crossings.map((c) => crossingRow(page, l, c)));
+  const rows = byNumber(page, page.study.lines).flatMap((l) => crossingRows(page, l));
   return tableIfAny({
     id: 'schedule-crossings',
     look: 'wide',
@@ -52,15 +64,28 @@ export function crossingSchedule(page: PageContext): readonly Block[] {
   });
 }
 
-function crossingRow(page: PageContext, line: Line, c: Line['crossings'][number]): Row {
+type Crossing = Line['crossings'][number];
+
+/** Conductors that come through a wall at the same place, with the same protector and bond, share a row. */
+function crossingRows(page: PageContext, line: Line): readonly Row[] {
+  const byPlace = new Map<string, Crossing[]>();
+  for (const c of line.crossings) {
+    const key = JSON.stringify([c.building, c.certain, c.after, c.before, c.protector, c.bondedTo]);
+    byPlace.set(key, [...(byPlace.get(key) ?? []), c]);
+  }
+  return [...byPlace.values()].map((same) => crossingRow(page, line, same));
+}
+
+function crossingRow(page: PageContext, line: Line, same: readonly Crossing[]): Row {
+  const { building, certain, after, before, protector, bondedTo } = same[0]!;
   return row(
     cell(numberOf(page, line.id)),
     cell(line.id),
-    cell(c.building, c.certain ? null : words.uncertain),
-    cell(`${stopName(page, c.after)} → ${stopName(page, c.before)}`),
-    cell(conductorName(page, c.which, c.count)),
-    cell(c.protector === null ? words.nothing : partName(page, c.protector)),
-    cell(c.bondedTo === null ? words.nothing : partName(page, c.bondedTo)),
+    cell(building, certain ? null : words.uncertain),
+    cell(`${stopName(page, after)} → ${stopName(page, before)}`),
+    cell(same.map((c) => conductorName(page, c.which, c.count)).join(', ')),
+    cell(protector === null ? words.nothing : partName(page, protector)),
+    cell(bondedTo === null ? words.nothing : partName(page, bondedTo)),
   );
 }
 

@@ -66,8 +66,15 @@ function partRow(page: PageContext, part: StudyPart): Row {
     cell(typedDetails(page, part) || '–'),
     cell(standing(part)),
     cell(whereText(page, part)),
-    cell(part.group === null ? '–' : partName(page, part.group)),
+    cell(groupText(page, part)),
   );
+}
+
+/** A part that nothing joins to another is a group of its own. */
+function groupText(page: PageContext, { group }: StudyPart): string {
+  if (group === null) return '–';
+  const alone = page.study.bonding.groups.find((g) => g.id === group)?.parts.length === 1;
+  return alone ? words.alone : partName(page, group);
 }
 
 /** How it is known, its condition where somebody said, and whether it is there at all. */

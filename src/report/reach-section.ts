@@ -1,6 +1,6 @@
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
-import { cell, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { cell, listCell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { type PageContext, partName, sayIn } from './page-context.ts';
 
 const words = scheduleWords.reach;
@@ -11,7 +11,7 @@ export function reachSection(page: PageContext): Section {
   const line = (l: (typeof reach)[number]['by'][number]) =>
     sayIn(page, words.from, { line: partName(page, l.line), from: partName(page, l.from) });
   const rows = reach.map((r) =>
-    row(cell(partName(page, r.part)), r.by.length === 0 ? cell(words.nothing) : cell(...r.by.map(line))),
+    row(cell(partName(page, r.part)), r.by.length === 0 ? cell(words.nothing) : listCell(r.by.map(line))),
   );
   const table = { id: 'reach-table', caption: words.caption, head: [words.box, words.lines], rows };
   const intro = reach.length === 0 ? pageWords.page.none : words.intro;

@@ -1,5 +1,6 @@
 import type { StudyPart } from '../study/study.ts';
 import type { Dimension } from '../units/dimension.ts';
+import { formatQuantity } from '../units/format.ts';
 import { readQuantity } from '../units/quantity.ts';
 import { figure, type PageContext } from './page-context.ts';
 
@@ -21,7 +22,7 @@ const dimensions: Readonly<Record<string, Dimension>> = {
   ...dimensionOf('frequency', ['band']),
 };
 
-/** What the owner typed about a part beyond its columns, each figure in both unit systems where it can be read. */
+/** What the owner typed about a part beyond its columns; a figure also in the other unit system, where it can be read. */
 export function typedDetails(page: PageContext, part: StudyPart): string {
   return Object.entries(part.typed)
     .filter(([field]) => !shownElsewhere.has(field))
@@ -33,8 +34,15 @@ function typedValue(page: PageContext, field: string, text: string): string {
   const dimension = Object.hasOwn(dimensions, field) ? dimensions[field] : undefined;
   if (dimension === undefined) return text;
   const read = readQuantity(text, dimension, { bareUnit: page.study.site.units, overRange: true });
-  return read.ok && !read.overRange ? figure(page, read.interval, dimension) : text;
+  if (!read.ok || read.overRange) return text;
+  const [us, si] = [formatQuantity(read.interval, dimension, 'us'), formatQuantity(read.interval, dimension, 'si')];
+  if (us === null || si === null || us === si) return text;
+  if (!/[a-z'"]/i.test(text)) return figure(page, read.interval, dimension);
+  return `${text} (${(metric.test(text) ? us : si).replace(/^(?:over|under) /, '')})`;
 }
+
+/** A figure in metres or parts of them; any other length or section is in feet, inches or gauges. */
+const metric = /\d\s*[mck]?m[²2]?(?![a-z])/i;
 
 function dimensionOf(dimension: Dimension, fields: readonly string[]): Readonly<Record<string, Dimension>> {
   return Object.fromEntries(fields.map((field) => [field, dimension]));

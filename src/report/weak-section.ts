@@ -1,13 +1,13 @@
-import type { Study } from '../study/study.ts';
+import { type WeakRow, weakRows } from '../drawing/weak-rows.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
-import { type Block, cell, paragraph, type Row, row, type Section, subheading, tableIfAny } from './block.ts';
+import { type Block, cell, listCell, paragraph, type Row, row, type Section, subheading, tableIfAny } from './block.ts';
 import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
 
 const words = scheduleWords.weak;
 
 /** What one failure undoes, rings that are open, and parts that nothing ties. */
 export function weakSection(page: PageContext): Section {
-  const { weakPoints } = page.study.bonding;
+  const found = weakRows(page.study);
   const table = tableIfAny({
     id: 'weak-table',
     look: 'wide',
@@ -18,23 +18,31 @@ export function weakSection(page: PageContext): Section {
       sayIn(page, words.losesService),
       sayIn(page, words.losesEarth),
       sayIn(page, words.electrodesLost),
-      words.noticed,
     ],
-    rows: weakPoints.map((w, i) => weakRow(page, w, i)),
+    rows: found.map((r) => weakRow(page, r)),
   });
-  const start = paragraph(weakPoints.length === 0 ? words.none : words.intro);
+  const start = paragraph(found.length === 0 ? words.none : words.intro);
   return { id: 'weak', heading: words.heading, blocks: [start, ...table, ...rings(page), ...loose(page)] };
 }
 
-function weakRow(page: PageContext, w: Study['bonding']['weakPoints'][number], place: number): Row {
+function weakRow(page: PageContext, { mark, points }: WeakRow): Row {
+  const [first] = points;
+  const unsure = first!.certain ? [] : [words.perhaps];
   return row(
-    cell(`W${place + 1}`),
-    cell(partName(page, w.at), words.kind[w.kind], w.certain ? null : words.perhaps),
-    cell(namesOrDash(page, w.losesService)),
-    cell(namesOrDash(page, w.losesEarth)),
-    cell(namesOrDash(page, w.electrodesLost)),
-    cell(noticedText(w.noticed)),
+    cell(mark),
+    listCell([...points.map((w) => pointText(page, w)), ...unsure]),
+    cell(namesOrDash(page, first!.losesService)),
+    cell(namesOrDash(page, first!.losesEarth)),
+    cell(namesOrDash(page, first!.electrodesLost)),
   );
+}
+
+function pointText(page: PageContext, w: WeakRow['points'][number]): string {
+  return sayIn(page, words.point, {
+    at: partName(page, w.at),
+    kind: words.kind[w.kind],
+    noticed: noticedText(w.noticed),
+  });
 }
 
 function noticedText(noticed: string): string {

@@ -12,11 +12,11 @@ export const methodWords = {
   worst: ', at {at}',
   state: 'This page is about one state of the site, “{state}”. Others in the file, not shown here: {others}.',
   sourcesCaption: 'Documents and formulas that this page rests on',
+  noResidual: 'In the network that was solved the currents balance to the last digit.',
   document: 'Document',
-  edition: 'Edition',
-  clause: 'Clause',
+  edition: 'edition {edition}',
+  clause: 'Clauses',
   provenance: 'How the text is known',
-  anyEdition: 'not stated',
 } as const;
 
 export const cautionWords = {

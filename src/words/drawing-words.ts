@@ -25,7 +25,7 @@ export const drawingWords = {
   diagram: {
     title: 'Bonding diagram of {site}',
     description:
-      '{groups} groups of parts that permanent metal joins, as boxes, with the ties between them that are no bond or that nobody is sure of, and {weak} weak points.',
+      '{groups} groups of parts that permanent metal joins, as boxes, with the ties between them that are no bond or that nobody is sure of, and {weak} marks of weak points.',
     service: 'with the [service]',
     byConductor: 'by {list}',
   },
