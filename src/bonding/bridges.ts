@@ -29,7 +29,7 @@ export function bridgesOf(metal: MetalGraph, net: MetalNet, grouping: Grouping):
     const bridge = leads(metal, net.ties[e]!) ? bridgeOver({ metal, net, cells, given }, ends, e) : null;
     if (bridge !== null) found.push(bridge);
   }
-  return eachOnce(found);
+  return eachOnce(metal, found);
 }
 
 /** A single box whose case passes nothing on. */
@@ -99,21 +99,28 @@ function partsAlong({ metal: { index } }: Search, names: readonly string[]): rea
   return parts.filter((id, i) => id !== parts[i - 1]);
 }
 
-/** Each chain once; where a line leads from group to group by its shield, its core beside it is not told again. */
-function eachOnce(found: readonly Bridge[]): readonly Bridge[] {
-  const keyOf = (b: Bridge) => `${b.groups.join(' ')}|${b.parts.join(' ')}`;
-  const strongest = new Map<string, Bridge>();
+/**
+ * One chain for each choice of lines: a line that leads from group to group by its shield leads there by its core too, which is
+ * not told again. Chains without a line differ by what they go through.
+ */
+function eachOnce({ index }: MetalGraph, found: readonly Bridge[]): readonly Bridge[] {
+  const best = new Map<string, Bridge>();
   for (const bridge of found) {
-    const before = strongest.get(keyOf(bridge));
-    if (before === undefined || isStronger(bridge, before)) strongest.set(keyOf(bridge), bridge);
+    const lines = bridge.parts.filter((id) => index.parts.get(id)?.section === 'lines');
+    const key = `${bridge.groups.join(' ')}|${(lines.length > 0 ? lines : bridge.parts).join(' ')}`;
+    const before = best.get(key);
+    if (before === undefined || compare(bridge, before) < 0) best.set(key, bridge);
   }
-  const alone = (b: Bridge, part: string) => strongest.get(`${b.groups.join(' ')}|${part}`);
-  const told = (b: Bridge) => b.parts.length > 1 && b.parts.some((part) => isStronger(alone(b, part), b));
-  const kept = [...strongest].filter(([, bridge]) => !told(bridge));
-  return kept.sort(([a], [b]) => (a < b ? -1 : 1)).map(([, bridge]) => bridge);
+  const order = (b: Bridge) => [...b.groups, ...b.parts].join(' ');
+  return [...best.values()].sort((a, b) => (order(a) < order(b) ? -1 : 1));
 }
 
-function isStronger(a: Bridge | undefined, b: Bridge): boolean {
-  if (a === undefined || a.certain !== b.certain) return a?.certain ?? false;
-  return weaknessOf(a.tie) < weaknessOf(b.tie);
+/** The surest first, then the strongest, the shortest, the first by name. */
+function compare(a: Bridge, b: Bridge): number {
+  return (
+    Number(b.certain) - Number(a.certain) ||
+    weaknessOf(a.tie) - weaknessOf(b.tie) ||
+    a.parts.length - b.parts.length ||
+    (a.parts.join(' ') < b.parts.join(' ') ? -1 : 1)
+  );
 }

@@ -1,33 +1,34 @@
-import type { Part } from '../site/site.ts';
 import type { Reach } from './bonding.ts';
 import type { Opening } from './opening.ts';
 import { type SiteIndex, whereOf } from './site-index.ts';
 import { type Station, type WireRun, wireRuns } from './wire-runs.ts';
 
 /**
- * What still reaches each box in this state, and each other part at which a line ends (antennas apart, which are what
- * things come from): the lines and conductors that are not taken off it, and the farthest place that each still comes from. Of
- * a line whose other end is pulled the length that is left reaches a box outdoors; indoors it brings nothing. By part;
- * in each by line, then by where from. Linear in the number of stops.
+ * What still reaches each box in this state: the lines and conductors that are not taken off it, and the farthest place that each still
+ * comes from. The same, lines only, for each other part at which a line begins or ends; not for antennas, from which
+ * things come. Of a line whose far end is pulled the length that is left reaches a box outdoors; indoors it brings
+ * nothing. By part; in each by line, then by where from. Linear in the number of stops.
  */
 export function reachOf(index: SiteIndex, openings: readonly Opening[]): readonly Reach[] {
-  const runs = wireRuns(index, openings);
-  const by = new Map([...asked(index)].sort().map((part) => [part, [] as Reach['by'][number][]] as const));
-  for (const run of runs) {
-    for (const { at, from } of arrivals(index, run)) by.get(at)?.push({ line: run.id, from });
+  const by = new Map<string, Reach['by'][number][]>();
+  for (const box of index.site.equipment) if (box.present !== 'no') by.set(box.id, []);
+  for (const run of wireRuns(index, openings)) {
+    const ends = run.is === 'line' ? endsOf(index, run) : [];
+    for (const end of ends) if (!by.has(end)) by.set(end, []);
+    for (const { at, from } of arrivals(index, run)) {
+      if (isBox(index, at) || ends.includes(at)) by.get(at)!.push({ line: run.id, from });
+    }
   }
-  return [...by].map(([part, found]) => ({ part, by: inOrder(found) }));
+  return [...by].sort(([a], [b]) => (a < b ? -1 : 1)).map(([part, found]) => ({ part, by: inOrder(found) }));
 }
 
-/** Boxes, and the parts at which a line begins or ends. */
-function asked({ site, parts }: SiteIndex): ReadonlySet<string> {
-  const boxes = site.equipment.filter((e) => e.present !== 'no').map((e) => e.id);
-  const ends = site.lines.filter((line) => line.present !== 'no').flatMap(({ path }) => [path[0], path.at(-1)]);
-  const parted = ends.flatMap((stop) => (stop?.is === 'part' ? (parts.get(stop.at.part ?? '') ?? []) : []));
-  return new Set([...boxes, ...parted.filter(isEnd).map((part) => part.id)]);
-}
+const isBox = ({ parts }: SiteIndex, id: string) => parts.get(id)?.section === 'equipment';
 
-const isEnd = (part: Part) => part.present !== 'no' && part.section !== 'antennas';
+/** Parts at which a line begins and ends. */
+function endsOf({ parts }: SiteIndex, { stations }: WireRun): readonly string[] {
+  const ends = [stations[0], stations.at(-1)].flatMap((station) => parts.get(station?.name ?? '') ?? []);
+  return ends.filter((part) => part.present !== 'no' && part.section !== 'antennas').map((part) => part.id);
+}
 
 /** What comes along a piece of a run: the farthest place on it that holds it, else the place where it hangs loose. */
 interface Coming {

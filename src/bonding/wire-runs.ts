@@ -20,6 +20,7 @@ export interface Station {
 /** A line or conductor as the places that it comes to, in order. */
 export interface WireRun {
   readonly id: string;
+  readonly is: 'line' | 'conductor';
   readonly stations: readonly Station[];
 }
 
@@ -40,7 +41,7 @@ function runOfLine(index: SiteIndex, line: Line, openings: readonly Opening[]): 
     const holds = stop.is === 'part' || stop.is === 'bond' ? isThere(index, stop.at) : stop.is !== 'plug';
     return { name: stopName(stop), holds, openBefore: openBefore !== null, openAfter: openAfter !== null };
   });
-  return { id: line.id, stations };
+  return { id: line.id, is: 'line', stations };
 }
 
 function runOfWire(index: SiteIndex, c: Conductor): WireRun {
@@ -52,7 +53,11 @@ function runOfWire(index: SiteIndex, c: Conductor): WireRun {
   };
   // A wire goes on whole past a clamp that is open.
   const passed = (meeting: Meeting): Station => ({ ...station(meeting), openBefore: false, openAfter: false });
-  return { id: c.id, stations: [station(from), ...passes.map(passed), ...splices.map(station), station(to)] };
+  return {
+    id: c.id,
+    is: 'conductor',
+    stations: [station(from), ...passes.map(passed), ...splices.map(station), station(to)],
+  };
 }
 
 /** What nobody knows is perhaps there. */
