@@ -362,6 +362,26 @@ const words: Readonly<Record<string, ProblemWords>> = {
   },
 };
 
+const changes: Readonly<Record<string, ProblemWords>> = {
+  'change-id-there': {
+    wrong: '`{id}` is in the file already and was not added again',
+    todo: 'Give the new part another name, or change the one that is there.',
+  },
+  'change-not-there': {
+    wrong: '`{id}` has nothing here that could be changed or taken out',
+    todo: 'Name a part and a field that the file has.',
+  },
+  'change-layout': {
+    wrong: '`{id}` is laid out so that it cannot be edited without rewriting what stands beside it',
+    todo: 'Type the change by hand, or put each part on a line of its own first.',
+  },
+  'change-reaches-further': {
+    wrong:
+      'changing `{id}` would change something else too, because its text is used in several places with `*`, or is read with what follows it',
+    todo: 'Type the change by hand.',
+  },
+};
+
 /** Key of a problem → its words. `{name}` is filled with a value of the problem. */
 export const problemWords: Readonly<Record<string, ProblemWords>> = {
   ...wholeFile,
@@ -372,4 +392,5 @@ export const problemWords: Readonly<Record<string, ProblemWords>> = {
   ...figures,
   ...materials,
   ...words,
+  ...changes,
 };

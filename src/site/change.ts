@@ -1,0 +1,75 @@
+import { isMap, isScalar, parseDocument, Scalar } from 'yaml';
+import { type ChangeFault, editsOf } from './change/edits-of.ts';
+import { afterChange, type Said, saidOf, saysSame } from './change/expected.ts';
+import { applyEdits, type Group } from './change/layout.ts';
+import type { SiteChange } from './change/site-change.ts';
+import type { WritingStyle } from './change/write-value.ts';
+import type { Problem } from './problem.ts';
+import { readSite } from './read-site.ts';
+import { readYaml, yamlOptions } from './reading/read-yaml.ts';
+import { newReport, refuse } from './reading/report.ts';
+import { sourceText } from './reading/source-text.ts';
+
+export type { SiteChange } from './change/site-change.ts';
+export type { ChangeValue } from './change/write-value.ts';
+
+export type ChangedText = { readonly text: string } | { readonly problem: Problem };
+
+/**
+ * Makes changes to a site by editing its source text, one after the other: only the lines that a change is about differ;
+ * comments, order, blank lines and line ends of all others stay as they are. The new text says what the old one said with
+ * exactly these changes, and can be read; else the problem says why not, at a place of the text as far as it was changed.
+ * Comments on the line of what is taken out go with it; those above it stay. Never throws.
+ */
+export function changeText(text: string, changes: readonly SiteChange[]): ChangedText {
+  const [already] = readSite(text, '').problems;
+  if (already !== undefined) return { problem: already };
+  let changed = text;
+  let expected = whatIsSaid(text);
+  for (const change of changes) {
+    expected = afterChange(expected, change);
+    const next = changeOnce(changed, change);
+    if (typeof next !== 'string') return next;
+    if (!saysSame(whatIsSaid(next), expected)) return { problem: problemOf(changed, change, 'reaches further') };
+    changed = next;
+  }
+  const [problem] = readSite(changed, '').problems;
+  return problem === undefined ? { text: changed } : { problem };
+}
+
+function whatIsSaid(text: string): Said {
+  return saidOf(readYaml(text, { path: '', report: newReport(sourceText(text)) }).tree);
+}
+
+function changeOnce(text: string, change: SiteChange): string | { readonly problem: Problem } {
+  const root = parseDocument(text, { ...yamlOptions, keepSourceTokens: true }).contents;
+  if (!isMap(root)) return { problem: problemOf(text, change, 'layout') };
+  const edits = editsOf({ text, root: root as Group, style: styleOf(root as Group) }, change);
+  if (edits === null) return { problem: problemOf(text, change, 'layout') };
+  return typeof edits === 'string' ? { problem: problemOf(text, change, edits) } : applyEdits(text, edits);
+}
+
+/** JSON where the outermost braces hold names in double quotes. */
+function styleOf(root: Group): WritingStyle {
+  const key = root.items[0]?.key;
+  return root.flow === true && isScalar(key) && key.type === Scalar.QUOTE_DOUBLE ? 'json' : 'yaml';
+}
+
+/** Why a change cannot be made → key of the words for it. */
+const keys: Readonly<Record<ChangeFault, string>> = {
+  'id there': 'change-id-there',
+  'not there': 'change-not-there',
+  layout: 'change-layout',
+  'reaches further': 'change-reaches-further',
+};
+
+/** The problem, at the section that the change is about, else at the start of the file. */
+function problemOf(text: string, change: SiteChange, fault: ChangeFault): Problem {
+  const report = newReport(sourceText(text));
+  const steps = [change.section, change.id, change.is === 'set' ? change.field : null];
+  const path = steps.filter((step) => step !== null).join('.');
+  const { tree } = readYaml(text, { path: '', report: newReport(sourceText(text)) });
+  const section = tree.is === 'map' ? tree.entries.find(({ key }) => key === change.section) : undefined;
+  refuse({ path, report }, section?.keyAt ?? { start: 0, end: 0 }, keys[fault], { id: change.id ?? change.section });
+  return report.problems[0]!;
+}
