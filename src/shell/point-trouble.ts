@@ -1,9 +1,10 @@
 import type { AskedTrouble } from '../bonding/asked-nodes.ts';
+import { type FailTrouble, failingNames } from '../bonding/without.ts';
 import type { PointRef, Site } from '../site/site.ts';
 import { speechOf } from '../study/run-study.ts';
 import { nearName } from '../units/near-name.ts';
 import { say } from '../words/say.ts';
-import { pointTroubleWords } from '../words/way-words.ts';
+import { failTroubleWords, pointTroubleWords } from '../words/way-words.ts';
 import { exitCode, Stop } from './exit-code.ts';
 import { plain } from './terminal.ts';
 
@@ -23,6 +24,16 @@ export function pointTrouble(
   const said = say(pointTroubleWords[trouble], values, speech);
   if (trouble !== 'no such') return new Stop(exitCode.input, plain(said));
   const near = nearOf(text, part ?? text, names);
+  const more = near === null ? pointTroubleWords.names : say(pointTroubleWords.near, { near }, speech);
+  return new Stop(exitCode.input, plain(`${said} ${more}`));
+}
+
+/** The same for something that was said to fail. */
+export function failTrouble(site: Site, file: string, state: string | null, trouble: FailTrouble, part: string): Stop {
+  const speech = speechOf(site);
+  const said = say(failTroubleWords[trouble], { part, file }, speech);
+  if (trouble !== 'no such') return new Stop(exitCode.input, plain(said));
+  const near = nearName(part, failingNames(site, state));
   const more = near === null ? pointTroubleWords.names : say(pointTroubleWords.near, { near }, speech);
   return new Stop(exitCode.input, plain(`${said} ${more}`));
 }

@@ -1,3 +1,4 @@
+import type { Site } from '../site/site.ts';
 import { runStudy } from '../study/run-study.ts';
 import type { Study } from '../study/study.ts';
 import { exitCode, Stop } from './exit-code.ts';
@@ -11,8 +12,13 @@ export interface StudyAsk {
 
 /** The study of a site file, in the state and with the date that were asked for. */
 export function studyOfFile(file: string, ask: StudyAsk): Study {
+  const { site, checksum } = loadSite(file, ask.state ?? null);
+  return studyOfSite(site, checksum, ask);
+}
+
+/** The same of a site that was read already; a rule that fails is our fault. */
+export function studyOfSite(site: Site, checksum: string, ask: StudyAsk): Study {
   const state = ask.state ?? null;
-  const { site, checksum } = loadSite(file, state);
   const { study, faults } = runStudy(site, { state, checksum, date: ask.date ?? null, version });
   if (faults.length === 0) return study;
   const first = faults[0]!;

@@ -60,3 +60,54 @@ export const pointTroubleWords = {
   'no metal': '{point}: nothing of it is permanent metal. Name what it ends on or stands on.',
   'above top': '{point}: this is above the top of {part}, which is {heightM} high.',
 } as const;
+
+/** What the command `without` says. */
+export const withoutWords = {
+  title: '{site}: without {list}',
+  headings: {
+    lost: 'LOST',
+    groups: 'GROUPS',
+    lines: 'LINES',
+    notMet: 'NOT MET THEN',
+    cannotTell: 'CANNOT TELL THEN',
+  },
+  losesService: 'Cut off from the [service]: {list}.',
+  losesEarth: 'Cut off from every [electrode]: {list}.',
+  electrodesLost: '[Electrode]s lost to the [service]: {list}.',
+  perhapsHeld: 'Of these a tie that nobody is sure of perhaps still holds: {list}.',
+  nothing: 'No other part loses the [service] or its last [electrode].',
+  nothingEarth: 'No other part loses its last [electrode].',
+  serviceUnknown: 'Where the [service] is was not said, so what is cut off from it cannot be told.',
+  serviceNone: 'The station has no power service.',
+  noticed: 'Would anybody notice that {at} is gone: {how}.',
+  noticedHow: {
+    visible: 'it can be seen',
+    buried: 'no, it is in soil',
+    'in a wall': 'no, it is in a wall',
+    unknown: 'unknown',
+  },
+  count: '{before} before, {after} after.',
+  split: 'The group of {group} falls into {count}:',
+  piece: '{list}',
+  resistance: '[Ground resistance] at the [service]: {beforeOhm} before, {afterOhm} after.',
+  resistanceNone: '[Ground resistance] at the [service]: {beforeOhm} before; after it no [electrode] is left.',
+  line: '{line}, {which}: {losses}',
+  which: { shield: 'shield', core: 'core', protective: '[protective conductor]' },
+  bondedAt: 'not bonded at {list} any more',
+  protectedBy: 'not protected by {list} any more',
+  drainedBy: 'not drained by {list} any more',
+  unprotected: '{before} without a protector before, {after} after',
+  unknownCount: 'unknown',
+  serviceLost: 'The [service] itself is among what is lost, so conditions that ask for it cannot be told.',
+  noneFails: 'No listed condition that was met fails by it.',
+  caution:
+    'Worked out from what somebody typed; no inspection, and no promise that damage cannot happen. Never take a part of this off to see: the open ends can be at a deadly voltage. Local code, the [authority] and a [electrician] decide.',
+  next: 'Next: evenground check {file}',
+} as const;
+
+/** Why something that was said to fail cannot be answered. */
+export const failTroubleWords = {
+  'no such': '{part}: nothing in {file} has this name.',
+  absent: '{part}: it is not there already (present: no, or lost in this state).',
+  'not whole': '{part}: this is a place on a part or one of a group. Name the whole part, a joint or a conductor.',
+} as const;
