@@ -35,9 +35,14 @@ function gather(weakPoints: readonly WeakPoint[], guarded: ReadonlySet<string>) 
   for (const w of weakPoints) {
     if (w.kind === 'part' || !w.certain) continue;
     const parts = [...new Set([...w.losesEarth, ...w.losesService])].filter((id) => guarded.has(id)).sort();
-    if (parts.length === 0) continue;
+    if (parts.length === 0 || isOwnBolt(w.at, parts)) continue;
     const key = parts.join('+');
     groups.set(key, { weak: [...(groups.get(key)?.weak ?? []), w.at].sort(), parts });
   }
   return groups;
+}
+
+/** The bolt that holds an arrester or bar to what carries it (`a1:entry`) takes off that part alone; every one has its own. */
+function isOwnBolt(at: string, parts: readonly string[]): boolean {
+  return parts.length === 1 && at.startsWith(`${parts[0]}:`);
 }
