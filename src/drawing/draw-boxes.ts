@@ -32,7 +32,7 @@ export function drawBoxes(boxes: readonly Box[], ties: readonly BoxTie[], widthM
   const frame = { widthMm, laneMm, columnMm: (widthMm - 2 * labelMm - lanes * laneMm) / 2 };
   const heightMm = placed.reduce((most, b) => Math.max(most, b.topMm + b.heightMm), 0) + 0.5;
   const children = [...routed.map((t) => drawTie(t, frame)), ...placed.flatMap((b) => drawBox(b, frame))];
-  const labels = routed.map((t) => drawLabel(t, frame));
+  const labels = routed.flatMap((t) => [drawLabel(t, t.from, t.fromMm, frame), drawLabel(t, t.to, t.toMm, frame)]);
   return { heightMm, children: [...children, ...labels] };
 }
 
@@ -55,12 +55,12 @@ function drawTie(t: RoutedTie, frame: Frame): Svg {
   return polyline(points, strokeOf(t.style));
 }
 
-/** Number of what ties, beside the first row; a question mark where nobody knows whether it is there. */
-function drawLabel(t: RoutedTie, frame: Frame): Svg {
+/** Number of what ties, beside a row; a question mark where nobody knows whether it is there. */
+function drawLabel(t: RoutedTie, { side }: PlacedRow, y: number, frame: Frame): Svg {
   const label = fitText(t.style === 'unknown' ? `? ${t.label}` : t.label, noteSize, labelMm - 1);
-  const edge = edgeOf(t.from.side, frame);
-  const x = t.from.side === 'left' ? edge + 0.7 : edge - 0.7 - textWidth(label, noteSize);
-  return text(label, { x, y: t.fromMm - 0.6, 'font-size': noteSize, fill: ink });
+  const edge = edgeOf(side, frame);
+  const x = side === 'left' ? edge + 0.7 : edge - 0.7 - textWidth(label, noteSize);
+  return text(label, { x, y: y - 0.6, 'font-size': noteSize, fill: ink });
 }
 
 function drawBox(box: PlacedBox, frame: Frame): readonly Svg[] {

@@ -12,12 +12,12 @@ export interface PlanScale {
 
 /** Ratios that people's rulers have: so many feet to the inch, and decimal ones. */
 const ratios = {
-  us: [12, 24, 48, 96, 120, 240, 360, 480, 600, 720, 1200, 2400, 4800, 6000, 12000, 24000],
-  si: [10, 20, 25, 50, 100, 200, 250, 500, 1000, 2000, 2500, 5000, 10000, 20000, 25000],
+  us: [12, 24, 48, 60, 96, 120, 180, 240, 300, 360, 480, 600, 720, 1200, 2400, 4800, 6000, 12000, 24000],
+  si: [10, 20, 25, 50, 75, 100, 150, 200, 250, 300, 400, 500, 1000, 2000, 2500, 5000, 10000, 20000, 25000],
 };
 
-const sideMm = 24;
-const endMm = 14;
+const sideMm = 15;
+const endMm = 13;
 const tallestMm = 165;
 const lowestMm = 70;
 

@@ -118,7 +118,9 @@ function inset({ x, y, width, height }: Rect): Rect {
 function underPlan(scale: PlanScale, speech: Speech): readonly Svg[] {
   const paper = speech.terms === 'us' ? 'Letter' : 'A4';
   const top = scale.heightMm + 5;
-  const says = [say(words.scale, { ratio: String(scale.ratio), paper }, speech), words.straight, words.flagged];
+  const values = { ratio: String(scale.ratio), feet: String(scale.ratio / 12), paper };
+  const inInches = speech.unitsFirst === 'us' && scale.ratio % 12 === 0;
+  const says = [say(inInches ? words.scaleInches : words.scale, values, speech), words.straight, words.flagged];
   const lines = says.map((t, i) => text(t, { x: 66, y: top + 1.8 + i * 4.4, 'font-size': 2.6, fill: ink }));
   return [...scaleBars([2, top], scale.ratio), ...lines];
 }

@@ -5,7 +5,7 @@ export type Block =
   | { readonly is: 'list'; readonly ordered: boolean; readonly items: readonly string[] }
   | { readonly is: 'checklist'; readonly items: readonly CheckItem[] }
   | Table
-  | { readonly is: 'figure'; readonly svg: string; readonly caption: string }
+  | { readonly is: 'figure'; readonly id: string; readonly svg: string; readonly caption: string }
   | { readonly is: 'findings'; readonly groups: readonly FindingGroup[] }
   | { readonly is: 'definitions'; readonly items: readonly { readonly word: string; readonly meaning: string }[] }
   | { readonly is: 'photo'; readonly dataUri: string; readonly alt: string; readonly caption: string };

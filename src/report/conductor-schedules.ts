@@ -1,4 +1,5 @@
 import type { Study } from '../study/study.ts';
+import { formatQuantity } from '../units/format.ts';
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, listCell, type Row, row, tableIfAny } from './block.ts';
@@ -24,11 +25,18 @@ function conductorRow(page: PageContext, c: Study['conductors'][number]): Row {
     cell(numberOf(page, c.id)),
     cell(c.id, kindName(page, c.role)),
     listCell([partName(page, c.from), partName(page, c.to)]),
-    cell(c.wire ?? common.unknown, c.areaM2 === null ? null : figure(page, c.areaM2, 'area')),
+    cell(c.wire ?? common.unknown, sectionOf(page, c)),
     cell(figure(page, c.lengthM, 'length')),
     listCell([figure(page, c.resistanceOhm, 'resistance'), figure(page, c.inductanceH, 'inductance')]),
     cell(soilText(c.buried), bends),
   );
+}
+
+/** The section, without repeating a gauge that was typed. */
+function sectionOf(page: PageContext, { wire, areaM2 }: Study['conductors'][number]): string | null {
+  if (areaM2 === null) return null;
+  const gauge = formatQuantity(areaM2, 'area', 'us');
+  return gauge !== null && wire?.includes(gauge) ? formatQuantity(areaM2, 'area', 'si') : figure(page, areaM2, 'area');
 }
 
 export function jointSchedule(page: PageContext): readonly Block[] {

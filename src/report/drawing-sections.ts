@@ -15,7 +15,7 @@ export function planSection(page: PageContext): Section {
   const svg = toScale ? sitePlan(page.study) : schematic(page.study);
   const missing = toScale ? notOnPlan(page.study) : [];
   const note = missing.length === 0 ? [] : [paragraph(sayIn(page, words.missing, { list: partNames(page, missing) }))];
-  return { id: 'plan', heading: words.heading, blocks: [{ is: 'figure', svg, caption }, ...note] };
+  return { id: 'plan', heading: words.heading, blocks: [{ is: 'figure', id: 'plan-figure', svg, caption }, ...note] };
 }
 
 /** What hangs together and what does not, drawn, and the ties between groups in words for those who cannot see it. */
@@ -27,7 +27,7 @@ export function diagramSection(page: PageContext): Section {
   );
   const head = [words.between, words.tie, words.parts];
   const table = tableIfAny({ id: 'bridges-table', caption: words.bridgesCaption, head, rows });
-  const figure = { is: 'figure', svg: bondingDiagram(page.study), caption } as const;
+  const figure = { is: 'figure', id: 'diagram-figure', svg: bondingDiagram(page.study), caption } as const;
   return { id: 'diagram', heading: words.heading, blocks: [paragraph(words.intro), figure, ...table] };
 }
 

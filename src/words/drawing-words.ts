@@ -5,9 +5,10 @@ export const drawingWords = {
     description:
       'Plan seen from above with {parts} numbered parts, {buildings} buildings and the runs of conductors and lines between them. Every part stands under its number in the schedules.',
     scale: 'Scale 1:{ratio} on {paper} paper at full size',
+    scaleInches: 'Scale 1 in = {feet} ft (1:{ratio}) on {paper} paper at full size',
     north: 'N',
-    straight: 'Where no route was typed, a run is drawn straight.',
-    flagged: '! has a finding of kind hazard or defect',
+    straight: 'Where no route was typed, a run is drawn straight; runs between the same places lie side by side.',
+    flagged: '! after a name: a hazard or a defect was found there.',
   },
   schematic: {
     title: 'Schematic of {site}',
