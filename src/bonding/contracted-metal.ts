@@ -3,6 +3,7 @@ import { isBond } from './bond-choice.ts';
 import type { MetalGraph } from './build-graph.ts';
 import type { BondingGraph } from './graph-builder.ts';
 import type { Members } from './members.ts';
+import type { SiteIndex } from './site-index.ts';
 
 /** The bonds alone, with each member that is one piece of metal drawn into one node. */
 export interface ContractedMetal {
@@ -12,6 +13,7 @@ export interface ContractedMetal {
   readonly memberOf: ReadonlyMap<string, string>;
   /** The node of this graph that a node of the whole graph was drawn into. */
   readonly inside: (node: string) => string;
+  readonly index: SiteIndex;
 }
 
 /**
@@ -34,5 +36,5 @@ export function contractedMetal({ graph, index }: MetalGraph, members: Members):
   });
   const drawn = new Map([...members].map(([id, nodes]) => [id, [...new Set(nodes.map(inside))]] as const));
   const memberOf = new Map([...drawn].flatMap(([id, nodes]) => nodes.map((node) => [node, id] as const)));
-  return { graph: bonds, members: drawn, memberOf, inside };
+  return { graph: bonds, members: drawn, memberOf, inside, index };
 }
