@@ -1,12 +1,12 @@
 import { isMap, isScalar, parseDocument, Scalar } from 'yaml';
 import { type ChangeFault, editsOf } from './change/edits-of.ts';
 import { afterChange, type Said, saidOf, saysSame } from './change/expected.ts';
-import { applyEdits, type Group } from './change/layout.ts';
+import { applyEdits, entryOf, type Group, startOf } from './change/layout.ts';
 import type { SiteChange } from './change/site-change.ts';
 import type { WritingStyle } from './change/write-value.ts';
 import type { Problem } from './problem.ts';
 import { readSite } from './read-site.ts';
-import { readYaml, yamlOptions } from './reading/read-yaml.ts';
+import { yamlOptions } from './reading/read-yaml.ts';
 import { newReport, refuse } from './reading/report.ts';
 import { sourceText } from './reading/source-text.ts';
 
@@ -37,12 +37,21 @@ export function changeText(text: string, changes: readonly SiteChange[]): Change
   return problem === undefined ? { text: changed } : { problem };
 }
 
+/** Nothing where a repeat with `*` has lost what it repeats. */
 function whatIsSaid(text: string): Said {
-  return saidOf(readYaml(text, { path: '', report: newReport(sourceText(text)) }).tree);
+  try {
+    return saidOf(parsed(text).toJS({ mapAsMap: true, maxAliasCount: -1 }));
+  } catch {
+    return null;
+  }
+}
+
+function parsed(text: string) {
+  return parseDocument(text, { ...yamlOptions, keepSourceTokens: true });
 }
 
 function changeOnce(text: string, change: SiteChange): string | { readonly problem: Problem } {
-  const root = parseDocument(text, { ...yamlOptions, keepSourceTokens: true }).contents;
+  const root = parsed(text).contents;
   if (!isMap(root)) return { problem: problemOf(text, change, 'layout') };
   const edits = editsOf({ text, root: root as Group, style: styleOf(root as Group) }, change);
   if (edits === null) return { problem: problemOf(text, change, 'layout') };
@@ -68,8 +77,9 @@ function problemOf(text: string, change: SiteChange, fault: ChangeFault): Proble
   const report = newReport(sourceText(text));
   const steps = [change.section, change.id, change.is === 'set' ? change.field : null];
   const path = steps.filter((step) => step !== null).join('.');
-  const { tree } = readYaml(text, { path: '', report: newReport(sourceText(text)) });
-  const section = tree.is === 'map' ? tree.entries.find(({ key }) => key === change.section) : undefined;
-  refuse({ path, report }, section?.keyAt ?? { start: 0, end: 0 }, keys[fault], { id: change.id ?? change.section });
+  const root = parsed(text).contents;
+  const section = isMap(root) ? entryOf(root as Group, change.section) : null;
+  const at = section === null ? 0 : startOf(section);
+  refuse({ path, report }, { start: at, end: at }, keys[fault], { id: change.id ?? change.section });
   return report.problems[0]!;
 }

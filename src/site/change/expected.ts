@@ -1,15 +1,14 @@
-import type { TreeNode } from '../reading/tree.ts';
 import type { SiteChange } from './site-change.ts';
 import type { ChangeValue } from './write-value.ts';
 
 /** What a file says, without where and how it is written: text, nothing, lists, and groups in their order. */
 export type Said = string | null | readonly Said[] | ReadonlyMap<string, Said>;
 
-export function saidOf(node: TreeNode): Said {
-  if (node.is === 'text') return node.text;
-  if (node.is === 'blank') return null;
-  if (node.is === 'list') return node.items.map(saidOf);
-  return new Map(node.entries.map(({ key, value }) => [key, saidOf(value)]));
+/** Of a YAML document turned into plain texts, lists and maps. */
+export function saidOf(value: unknown): Said {
+  if (value instanceof Map) return new Map([...value].map(([key, inner]) => [String(key).trim(), saidOf(inner)]));
+  if (Array.isArray(value)) return value.map(saidOf);
+  return value === null || value === undefined || value === '' ? null : String(value);
 }
 
 /** What a file must say after a change, worked out without its text. */
@@ -31,14 +30,15 @@ export function afterChange(said: Said, change: SiteChange): Said {
 }
 
 function withField(part: Said, { section, field, value }: SiteChange & { is: 'set' }): Said {
-  const fields = section === 'places' ? placeFields(part) : groupOf(part);
-  return value === null ? (without(fields, field) ?? null) : withEntry(fields, field, saidValue(value));
+  const isPosition = section === 'places' && isPlacePosition(part);
+  if (isPosition && field === 'at') return value === null ? 'unknown' : saidValue(value);
+  const fields = isPosition ? new Map([['at', part]]) : groupOf(part);
+  return value === null ? without(fields, field) : withEntry(fields, field, saidValue(value));
 }
 
 /** A place may be typed as a position alone. */
-function placeFields(part: Said): ReadonlyMap<string, Said> {
-  const isPosition = part instanceof Map ? part.has('from') : part !== null && part !== '' && part !== 'unknown';
-  return isPosition ? new Map([['at', part]]) : groupOf(part);
+function isPlacePosition(part: Said): boolean {
+  return part instanceof Map ? part.has('from') : part !== null && part !== 'unknown';
 }
 
 function groupOf(said: Said): ReadonlyMap<string, Said> {
