@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import puppeteer, { type Browser, type Page } from 'puppeteer';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findBrowser } from '../../src/shell/find-browser.ts';
+import type { Study } from '../../src/study/study.ts';
+import { studyOfExample } from '../examples/study-of-example.ts';
+import { pageOf } from './page-of.ts';
+import { clubStudy, houseStudy } from './samples.ts';
+
+const browserPath = await findBrowser(null);
+if (browserPath === null) process.stderr.write('SKIPPED: no browser, so axe-core has not looked at the report\n');
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface AxeResult {
+  readonly violations: readonly { readonly id: string; readonly nodes: readonly { readonly html: string }[] }[];
+  readonly passes: readonly { readonly id: string }[];
+}
+
+declare const window: { readonly axe: { run(options: object): Promise<AxeResult> } };
+
+const studies: readonly (readonly [string, Study])[] = [
+  ['the club', clubStudy],
+  ['the house', houseStudy],
+  ['Marl Hill', studyOfExample('marl-hill/marl-hill.site.yaml')],
+];
+const widthsPx = [1280, 400];
+
+describe.skipIf(browserPath === null)('axe-core finds nothing wrong', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    const asRoot = process.platform === 'linux' && process.getuid?.() === 0;
+    browser = await puppeteer.launch({ executablePath: browserPath!, args: asRoot ? ['--no-sandbox'] : [] });
+  });
+  afterAll(() => browser.close());
+
+  async function open(html: string, widthPx: number): Promise<Page> {
+    const page = await browser.newPage();
+    await page.setBypassCSP(true);
+    await page.setViewport({ width: widthPx, height: 900 });
+    await page.setContent(html, { waitUntil: 'load' });
+    await page.evaluate(axe);
+    return page;
+  }
+
+  /** Every rule that axe-core has, its best practices included, contrast too. */
+  function look(page: Page): Promise<AxeResult> {
+    return page.evaluate(() => window.axe.run({ resultTypes: ['violations', 'passes'] }));
+  }
+
+  for (const [name, study] of studies) {
+    it.each(widthsPx)(`with the page of ${name}, %d px wide`, async (widthPx) => {
+      const page = await open(pageOf(study), widthPx);
+      const { violations, passes } = await look(page);
+      await page.close();
+      expect(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 200)).join(' | ')}`)).toEqual([]);
+      const passed = passes.map((p) => p.id);
+      expect(passed).toEqual(expect.arrayContaining(['color-contrast', 'heading-order', 'svg-img-alt', 'list']));
+    });
+  }
+
+  it('and would have, had a page been worse', async () => {
+    const worse = pageOf(clubStudy)
+      .replace('color: var(--ink);', 'color: #ccc;')
+      .replace(/<html lang="[^"]*">/, '<html>');
+    const page = await open(worse, 1280);
+    const found = (await look(page)).violations.map((v) => v.id);
+    await page.close();
+    expect(found).toEqual(expect.arrayContaining(['color-contrast', 'html-has-lang']));
+  });
+
+  it.each(widthsPx)('and nothing but tables and drawings is wider than %d px', async (widthPx) => {
+    for (const [, study] of studies) {
+      const page = await open(pageOf(study), widthPx);
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(widthPx);
+      await page.close();
+    }
+  });
+});
