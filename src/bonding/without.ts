@@ -13,7 +13,7 @@ export interface Without {
   readonly losesEarth: readonly string[];
   /** Of the electrodes that lose the service. */
   readonly electrodesLost: readonly string[];
-  /** Of all these, those that a tie which may be there perhaps still holds. */
+  /** Of all these, those that a tie which may be there, or a wire nobody traced, perhaps still holds. */
   readonly perhapsHeld: readonly string[];
   readonly groupsBefore: readonly Group[];
   readonly groupsAfter: readonly Group[];
@@ -93,8 +93,9 @@ export function compareBonding(before: Bonding, after: Bonding): Without {
   const losesService = before.service.is === 'known' ? gone(before.serviceBy.bonds, after.serviceBy.bonds) : null;
   const losesEarth = gone(before.earthBy.bonds, after.earthBy.bonds);
   const electrodes = new Set(before.groups.flatMap((g) => g.electrodes));
+  const goesOn = (id: string) => after.openEnds.has(after.groupOf.get(id)!);
   const held = [
-    ...(losesService ?? []).filter((id) => after.serviceBy.perhaps.has(id)),
+    ...(losesService ?? []).filter((id) => after.serviceBy.perhaps.has(id) || goesOn(id)),
     ...losesEarth.filter((id) => after.earthBy.perhaps.has(id)),
   ];
   return {

@@ -85,7 +85,7 @@ function resistanceLines({ before, after, bonding }: Failure, { sentence }: Page
     const isLeftBare = bonding.losesEarth.includes(before.site.service);
     return isLeftBare ? [sentence(words.resistanceNone, { beforeOhm: was })] : [];
   }
-  const isSame = was.low === is.low && was.high === is.high;
+  const isSame = sentence('{earthOhm}', { earthOhm: was }) === sentence('{earthOhm}', { earthOhm: is });
   return isSame ? [] : [sentence(words.resistance, { beforeOhm: was, afterOhm: is })];
 }
 
