@@ -16,7 +16,6 @@ const lint = spawnSync(process.execPath, ['node_modules/@biomejs/biome/bin/biome
   cwd: root,
   stdio: 'inherit',
 });
-if (lint.status !== 0) process.exit(lint.status ?? 3);
 
 const scratch = mkdtempSync(join(tmpdir(), 'evenground-test-'));
 const results = join(scratch, 'results.json');
@@ -32,7 +31,8 @@ const run = spawnSync(
 );
 sayCounts();
 rmSync(scratch, { recursive: true, force: true });
-process.exit(run.status ?? 3);
+if (lint.status !== 0) process.stdout.write('The formatter or the linter objects; see above.\n');
+process.exit(run.status === 0 ? (lint.status ?? 3) : (run.status ?? 3));
 
 /** One plain line at the end, for people and for machines that read only the end. */
 function sayCounts() {
