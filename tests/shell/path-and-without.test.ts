@@ -129,7 +129,6 @@ describe('path', () => {
     const text = out.replace(/\s+/g, ' ');
     expect(text).toContain('No permanent metal is known to join a1 and panel.');
     expect(text).toContain('- arresters.a1.bonded: look there and type what you find');
-    expect(said).toContain('perhaps still holds: R2.');
     // The wire from R2 to nobody knows where may lead to a1.
     expect(text).toContain('- stray goes on to where nobody has looked');
     expect(text).toContain('Nothing else hangs together with a1.');
