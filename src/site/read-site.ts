@@ -6,8 +6,10 @@ import type { Problem } from './problem.ts';
 import { withinLimits } from './reading/limits.ts';
 import { readYaml } from './reading/read-yaml.ts';
 import { newReport, type Report, refuse, type Spot } from './reading/report.ts';
-import { sourceText } from './reading/source-text.ts';
-import type { MapNode, TreeNode } from './reading/tree.ts';
+import { findSlips } from './reading/slips/find-slips.ts';
+import type { Slip } from './reading/slips/slip.ts';
+import { type SourceText, sourceText } from './reading/source-text.ts';
+import { type MapNode, pathAt, type TreeNode } from './reading/tree.ts';
 import { readTypedSite } from './reading/typed-site.ts';
 import type { Question, Site } from './site.ts';
 
@@ -23,17 +25,51 @@ export interface SiteRead {
  * with its line and column, and all problems at once. `fileName` is what the site calls its file.
  */
 export function readSite(text: string, fileName: string): SiteRead {
-  const report = newReport(sourceText(text));
-  const spot: Spot = { path: '', report };
-  const site = withinLimits(text, spot) ? readText(text, fileName, report, spot) : null;
-  const problems = inOrder(report.problems);
-  if (site === null || problems.length > 0) return { site: null, problems };
-  return { site, problems };
+  const source = sourceText(text);
+  const report = newReport(source);
+  if (!withinLimits(text, { path: '', report })) return { site: null, problems: inOrder(report.problems) };
+  const asTyped = readText(text, (offset) => offset, [], source, fileName);
+  if (asTyped.site !== null && !asTyped.lone && !mayHide(text)) return asTyped;
+  const { slips, corrected } = findSlips(text);
+  return slips.length === 0 ? asTyped : readText(corrected.text, corrected.originalOf, slips, source, fileName);
 }
 
-function readText(text: string, fileName: string, report: Report, spot: Spot): Site | null {
-  const { tree } = readYaml(text, spot);
-  const root = rootOf(tree, spot);
+/** Text that may hide a value in a comment; a file without it need not be looked through. */
+function mayHide(text: string): boolean {
+  return /:[ \t]+#|[ \t,[{-]#\d/.test(text);
+}
+
+/**
+ * Reads a text that is the owner's, or the owner's with slips mended, which are noted first. Of a value that a comment
+ * perhaps cut short nothing else is said: nobody knows yet where it ends.
+ */
+function readText(
+  text: string,
+  originalOf: (offset: number) => number,
+  slips: readonly Slip[],
+  source: SourceText,
+  fileName: string,
+): SiteRead & { readonly lone: boolean } {
+  const report = newReport(source);
+  const { tree, lone } = readYaml(text, { path: '', report }, originalOf);
+  noteSlips(slips, text, tree, report);
+  const cut = new Set(report.problems.filter((p) => p.key === 'value-cut-by-comment').map((p) => p.path));
+  const noted = report.problems.length;
+  const site = siteOf(tree, report, fileName);
+  const problems = inOrder(report.problems.filter((p, i) => i < noted || !cut.has(p.path)));
+  return { site: problems.length > 0 ? null : site, problems, lone };
+}
+
+function noteSlips(slips: readonly Slip[], corrected: string, tree: TreeNode, report: Report): void {
+  const { lineText } = sourceText(corrected);
+  for (const { key, at, values } of slips) {
+    const { line } = report.source.placeOf(at.start);
+    refuse({ path: pathAt(tree, at.start), report }, at, key, { ...values, corrected: lineText(line).trim() });
+  }
+}
+
+function siteOf(tree: TreeNode, report: Report, fileName: string): Site | null {
+  const root = rootOf(tree, { path: '', report });
   if (root === null) return null;
   const typed = readTypedSite(root, report);
   checkMentions(typed, collectIds(typed, report), report);

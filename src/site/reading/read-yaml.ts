@@ -16,43 +16,56 @@ export const yamlOptions = {
 } as const;
 
 interface Walk {
+  /** Offset in the text that is read → offset in the owner's text. */
+  readonly originalOf: (offset: number) => number;
   readonly anchors: Map<string, { readonly node: TreeNode; readonly size: number }>;
   /** Values added by aliases so far. */
   added: number;
   /** Values walked so far, those added by aliases among them. */
   size: number;
+  /** Whether text without a colon stood between braces. */
+  lone: boolean;
 }
 
-/** Reads YAML into a tree; notes what is wrong with its syntax. `broken`: offset of the first syntax error, or null. */
-export function readYaml(text: string, spot: Spot): { readonly tree: TreeNode; readonly broken: number | null } {
+/**
+ * Reads YAML into a tree; notes what is wrong with its syntax. The text may be the owner's with edits made: `originalOf`
+ * then leads back, and every place is one of the owner's text. `lone`: text without a colon stands between braces.
+ */
+export function readYaml(
+  text: string,
+  spot: Spot,
+  originalOf: (offset: number) => number = (offset) => offset,
+): { readonly tree: TreeNode; readonly lone: boolean } {
   const document = parseDocument(text, yamlOptions);
   const errors = [...document.errors].sort((a, b) => a.pos[0] - b.pos[0]);
-  noteErrors(errors, text, spot);
+  noteErrors(errors, text, originalOf, spot);
   for (const { pos } of document.warnings.filter((w) => w.code === 'TAG_RESOLVE_FAILED')) {
-    refuse(spot, { start: pos[0], end: pos[1] }, 'yaml-tag', { text: text.slice(pos[0], pos[1]) });
+    const at = { start: originalOf(pos[0]), end: originalOf(pos[1]) };
+    refuse(spot, at, 'yaml-tag', { text: text.slice(pos[0], pos[1]) });
   }
-  const walk: Walk = { anchors: new Map(), added: 0, size: 0 };
+  const walk: Walk = { anchors: new Map(), added: 0, size: 0, lone: false, originalOf };
   const tree = convert(document.contents, { start: 0, end: 0 }, spot, walk, 0);
-  return { tree, broken: errors[0]?.pos[0] ?? null };
+  return { tree, lone: walk.lone };
 }
 
 /** One problem a line: one slip often makes several errors. */
-function noteErrors(errors: readonly YAMLError[], text: string, spot: Spot): void {
+function noteErrors(errors: readonly YAMLError[], text: string, originalOf: Walk['originalOf'], spot: Spot): void {
   const lines = new Set<number>();
   for (const error of errors) {
-    const { line } = spot.report.source.placeOf(error.pos[0]);
+    const at = originalOf(error.pos[0]);
+    const { line } = spot.report.source.placeOf(at);
     if (lines.has(line) || lines.size >= 20) continue;
     lines.add(line);
-    syntaxProblem(error, text, spot);
+    syntaxProblem(error, text, at, spot);
   }
 }
 
 function convert(node: unknown, empty: Span, spot: Spot, walk: Walk, depth: number): TreeNode {
   walk.size++;
   if (node === null || node === undefined) return { is: 'blank', at: empty };
-  if (isAlias(node)) return follow(node.source, spanOf(node, empty), spot, walk);
+  if (isAlias(node)) return follow(node.source, spanOf(node, empty, walk), spot, walk);
   if (depth > depthLimit) {
-    refuse(spot, spanOf(node, empty), 'too-deep', { limit: depthLimit });
+    refuse(spot, spanOf(node, empty, walk), 'too-deep', { limit: depthLimit });
     return { is: 'blank', at: empty };
   }
   const before = walk.size;
@@ -63,7 +76,7 @@ function convert(node: unknown, empty: Span, spot: Spot, walk: Walk, depth: numb
 }
 
 function convertHere(node: unknown, empty: Span, spot: Spot, walk: Walk, depth: number): TreeNode {
-  const at = spanOf(node, empty);
+  const at = spanOf(node, empty, walk);
   if (isScalar(node)) return convertScalar(node, at);
   if (isSeq(node)) {
     const items = node.items.map((item, i) => convert(item, at, below(spot, i + 1), walk, depth + 1));
@@ -84,9 +97,10 @@ function convertEntries(map: YAMLMap, at: Span, spot: Spot, walk: Walk, depth: n
   const entries: Entry[] = [];
   const first = new Map<string, Span>();
   for (const pair of map.items as Pair<unknown, unknown>[]) {
-    const keyAt = spanOf(pair.key, at);
+    const keyAt = spanOf(pair.key, at, walk);
     const key = keyText(pair.key, keyAt, spot);
     const value = convert(pair.value, { start: keyAt.end, end: keyAt.end }, below(spot, key ?? ''), walk, depth + 1);
+    if (map.flow === true && pair.value === null) walk.lone = true;
     if (key === null) continue;
     const earlier = first.get(key);
     if (earlier !== undefined) {
@@ -118,7 +132,7 @@ function follow(name: string, at: Span, spot: Spot, walk: Walk): TreeNode {
   return { is: 'blank', at };
 }
 
-function spanOf(node: unknown, empty: Span): Span {
+function spanOf(node: unknown, empty: Span, { originalOf }: Walk): Span {
   const range = (node as { range?: readonly [number, number, number] | null } | null)?.range;
-  return range == null ? empty : { start: range[0], end: range[1] };
+  return range == null ? empty : { start: originalOf(range[0]), end: originalOf(range[1]) };
 }

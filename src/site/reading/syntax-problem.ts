@@ -12,7 +12,6 @@ const keys: Readonly<Record<string, string>> = {
   BAD_SCALAR_START: 'yaml-reserved',
   BLOCK_AS_IMPLICIT_KEY: 'yaml-two-colons',
   BLOCK_IN_FLOW: 'yaml-reserved',
-  DUPLICATE_KEY: 'key-twice',
   IMPOSSIBLE: 'yaml-unreadable',
   KEY_OVER_1024_CHARS: 'yaml-key-long',
   MISSING_CHAR: 'yaml-missing',
@@ -21,15 +20,15 @@ const keys: Readonly<Record<string, string>> = {
   MULTIPLE_DOCS: 'yaml-two-documents',
   MULTIPLE_TAGS: 'yaml-tag',
   NON_STRING_KEY: 'key-not-text',
-  TAB_AS_INDENT: 'tab-indentation',
+  TAB_AS_INDENT: 'yaml-indent',
   TAG_RESOLVE_FAILED: 'yaml-tag',
   UNEXPECTED_TOKEN: 'yaml-unreadable',
 };
 
-/** Notes an error of the YAML reader in words of our own, with the text at which it stopped. */
-export function syntaxProblem(error: YAMLError, text: string, spot: Spot): void {
+/** Notes an error of the YAML reader in words of our own, with the text at which it stopped; `at` is its place in the owner's text. */
+export function syntaxProblem(error: YAMLError, text: string, at: number, spot: Spot): void {
   const [start] = error.pos;
   const rest = text.slice(start).split(/\r?\n/, 1)[0] ?? '';
   const key = start >= text.trimEnd().length && error.code !== 'MULTIPLE_DOCS' ? 'yaml-ends-early' : keys[error.code];
-  refuse(spot, { start, end: start }, key ?? 'yaml-unreadable', { text: rest.trim().slice(0, 60) });
+  refuse(spot, { start: at, end: at }, key ?? 'yaml-unreadable', { text: rest.trim().slice(0, 60) });
 }

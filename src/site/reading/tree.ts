@@ -52,3 +52,22 @@ export function sayNode(node: TreeNode): string {
   if (node.is === 'map') return 'a group of fields';
   return node.is === 'blank' ? 'nothing' : 'text';
 }
+
+/** Path of the innermost field that an offset lies in; '' where it lies in none. */
+export function pathAt(node: TreeNode, offset: number): string {
+  const found = childAt(node, offset);
+  if (found === null) return '';
+  const below = pathAt(found.child, offset);
+  return below === '' ? found.name : `${found.name}.${below}`;
+}
+
+function childAt(node: TreeNode, offset: number): { readonly name: string; readonly child: TreeNode } | null {
+  const holds = (start: number, end: number) => offset >= start && offset <= end;
+  if (node.is === 'list') {
+    const i = node.items.findIndex(({ at }) => holds(at.start, at.end));
+    return i < 0 ? null : { name: String(i + 1), child: node.items[i]! };
+  }
+  if (node.is !== 'map') return null;
+  const entry = node.entries.find(({ keyAt, value }) => holds(keyAt.start, Math.max(keyAt.end, value.at.end)));
+  return entry === undefined ? null : { name: entry.key, child: entry.value };
+}

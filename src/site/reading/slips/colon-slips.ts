@@ -1,0 +1,94 @@
+import { fieldNames } from './field-names.ts';
+import type { Lexeme } from './lexemes.ts';
+import {
+  after,
+  before,
+  beforeOnLine,
+  indentAt,
+  lineEnd,
+  lineStart,
+  quoted,
+  type Slip,
+  type Source,
+  slip,
+  withoutComment,
+} from './slip.ts';
+
+/**
+ * Colons that YAML takes in another way than meant: one too many in a value (`note: seen: loose`), one without a space
+ * behind it (`length:8 ft`), one that follows a field with no comma between, and a field that is indented so far that it
+ * goes on with the value above it.
+ */
+export function colonSlips(source: Source): readonly Slip[] {
+  return source.lexemes.flatMap((lexeme, i) => {
+    if (lexeme.kind === 'colon') return secondColon(source, lexeme, i);
+    return lexeme.kind === 'plain' ? withoutSpace(source, lexeme, i) : [];
+  });
+}
+
+/** A colon behind a value that stands behind a colon. */
+function secondColon(source: Source, colon: Lexeme, i: number): readonly Slip[] {
+  const name = before(source, i);
+  const first = name === null ? null : before(source, name);
+  if (first === null || source.lexemes[name!]!.kind !== 'plain' || source.lexemes[first]!.kind !== 'colon') return [];
+  const value = source.lexemes[name!]!;
+  const isNext = lineStart(source.text, value.start) !== lineStart(source.text, source.lexemes[first]!.start);
+  if (isNext && colon.inside === null) return [];
+  const [, start, field] = /^(.*\S)\s+(\S+)$/s.exec(value.text) ?? [];
+  const isField = field !== undefined && fieldNames.has(field);
+  if (colon.inside === null && value.text.includes('\n')) return isField ? [tooFarIn(source, value, first)] : [];
+  if (isField && start !== undefined && colon.inside === '{') {
+    const end = value.start + start.length;
+    return [slip('comma-missing', { start: end, end }, { field }, [{ start: end, end, text: ',' }])];
+  }
+  if (fieldNames.has(value.text)) return [];
+  return colonInValue(source, value, colon);
+}
+
+function tooFarIn({ text, lexemes }: Source, value: Lexeme, first: number): Slip {
+  const start = lineStart(text, value.end);
+  const end = start + /^\s*/.exec(text.slice(start))![0].length;
+  const indent = ' '.repeat(indentAt(text, lexemes[first]!.start));
+  return slip('line-too-far-in', { start: end, end: value.end }, {}, [{ start, end, text: indent }]);
+}
+
+function colonInValue(source: Source, value: Lexeme, colon: Lexeme): readonly Slip[] {
+  const { text } = source;
+  if (colon.inside === '[') return [];
+  const line = text.slice(value.start, lineEnd(text, value.start));
+  const whole = colon.inside === null ? withoutComment(line) : line.replace(/\s*[,}].*$/s, '');
+  const edit = { start: value.start, end: value.start + whole.length, text: quoted(whole) };
+  return [slip('colon-in-value', colon, { text: whole }, [edit])];
+}
+
+const nameAndMore = /^(\p{L}[\p{L}\p{M}\p{N}_-]*):(?=[^\s:])(.)/u;
+
+/** `length:8 ft`: a field's or section's name, or any name before a bracket or quote, where a name is due. */
+function withoutSpace(source: Source, lexeme: Lexeme, i: number): readonly Slip[] {
+  if (!isNamePlace(source, lexeme, i)) return [];
+  const slips: Slip[] = [];
+  let at = lexeme.start;
+  for (const line of lexeme.text.split('\n')) {
+    const indent = line.length - line.trimStart().length;
+    const [, name = '', next = ''] = nameAndMore.exec(line.trimStart()) ?? [];
+    const isName = fieldNames.has(name) || '{["\''.includes(next) || lexeme.inside === '{';
+    const end = at + indent + name.length + 1;
+    if (name !== '' && isName) {
+      slips.push(slip('colon-without-space', { start: end - 1, end }, { name }, [{ start: end, end, text: ' ' }]));
+    }
+    at += line.length + 1;
+  }
+  return slips;
+}
+
+/** First on its line, or between braces with no colon of its own. */
+function isNamePlace(source: Source, { inside }: Lexeme, i: number): boolean {
+  if (inside === null) {
+    const previous = beforeOnLine(source, i);
+    return previous === null || source.lexemes[previous]!.kind === 'dash';
+  }
+  const [previous, next] = [before(source, i), after(source, i)].map((j) =>
+    j === null ? null : source.lexemes[j]!.kind,
+  );
+  return inside === '{' && (previous === 'comma' || previous === 'open') && next !== 'colon';
+}
