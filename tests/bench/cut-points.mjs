@@ -1,6 +1,5 @@
 // Cut edges and cut vertices of a large graph, from the built graph, against python3-igraph (compiled C) on the same
-// graph. Run by hand: node tests/bench/cut-points.mjs [seed]. Exit 1 when slower than 0.8 of igraph's time or when the
-// sets differ, 2 when there is nothing to compare with.
+// graph.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -9,6 +8,7 @@ import { createInterface } from 'node:readline';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { MultiUndirectedGraph } from 'graphology';
+import { inTurns, median } from './in-turns.mjs';
 
 const NODES = 100_000;
 const EDGES = 130_000;
@@ -16,50 +16,44 @@ const RUNS = 21;
 const MOST_RATIO = 0.8;
 
 const here = dirname(fileURLToPath(import.meta.url));
-const seed = Number(process.argv[2] ?? 1);
-const folder = mkdtempSync(join(tmpdir(), 'cut-points-'));
-try {
-  process.exitCode = await run();
-} finally {
-  rmSync(folder, { recursive: true, force: true });
+
+/** Ours and igraph in turns; wrong when the sets differ, skipped without a python that has igraph. */
+export async function cutPointsBench(seed = 1) {
+  const name = 'cut edges and vertices of 130 000 bonds against igraph';
+  const folder = mkdtempSync(join(tmpdir(), 'cut-points-'));
+  try {
+    return [{ name, most: MOST_RATIO, ...(await measured(folder, randomPairs(seed))) }];
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
-async function run() {
-  const pairs = randomPairs(seed);
+async function measured(folder, pairs) {
   const list = join(folder, 'graph.json');
   writeFileSync(list, JSON.stringify([NODES, pairs]));
   const peer = await startPeer(list);
-  if (peer === null) {
-    console.error('SKIPPED: no python3 with igraph, so there is nothing to compare with');
-    return 2;
-  }
-  const { cutPoints } = await bundled();
+  if (peer === null) return { skipped: 'no python3 with igraph, so there is nothing to compare with' };
+  const { cutPoints } = await bundled(folder);
   const graph = builtGraph(pairs);
   const found = cutPoints(graph);
   const same = isSame(found.edges, 'e', peer.found.edges) && isSame(found.nodes, 'n', peer.found.nodes);
-  const { oursMs, peersMs } = await inTurns(() => cutPoints(graph), peer);
+  const { ours, peers } = await inTurns({ ours: () => timed(() => cutPoints(graph)), peers: peer.run }, RUNS);
   peer.stop();
-  const ratio = median(oursMs) / median(peersMs);
-  console.log(`seed ${seed}: ${found.edges.length} cut edges, ${found.nodes.length} cut vertices; same sets: ${same}`);
-  console.log(`ours ${spread(oursMs)}, igraph ${peer.found.version} ${spread(peersMs)}`);
-  console.log(`ratio ${ratio.toFixed(2)} (at most ${MOST_RATIO})`);
-  return same && ratio <= MOST_RATIO ? 0 : 1;
+  const count = `${found.edges.length} cut edges, ${found.nodes.length} cut vertices`;
+  return {
+    ratio: median(ours) / median(peers),
+    detail: `clock ${spread(ours)}, igraph ${peer.found.version} ${spread(peers)}; ${count}`,
+    ...(same ? {} : { wrong: 'the sets differ from those of igraph' }),
+  };
 }
 
-/** One run of each after the other, so that both feel the same load of the machine. */
-async function inTurns(ours, peer) {
-  const oursMs = [];
-  const peersMs = [];
-  for (let i = 0; i < RUNS; i++) {
-    const start = performance.now();
-    ours();
-    oursMs.push(performance.now() - start);
-    peersMs.push(await peer.run());
-  }
-  return { oursMs, peersMs };
+function timed(work) {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
 }
 
-async function bundled() {
+async function bundled(folder) {
   const outfile = join(folder, 'cut-points.mjs');
   const entry = join(here, '..', '..', 'src', 'bonding', 'cut-points.ts');
   await build({ entryPoints: [entry], bundle: true, format: 'esm', platform: 'node', outfile, logLevel: 'error' });
@@ -108,10 +102,6 @@ async function startPeer(list) {
 /** Our ids are the letter and the peer's number; both lists stand in the order of the numbers. */
 function isSame(names, letter, numbers) {
   return names.length === numbers.length && numbers.every((n, i) => names[i] === letter + n);
-}
-
-function median(values) {
-  return values.toSorted((a, b) => a - b)[values.length >> 1];
 }
 
 function spread(values) {

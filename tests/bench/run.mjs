@@ -1,0 +1,45 @@
+// All benches in one run: node tests/bench/run.mjs [word of a name]. Each is a ratio to a peer of the same run, medians
+// of runs in turns. Exit 1 when one is over its limit; a bench whose peer is not installed says so by name.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLargeSite } from './command.mjs';
+import { cutPointsBench } from './cut-points.mjs';
+
+const word = process.argv[2] ?? '';
+const scratch = mkdtempSync(join(tmpdir(), 'evenground-bench-'));
+try {
+  process.exitCode = await run();
+} finally {
+  rmSync(scratch, { recursive: true, force: true });
+}
+
+async function run() {
+  const command = builtCommand();
+  const benches = {
+    'cut points': () => cutPointsBench(),
+    'largest example': () =>
+      commandBench({ command, name: 'the largest example', site: largestExample(), scratch, rounds: 9, most: 6 }),
+    'marl hill': () =>
+      commandBench({ command, name: 'Marl Hill', site: exampleWithFaults, scratch, rounds: 9, most: 6 }),
+    '2000 parts': () =>
+      commandBench({ command, name: '2000 parts', site: writeLargeSite(scratch), scratch, rounds: 5, most: 25 }),
+  };
+  const results = [];
+  for (const [name, bench] of Object.entries(benches)) {
+    if (name.includes(word)) results.push(...(await bench()).map(say));
+  }
+  return results.includes('over') ? 1 : 0;
+}
+
+/** Prints one result; says whether it is over its limit. */
+function say({ name, skipped, ratio, most, detail, wrong }) {
+  if (skipped !== undefined) {
+    console.error(`SKIPPED: ${name}: ${skipped}`);
+    return 'skipped';
+  }
+  const isOver = !(ratio <= most) || wrong !== undefined;
+  console.log(`${name}: ratio ${ratio.toFixed(2)} (at most ${most})${isOver ? ' OVER' : ''}`);
+  console.log(`  ${wrong ?? detail}`);
+  return isOver ? 'over' : 'within';
+}
