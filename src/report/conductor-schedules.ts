@@ -3,7 +3,7 @@ import { formatQuantity } from '../units/format.ts';
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, listCell, type Row, row, tableIfAny } from './block.ts';
-import { figure, kindName, numberOf, type PageContext, partName, partNames, sayIn } from './page-context.ts';
+import { figure, kindName, noteOf, numberOf, type PageContext, partName, partNames, sayIn } from './page-context.ts';
 import { byNumber } from './part-schedules.ts';
 
 const words = scheduleWords.schedules;
@@ -23,7 +23,7 @@ function conductorRow(page: PageContext, c: Study['conductors'][number]): Row {
   const bends = c.bendsDeg === 0 ? null : sayIn(page, words.bends, { sumDeg: c.bendsDeg });
   return row(
     cell(numberOf(page, c.id)),
-    cell(c.id, kindName(page, c.role)),
+    cell(c.id, kindName(page, c.role), noteOf(page, c.id)),
     listCell([partName(page, c.from), partName(page, c.to)]),
     cell(c.wire ?? common.unknown, sectionOf(page, c)),
     cell(figure(page, c.lengthM, 'length')),
@@ -61,7 +61,7 @@ export function jointSchedule(page: PageContext): readonly Block[] {
 function jointRow(page: PageContext, j: Study['joints'][number]): Row {
   return row(
     cell(numberOf(page, j.id)),
-    cell(j.id, j.on === null ? null : `${words.on.toLowerCase()} ${partName(page, j.on)}`),
+    cell(j.id, j.on === null ? null : `${words.on.toLowerCase()} ${partName(page, j.on)}`, noteOf(page, j.id)),
     cell(kindName(page, j.kind)),
     cell(partNames(page, j.holds)),
     cell(figure(page, j.resistanceOhm, 'resistance')),
@@ -94,7 +94,7 @@ function arresterRow(page: PageContext, a: Study['arresters'][number]): Row {
   const on = a.on === null ? null : `${words.on.toLowerCase()} ${partName(page, a.on)}`;
   return row(
     cell(numberOf(page, a.id)),
-    cell(a.id, on, a.where),
+    cell(a.id, on, a.where, noteOf(page, a.id)),
     cell(kindName(page, a.kind)),
     cell(a.lines.length === 0 ? words.nothing : partNames(page, a.lines)),
     cell(figure(page, a.leadM, 'length')),

@@ -23,7 +23,11 @@ export function diagramSection(page: PageContext): Section {
   const words = pageWords.diagram;
   const caption = sayIn(page, words.caption, { section: page.sectionNumber('weak') });
   const rows = page.study.bonding.bridges.map((b) =>
-    row(listCell(b.groups.map((g) => partName(page, g))), cell(tieName(page, b.tie)), cell(partNames(page, b.parts))),
+    row(
+      listCell(b.groups.map((g) => partName(page, g))),
+      cell(tieName(page, b.tie), b.certain ? null : words.perhaps),
+      cell(partNames(page, b.parts)),
+    ),
   );
   const head = [words.between, words.tie, words.parts];
   const table = tableIfAny({ id: 'bridges-table', caption: words.bridgesCaption, head, rows });

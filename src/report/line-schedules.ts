@@ -2,7 +2,7 @@ import type { Study } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, type Row, row, tableIfAny } from './block.ts';
-import { kindName, numberOf, type PageContext, partName, partNames, sayIn } from './page-context.ts';
+import { kindName, noteOf, numberOf, type PageContext, partName, partNames, sayIn } from './page-context.ts';
 import { byNumber } from './part-schedules.ts';
 
 const words = scheduleWords.schedules;
@@ -22,7 +22,10 @@ export function lineSchedule(page: PageContext): readonly Block[] {
 
 function lineRows(page: PageContext, line: Line): readonly Row[] {
   const stops = line.stops.map((s) => stopName(page, s)).join(' → ');
-  const first = [cell(numberOf(page, line.id)), cell(line.id, kindName(page, line.kind), stops)] as const;
+  const first = [
+    cell(numberOf(page, line.id)),
+    cell(line.id, kindName(page, line.kind), stops, noteOf(page, line.id)),
+  ] as const;
   if (line.conductors.length === 0) return [row(...first, cell('–'), cell('–'), cell('–'), cell('–'))];
   return alike(line.conductors).map((same, i) => {
     const [c] = same;

@@ -61,6 +61,11 @@ export function numberOf(page: PageContext, id: string): string {
   return page.numbers.get(id) ?? '–';
 }
 
+/** What the owner noted about a part; null where nothing was. */
+export function noteOf(page: PageContext, id: string): string | null {
+  return page.study.parts.find((p) => p.id === id)?.note ?? null;
+}
+
 /** A kind, role or region of the file format in the region's words; a kind of the owner's own stands as typed. */
 export function kindName(page: PageContext, kind: string | null): string {
   if (kind === null) return pageWords.page.unknown;

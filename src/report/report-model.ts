@@ -1,5 +1,6 @@
 import type { Study } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
+import { plainText } from '../words/plain-text.ts';
 import { assumptionsSection, unknownsSection } from './assumed-sections.ts';
 import type { Section } from './block.ts';
 import { cautionsSection, glossarySection, signaturesSection } from './closing-sections.ts';
@@ -30,7 +31,7 @@ export interface ReportModel {
   /** The section that stands on the first sheet, with the cover. */
   readonly lead: NumberedSection;
   readonly sections: readonly NumberedSection[];
-  /** For the foot of printed pages: text at the left, and words round `{page}` and `{pages}`. */
+  /** For the foot of printed pages, made harmless here since it is printed beside the page: text at the left, and words round `{page}` and `{pages}`. */
   readonly footer: string;
   readonly pageNumber: string;
 }
@@ -96,10 +97,11 @@ function language(region: string): string {
 
 function footer(page: PageContext, site: string): string {
   const { state, tool, site: of } = page.study;
-  return sayIn(page, pageWords.page.footer, {
+  const text = sayIn(page, pageWords.page.footer, {
     site,
     state: stateName(state),
     version: tool.version,
     checksum: of.checksum.slice(0, 12),
   });
+  return plainText(text);
 }

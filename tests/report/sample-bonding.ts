@@ -46,9 +46,9 @@ export const clubBonding: Study['bonding'] = {
   unbondedElectrodes: ['E-shack', 'ring', 'tower-rods'],
   perhapsUnbonded: [{ electrode: 'tower-footing', decidedBy: ['electrodes.tower-footing.cage'] }],
   bridges: [
-    { groups: ['E-service', 'E-shack'], tie: 'cord', parts: ['outlet'] },
-    { groups: ['E-shack', 'ring'], tie: 'shield', parts: ['line1', 'line2'] },
-    { groups: ['E-shack', 'mast-east'], tie: 'shield', parts: ['line3'] },
+    { groups: ['E-service', 'E-shack'], tie: 'cord', parts: ['outlet'], certain: false },
+    { groups: ['E-shack', 'ring'], tie: 'shield', parts: ['line1', 'line2'], certain: true },
+    { groups: ['E-shack', 'mast-east'], tie: 'shield', parts: ['line3'], certain: true },
   ],
   weakPoints: [
     {

@@ -60,7 +60,7 @@ const bonding: Study['bonding'] = {
   ],
   unbondedElectrodes: ['rod-mast'],
   perhapsUnbonded: [],
-  bridges: [{ groups: ['mast', 'plate'], tie: 'shield', parts: ['feed-1'] }],
+  bridges: [{ groups: ['mast', 'plate'], tie: 'shield', parts: ['feed-1'], certain: true }],
   weakPoints: [
     {
       at: 'w1',
