@@ -7,14 +7,13 @@ export interface SiteText {
   readonly text: string;
 }
 
-/** Every site file of the examples, the layouts and the format's own two, in the order of their paths. */
-export function siteTexts(
-  folders: readonly string[] = ['examples', 'tests/cases', 'tests/sites'],
-): readonly SiteText[] {
-  const files = folders.flatMap((folder) =>
-    readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .filter((name) => name.endsWith('.site.yaml'))
-      .map((name) => join(folder, name)),
-  );
+/** Every site file that can be read: the examples, the layouts and the format's own two, in the order of their paths. */
+export function siteTexts(): readonly SiteText[] {
+  const files = [...filesIn('examples', true), ...filesIn('tests/cases', false), ...filesIn('tests/sites', false)];
   return files.sort().map((file) => ({ file, text: readFileSync(file, 'utf8') }));
+}
+
+function filesIn(folder: string, recursive: boolean): readonly string[] {
+  const names = readdirSync(folder, { recursive, encoding: 'utf8' });
+  return names.filter((name) => name.endsWith('.site.yaml')).map((name) => join(folder, name));
 }
