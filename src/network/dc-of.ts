@@ -8,10 +8,13 @@ import {
   solveRange,
 } from '../currents/bounds.ts';
 import { flow } from '../currents/flow.ts';
+import { resistancesToEarth } from '../currents/resistance.ts';
+import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { Interval } from '../units/interval.ts';
 import { type AloneOhm, aloneOhm, soilLayersOf } from './alone-ohm.ts';
 import { bonds, type GroupNetwork, groupNetwork } from './dc-network.ts';
 import { type EarthPoint, type EarthRanges, earthRanges, withoutCoupling } from './earth-ranges.ts';
+import { agreed, likelySolutions } from './likely-solutions.ts';
 
 /** What the direct-current solve of a site gives, by the owner's ids. */
 export interface DcRun {
@@ -31,10 +34,12 @@ export interface DcRun {
   };
 }
 
-interface SolvedGroup {
+export interface SolvedGroup {
   readonly network: GroupNetwork;
   readonly points: readonly EarthPoint[];
   readonly solved: SolvedRange;
+  /** At the likely figures; see `likelySolutions`. */
+  readonly likely: readonly SolvedNetwork[];
   readonly leftOut: EarthRanges['leftOut'];
   readonly bounds: readonly ResistanceBounds[];
 }
@@ -50,7 +55,8 @@ export function dcOf(run: BondingRun): DcRun {
   const alone = new Map(site.electrodes.filter((e) => e.present !== 'no').map((e) => [e.id, aloneOhm(e, soil)]));
   const pieces = components(graph, { edge: (key) => isBond(run, key) });
   const groups = pieces.flatMap((nodes) => solveGroup(run, nodes, alone, soil) ?? []);
-  const ofPart = new Map(groups.flatMap((g) => partBounds(run, g)));
+  const ofPart = new Map<string, ResistanceBounds>();
+  for (const [part, ohm] of groups.flatMap((g) => partBounds(run, g))) ofPart.set(part, better(ofPart.get(part), ohm));
   const service = bonding.service.part;
   const home = service === null ? undefined : groups.find((g) => serviceNode(run, g, service) !== null);
   const share = home === undefined ? null : shareOf(run, home, service!);
@@ -71,13 +77,14 @@ export function dcOf(run: BondingRun): DcRun {
   };
 }
 
-function isBond({ graph }: BondingRun, key: string): boolean {
+export function isBond({ graph }: Pick<BondingRun, 'graph'>, key: string): boolean {
   const tie = graph.getEdgeAttributes(key);
   return tie.is === 'there' && bonds.has(tie.kind);
 }
 
-function solveGroup(
-  { graph, site }: BondingRun,
+/** One bonded group as a network; null where it has no electrode or its earth makes no sense even without coupling. */
+export function solveGroup(
+  { graph, site }: Pick<BondingRun, 'graph' | 'site'>,
   nodes: readonly string[],
   alone: DcRun['alone'],
   soil: ReturnType<typeof soilLayersOf>,
@@ -98,35 +105,25 @@ function solveGroup(
   for (const { earth, leftOut } of ranges) {
     const ranged: RangedNetwork = { nodeCount: nodes.length, branches: network.branches, earth };
     const solved = solveRange(ranged);
-    if (solved.ok) return { network, points, solved, leftOut, bounds: boundsWithValue(ranged, solved) };
+    if (!solved.ok) continue;
+    const likely = likelySolutions(ranged, solved);
+    return { network, points, solved, likely, leftOut, bounds: boundsWithValue(solved, likely) };
   }
   return null;
 }
-
-/** How far apart the figures with unknown ties at nothing and with them gone may lie for one figure to stand for both. */
-const agreeShare = 0.01;
 
 /**
  * A tie of unknown resistance leaves the likely figure open only where it matters: where the answer with it at 0 and
  * without it differ by more than a hundredth.
  */
-function boundsWithValue(ranged: RangedNetwork, solved: SolvedRange): readonly ResistanceBounds[] {
+function boundsWithValue(solved: SolvedRange, likely: readonly SolvedNetwork[]): readonly ResistanceBounds[] {
   const bounds = boundsToEarth(solved);
-  if (solved.value !== null || ranged.earth.nominalOhm === null) return bounds;
-  const at = (ohm: number) => {
-    const branches = ranged.branches.map((b) => ({ ...b, nominalOhm: b.nominalOhm ?? ohm }));
-    const again = solveRange({ ...ranged, branches });
-    return again.ok ? boundsToEarth(again) : null;
-  };
-  const [least, most] = [at(0), at(Number.POSITIVE_INFINITY)];
-  return bounds.map((b, i) => {
-    const [near, far] = [least?.[i]?.value ?? null, most?.[i]?.value ?? null];
-    const agree = near !== null && far !== null && Number.isFinite(far) && far - near <= agreeShare * near;
-    return { ...b, value: agree ? near : null };
-  });
+  if (solved.value !== null) return bounds;
+  const values = likely.map(resistancesToEarth);
+  return bounds.map((b, i) => ({ ...b, value: agreed(values.map((of) => of[i] ?? null)) }));
 }
 
-/** Bounds of each part of a group: at the node that has its id, else at its first. */
+/** Bounds of each part of a group, at the best of its points: the least of what any of them has. */
 function partBounds(
   { graph }: BondingRun,
   { network, bounds }: SolvedGroup,
@@ -134,9 +131,19 @@ function partBounds(
   const ofPart = new Map<string, ResistanceBounds>();
   network.nodes.forEach((id, i) => {
     const part = graph.getNodeAttribute(id, 'part');
-    if (id === part || !ofPart.has(part)) ofPart.set(part, bounds[i]!);
+    ofPart.set(part, better(ofPart.get(part), bounds[i]!));
   });
   return [...ofPart];
+}
+
+function better(held: ResistanceBounds | undefined, next: ResistanceBounds): ResistanceBounds {
+  if (held === undefined) return next;
+  const values = [held.value, next.value].filter((value) => value !== null);
+  return {
+    low: Math.min(held.low, next.low),
+    high: Math.min(held.high, next.high),
+    value: values.length === 0 ? null : Math.min(...values),
+  };
 }
 
 function serviceNode({ graph }: BondingRun, { network }: SolvedGroup, service: string): number | null {
@@ -144,20 +151,23 @@ function serviceNode({ graph }: BondingRun, { network }: SolvedGroup, service: s
   return at < 0 ? null : at;
 }
 
-/** Where a current put into the service bar goes, at the likely figures; null where those are not all known. */
+/** Where a current put into the service bar goes, at the likely figures; a share that is not known is left out. */
 function shareOf(run: BondingRun, group: SolvedGroup, service: string) {
-  const { value } = group.solved;
   const node = serviceNode(run, group, service);
-  if (value === null || node === null) return null;
-  const flowed = flow(value, [{ node, currentA: 1 }]);
+  const flows = node === null ? [] : group.likely.map((solution) => flow(solution, [{ node, currentA: 1 }]));
+  const [first] = flows;
+  if (first === undefined) return null;
   const shares = group.points.flatMap(({ electrode }, i) => {
-    const share = flowed.earthA[i];
-    return share == null ? [] : [[electrode.id, share] as const];
+    const share = agreed(
+      flows.map((f) => f.earthA[i] ?? null),
+      'one',
+    );
+    return share === null ? [] : [[electrode.id, share] as const];
   });
   return {
     shares: new Map(shares),
-    residual: flowed.residual,
-    worstAt: flowed.worstNode === null ? null : (group.network.nodes[flowed.worstNode] ?? null),
+    residual: Math.max(...flows.map((f) => f.residual)),
+    worstAt: first.worstNode === null ? null : (group.network.nodes[first.worstNode] ?? null),
   };
 }
 
