@@ -41,7 +41,7 @@ function mayHide(text: string): boolean {
 
 /**
  * Reads a text that is the owner's, or the owner's with slips mended, which are noted first. Of a value that a comment
- * perhaps cut short nothing else is said: nobody knows yet where it ends.
+ * perhaps cut short nothing else is said, for nobody knows yet where it ends; nor of a line that could not be taken apart.
  */
 function readText(
   text: string,
@@ -52,11 +52,13 @@ function readText(
 ): SiteRead & { readonly lone: boolean } {
   const report = newReport(source);
   const { tree, lone } = readYaml(text, { path: '', report }, originalOf);
+  const garbled = new Set(report.problems.map((p) => p.source.line));
   noteSlips(slips, text, tree, report);
   const cut = new Set(report.problems.filter((p) => p.key === 'value-cut-by-comment').map((p) => p.path));
   const noted = report.problems.length;
   const site = siteOf(tree, report, fileName);
-  const problems = inOrder(report.problems.filter((p, i) => i < noted || !cut.has(p.path)));
+  const isOwn = (p: Problem, i: number) => i < noted || !(cut.has(p.path) || garbled.has(p.source.line));
+  const problems = inOrder(report.problems.filter(isOwn));
   return { site: problems.length > 0 ? null : site, problems, lone };
 }
 

@@ -4,8 +4,8 @@ export const questionWords: Readonly<Record<string, string>> = {
   'point-above-top': '`@{place}` is above the height typed for `{id}`; is one of the two a slip?',
   'point-beyond-end': '`@{place}` is beyond the length typed for `{id}`; is one of the two a slip?',
   'height-in-inches': 'A height of {text} is {feet} ft; were feet meant?',
-  'gauge-as-mm2': '`{text}` is a size in square millimetres; was the gauge {gauge} AWG meant?',
-  'rod-over-100-ft': 'A rod of {text} is longer than any that is driven; was another unit meant?',
+  'gauge-as-mm2': '`{text}` is a section in square millimetres; was the gauge {gauge} AWG meant?',
+  'rod-over-100-ft': 'A rod of {text} is far longer than rods are; was another unit meant?',
   'length-below-straight':
     'The length of {text} is less than the straight distance between its ends, {straight}; the typed length was used. Is one of the two a slip?',
   'two-bare-on-one-line':

@@ -43,7 +43,7 @@ export const soilType: FieldType<string> = {
   read: (node, spot) => {
     const typed = textOf(node, spot, 'a kind of soil such as clay or dry sand');
     if (typed === null) return null;
-    const values = { text: typed, known: soilNames.join(', ') };
+    const values = { text: typed, known: soilNames.slice(0, 12).join(', ') };
     return readSoil(typed)?.name ?? refuse(spot, node.at, 'soil-unknown', values, nearSoil(typed));
   },
 };

@@ -72,6 +72,8 @@ export function readFigure(
   const bare = unit === null ? {} : { bareUnit: unit };
   const read = readQuantity(typed, dimension, { ...options, ...bare, positive: rules.positive === true });
   if (!read.ok) {
+    if (dimension === 'number' && read.code.startsWith('unit-'))
+      return refuse(spot, node.at, 'number-with-unit', { text: typed });
     const key = read.code === 'unit-missing' && rules.bare ? 'units-not-said' : read.code;
     return refuse(spot, node.at, key, read.values, read.values.near || null);
   }

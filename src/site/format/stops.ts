@@ -48,7 +48,7 @@ export const path: FieldType<readonly TypedStop[]> = {
   schema: { type: 'array', items: stopSchema() },
   expects: 'a list of stops, such as [beam, {bond: tower@2 ft}, radio]',
   read: (node, spot) => {
-    if (node.is !== 'list') return refuse(spot, node.at, 'not-a-list', { found: sayNode(node), expects });
+    if (node.is !== 'list') return refuse(spot, node.at, 'not-a-list', { found: sayNode(node), expects: path.expects });
     return node.items.map((item, i) => readStop(item, below(spot, i + 1))).filter((stop) => stop !== null);
   },
 };
@@ -83,10 +83,7 @@ function readStop(node: TreeNode, spot: Spot): TypedStop | null {
 function readMadeStop(node: MapNode, spot: Spot): TypedStop | null {
   const [key = ''] = ['bond', 'plug', 'bend'].filter((k) => childOf(node, k) !== null);
   const value = childOf(node, key);
-  if (value === null) {
-    refuseOtherKeys(node, ['bond', 'plug', 'bend', 'where'], spot);
-    return refuse(spot, node.at, 'stop-unreadable', {});
-  }
+  if (value === null) return refuse(spot, node.at, 'stop-unreadable', {});
   refuseOtherKeys(node, key === 'bond' ? [key] : [key, 'where'], spot);
   const inner = below(spot, key);
   if (key === 'bond') return readBond(value, inner, node);

@@ -53,7 +53,7 @@ function asGroup(format: SectionFormat, node: TreeNode, spot: Spot): MapNode | n
   if (!isUnknown(node))
     refuse(spot, node.at, 'not-a-group', {
       found: sayNode(node),
-      keys: Object.keys(format.fields).slice(0, 6).join(', '),
+      keys: [...(format.kinds === null ? [] : ['kind']), ...Object.keys(format.fields).slice(0, 5)].join(', '),
     });
   return null;
 }

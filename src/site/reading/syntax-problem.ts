@@ -30,5 +30,6 @@ export function syntaxProblem(error: YAMLError, text: string, at: number, spot: 
   const [start] = error.pos;
   const rest = text.slice(start).split(/\r?\n/, 1)[0] ?? '';
   const key = start >= text.trimEnd().length && error.code !== 'MULTIPLE_DOCS' ? 'yaml-ends-early' : keys[error.code];
-  refuse(spot, { start: at, end: at }, key ?? 'yaml-unreadable', { text: rest.trim().slice(0, 60) });
+  const indent = key === 'yaml-indent' ? /^\s*/.exec(rest)![0].length : 0;
+  refuse(spot, { start: at + indent, end: at + indent }, key ?? 'yaml-unreadable', { text: rest.trim().slice(0, 60) });
 }

@@ -32,7 +32,7 @@ export const nameWords: Readonly<Record<string, ProblemWords>> = {
   },
   'key-unknown': {
     wrong: 'there is no field `{key}` here',
-    todo: 'The fields are: {keys}. What fits none of them goes into `note:` of the part.',
+    todo: 'The fields are: {keys}. What fits none of them goes into a `note:`.',
   },
   'key-of-other-kind': {
     wrong: '`{key}` does not belong to the kind `{kind}`',
@@ -67,7 +67,7 @@ export const nameWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Type `{id}` alone.',
   },
   'member-unknown': {
-    wrong: '`{id}` has no piece called `{member}`',
+    wrong: '`{id}` has no corner or piece called `{member}`',
     todo: 'It has: {members}.',
   },
   'change-id-there': {

@@ -27,11 +27,11 @@ export const shapeWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Give both ends, such as [[0, 4], [30, 4]]; where the run is not known, type its `length:` instead.',
   },
   'corners-few': {
-    wrong: 'a building has at least three corners, and here are {count}',
+    wrong: 'a building has at least three corners, and this one has {count}',
     todo: 'List its corners in order round the building, or leave `corners:` out.',
   },
   'lengths-count': {
-    wrong: 'there are {count} lengths for {pieces} pieces',
+    wrong: 'lengths are given for {count} pieces, and there is {pieces} from end to end',
     todo: 'Give one length for each piece from one named stop to the next, in order; type `unknown` for a piece that was not measured.',
   },
   'joints-count': {
@@ -39,7 +39,7 @@ export const shapeWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'List the joint at the first end, splices, and the joint at the last end; type `unknown` for one that nobody has looked at.',
   },
   'coordinates-count': {
-    wrong: 'a position is two or three figures, and here are {count}',
+    wrong: 'a position is two or three figures, and this one has {count}',
     todo: 'Type [east, north] or [east, north, up].',
   },
   'coordinate-open': {

@@ -58,6 +58,22 @@ export const slipWords: Readonly<Record<string, ProblemWords>> = {
     wrong: 'a value cannot start with `{mark}`, so `{text}` is not read',
     todo: 'Put it in quotes: `{corrected}`.',
   },
+  'dash-on-line': {
+    wrong: 'a dash in the middle of a line starts no list',
+    todo: 'Put the items in square brackets: `{list}`; or type each with its dash on a line of its own below the name.',
+  },
+  'quote-not-closed': {
+    wrong: 'the quote that is opened here is not closed on its line, so the lines below would belong to it',
+    todo: 'Close it: `{corrected}`.',
+  },
+  'text-after-quote': {
+    wrong: 'the quote ends before `{rest}`, and nothing may follow it',
+    todo: 'Type it so: `{corrected}`.',
+  },
+  'colon-missing': {
+    wrong: 'there is no colon after `{name}`',
+    todo: 'Type `{corrected}`.',
+  },
   'bracket-not-closed': {
     wrong: '`{mark}` is opened here and never closed',
     todo: 'Add the `{close}`, perhaps so: `{corrected}`.',

@@ -36,18 +36,18 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
   },
   'section-unknown': {
     wrong: 'no section is called `{key}`',
-    todo: 'The sections are: {sections}.',
+    todo: 'The sections are: {sections}. A part of one is indented below it.',
   },
   'yaml-ends-early': {
     wrong: 'the file ends in the middle of something',
     todo: 'Look for a bracket `[`, a brace `{` or a quote that is opened and never closed.',
   },
   'yaml-escape': {
-    wrong: 'a backslash in double quotes starts something unreadable: {text}',
+    wrong: 'a backslash in double quotes starts something unreadable: `{text}`',
     todo: 'Put the text in single quotes, where a backslash is only a backslash.',
   },
   'yaml-indent': {
-    wrong: 'the indent of this line fits nothing above it: {text}',
+    wrong: 'the indent of this line fits nothing above it: `{text}`',
     todo: 'Fields of one part start in the same column, below each other, and further in than the part.',
   },
   'yaml-key-long': {
@@ -55,19 +55,19 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Look for a colon in the middle of a long text; put the whole text in quotes.',
   },
   'yaml-missing': {
-    wrong: 'a closing bracket, brace, quote, comma or colon is missing at or before this place: {text}',
+    wrong: 'a closing bracket, brace, quote, comma or colon is missing at or before this place: `{text}`',
     todo: 'Check that everything opened on this line and on the line above is closed, and that every name has its colon and a space.',
   },
   'yaml-reserved': {
-    wrong: 'a mark that means something else starts a value here: {text}',
+    wrong: 'a mark that means something else starts a value here: `{text}`',
     todo: 'Put the value in quotes.',
   },
   'yaml-tag': {
-    wrong: 'a word with `!` starts a value here: {text}',
+    wrong: 'a word with `!` starts a value here: `{text}`',
     todo: 'Take the word with the `!` away, or put the value in quotes.',
   },
   'yaml-two-colons': {
-    wrong: 'there are two colons on one line: {text}',
+    wrong: 'there are two colons on one line: `{text}`',
     todo: 'Put a text that holds a colon in quotes; start each field on a line of its own.',
   },
   'yaml-two-documents': {
@@ -75,12 +75,12 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Delete that line, or keep the second site in a file of its own.',
   },
   'yaml-unreadable': {
-    wrong: 'this place cannot be read: {text}',
+    wrong: 'this place cannot be read: `{text}`',
     todo: 'Look for a bracket, brace, quote or comma too many or too few on this line; put odd text in quotes.',
   },
   'key-twice': {
     wrong: '`{key}` stands twice here, first on line {firstLine}',
-    todo: 'Keep one of the two.',
+    todo: 'Keep one of the two; if there are two such parts, give one of them another name.',
   },
   'key-not-text': {
     wrong: 'a name is due before this colon, not a list or a group',

@@ -4,18 +4,22 @@ import type { ProblemWords } from './problem-words.ts';
 export const valueWords: Readonly<Record<string, ProblemWords>> = {
   'unit-missing': {
     wrong: '`{text}` has no unit',
-    todo: 'Add the unit, such as {example}. Units: {expected}.',
+    todo: 'Type it behind the figure. Units here: {expected}.',
   },
   'units-not-said': {
     wrong: '`{text}` has no unit, and the file does not say which is meant',
-    todo: 'Add the unit here, such as {example}, or type `units: ft` or `units: m` under `site:`.',
+    todo: 'Type it behind the figure, such as {example}, or type `units: ft` or `units: m` under `site:`.',
   },
   'unit-unknown': {
     wrong: '`{unit}` in `{text}` is no unit that is known here',
     todo: 'Units here: {expected}.',
   },
+  'number-with-unit': {
+    wrong: '`{text}` has a unit, and this field is a number without one',
+    todo: 'Type the figure alone, or `unknown`.',
+  },
   'unit-of-other-kind': {
-    wrong: '`{text}` is a figure of {kind}; here a figure of {wanted} is due',
+    wrong: '`{text}` is for {kind}, and this field is for {wanted}',
     todo: 'Units here: {expected}.',
   },
   'unit-ambiguous': {
@@ -27,11 +31,11 @@ export const valueWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Type a figure, or `unknown`. Ranges read `90 to 100 ft`, `over 100 ft`, `about 30 ft`. Units: {expected}.',
   },
   'zero-or-negative': {
-    wrong: '`{text}` cannot be: this figure is more than zero',
+    wrong: '`{text}` cannot be right: it has to be more than zero',
     todo: 'Measure it, or type `unknown`.',
   },
   negative: {
-    wrong: '`{text}` is below zero, which cannot be here',
+    wrong: '`{text}` cannot be right: it is below zero',
     todo: 'Take the minus sign away, or type `unknown`.',
   },
   'range-reversed': {
@@ -68,7 +72,7 @@ export const valueWords: Readonly<Record<string, ProblemWords>> = {
   },
   'soil-unknown': {
     wrong: '`{text}` is no soil that is known here',
-    todo: 'Soils are: {known}. A measured resistivity goes into `layers:`.',
+    todo: 'Soils are: {known} and others. A measured resistivity goes into `layers:`.',
   },
   'joint-kind-unknown': {
     wrong: '`{text}` is no kind of joint that is known here',
@@ -91,7 +95,7 @@ export const valueWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Type the year first, such as 2026-05-02; month and day may be left out.',
   },
   'not-expected': {
-    wrong: '`{text}` cannot be read here; expected is {expects}',
+    wrong: '`{text}` cannot be read; expected here is {expects}',
     todo: 'Type it in that form, or `unknown`.',
   },
 };

@@ -1,29 +1,13 @@
 import { fieldNames } from './field-names.ts';
 import type { Lexeme } from './lexemes.ts';
-import {
-  after,
-  before,
-  beforeOnLine,
-  indentAt,
-  lineEnd,
-  lineStart,
-  quoted,
-  type Slip,
-  type Source,
-  slip,
-  withoutComment,
-} from './slip.ts';
+import { before, indentAt, lineEnd, lineStart, quoted, type Slip, type Source, slip, withoutComment } from './slip.ts';
 
 /**
- * Colons that YAML takes in another way than meant: one too many in a value (`note: seen: loose`), one without a space
- * behind it (`length:8 ft`), one that follows a field with no comma between, and a field that is indented so far that it
- * goes on with the value above it.
+ * Colons that YAML takes in another way than meant: one too many in a value (`note: seen: loose`), one that follows a field
+ * with no comma between, and a field that is indented so far that it goes on with the value above it.
  */
 export function colonSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => {
-    if (lexeme.kind === 'colon') return secondColon(source, lexeme, i);
-    return lexeme.kind === 'plain' ? withoutSpace(source, lexeme, i) : [];
-  });
+  return source.lexemes.flatMap((lexeme, i) => (lexeme.kind === 'colon' ? secondColon(source, lexeme, i) : []));
 }
 
 /** A colon behind a value that stands behind a colon. */
@@ -59,36 +43,4 @@ function colonInValue(source: Source, value: Lexeme, colon: Lexeme): readonly Sl
   const whole = colon.inside === null ? withoutComment(line) : line.replace(/\s*[,}].*$/s, '');
   const edit = { start: value.start, end: value.start + whole.length, text: quoted(whole) };
   return [slip('colon-in-value', colon, { text: whole }, [edit])];
-}
-
-const nameAndMore = /^(\p{L}[\p{L}\p{M}\p{N}_-]*):(?=[^\s:])(.)/u;
-
-/** `length:8 ft`: a field's or section's name, or any name before a bracket or quote, where a name is due. */
-function withoutSpace(source: Source, lexeme: Lexeme, i: number): readonly Slip[] {
-  if (!isNamePlace(source, lexeme, i)) return [];
-  const slips: Slip[] = [];
-  let at = lexeme.start;
-  for (const line of lexeme.text.split('\n')) {
-    const indent = line.length - line.trimStart().length;
-    const [, name = '', next = ''] = nameAndMore.exec(line.trimStart()) ?? [];
-    const isName = fieldNames.has(name) || '{["\''.includes(next) || lexeme.inside === '{';
-    const end = at + indent + name.length + 1;
-    if (name !== '' && isName) {
-      slips.push(slip('colon-without-space', { start: end - 1, end }, { name }, [{ start: end, end, text: ' ' }]));
-    }
-    at += line.length + 1;
-  }
-  return slips;
-}
-
-/** First on its line, or between braces with no colon of its own. */
-function isNamePlace(source: Source, { inside }: Lexeme, i: number): boolean {
-  if (inside === null) {
-    const previous = beforeOnLine(source, i);
-    return previous === null || source.lexemes[previous]!.kind === 'dash';
-  }
-  const [previous, next] = [before(source, i), after(source, i)].map((j) =>
-    j === null ? null : source.lexemes[j]!.kind,
-  );
-  return inside === '{' && (previous === 'comma' || previous === 'open') && next !== 'colon';
 }

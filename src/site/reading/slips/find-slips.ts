@@ -3,21 +3,27 @@ import { colonSlips } from './colon-slips.ts';
 import { commaSlips } from './comma-slips.ts';
 import { commentSlips } from './comment-slips.ts';
 import { type CorrectedText, correctedText } from './corrected-text.ts';
+import { dashSlips } from './dash-slips.ts';
 import { lexemesOf } from './lexemes.ts';
 import { markSlips } from './mark-slips.ts';
+import { quoteSlips } from './quote-slips.ts';
 import type { Edit, Slip, Source } from './slip.ts';
+import { spaceSlips } from './space-slips.ts';
 import { tabSlips } from './tab-slips.ts';
 
-const finders: readonly ((source: Source) => readonly Slip[])[] = [
-  tabSlips,
-  commentSlips,
-  markSlips,
-  commaSlips,
-  colonSlips,
+/**
+ * A slip can hide others, or show as others: a comment swallows a closing brace, a colon without its space makes a name of
+ * half a group. So they are looked for in this order, and the next ones only in a text that is free of those before.
+ */
+const phases: readonly (readonly ((source: Source) => readonly Slip[])[])[] = [
+  [tabSlips, commentSlips, quoteSlips],
+  [dashSlips],
+  [spaceSlips],
+  [markSlips, commaSlips, colonSlips],
+  [bracketSlips],
 ];
 
-/** A slip can hide others: a comment that swallows a closing brace. What is still hidden then shows once these are mended. */
-const rounds = 4;
+const rounds = 12;
 /** A file with more of them than this has one cause, not a hundred. */
 const slipLimit = 100;
 
@@ -46,16 +52,21 @@ function findIn(corrected: CorrectedText, earlier: readonly Slip[]): readonly Sl
   const source: Source = { text: corrected.text, lexemes: lexemesOf(corrected.text) };
   const found: Slip[] = [];
   const taken = [...editsOf(earlier)];
-  const all = finders.flatMap((find) => find(source));
-  /** Brackets are counted once nothing else is left: a comment may have swallowed the one that closes. */
-  const some = all.length > 0 ? all : bracketSlips(source);
-  for (const slip of some.map((s) => inOriginal(s, corrected))) {
+  for (const slip of firstFound(source).map((s) => inOriginal(s, corrected))) {
     if (earlier.length + found.length >= slipLimit) break;
     if (slip.edits.some((edit) => taken.some((other) => overlap(edit, other)))) continue;
     found.push(slip);
     taken.push(...slip.edits);
   }
   return found;
+}
+
+function firstFound(source: Source): readonly Slip[] {
+  for (const finders of phases) {
+    const found = finders.flatMap((find) => find(source));
+    if (found.length > 0) return found;
+  }
+  return [];
 }
 
 function editsOf(slips: readonly Slip[]): readonly Edit[] {
