@@ -399,7 +399,7 @@ export const clubStudy: Study = {
     agreed: 1,
     text: [
       '2 findings that can hurt people or start a fire, 2 that break a clause or are likely to cost equipment, 1 of advice.',
-      '3 of the grounding electrodes outside the system of the service: E-shack, ring, tower-rods.',
+      '3 grounding electrodes are outside the system of the service: E-shack, ring, tower-rods.',
       '3 conditions could not be told from what the file says; the list of things to look at says how to settle each.',
     ],
     actions: [

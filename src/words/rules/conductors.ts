@@ -81,7 +81,7 @@ export const conductors = {
     failTitle: '{at} is a long dead end',
     why: 'With one way only the whole strike runs through it; two ways halve the current and one may fail.',
     met: 'A second way exists, or the run is short. Slender masts are left out.',
-    remedy: 'Give the tower a second way to earth beside {at}.',
+    remedy: 'Give the tower a second way to [ground] beside {at}.',
     because: {
       none: 'No lead of a tower stands in the file.',
       'second way': 'A second way exists beside {at}.',
@@ -98,7 +98,7 @@ export const conductors = {
     met: 'At most 1 m (3 ft) of conductor.',
     remedy: 'Drive an [electrode] right below {at} and bond it to the others.',
     because: {
-      none: 'No entry panel or arrester reaches an [electrode].',
+      none: 'No [entry panel] or arrester reaches an [electrode].',
       'length unknown': 'The length of the way from {at} to {electrode} is not known.',
       'measure it': 'Measure the conductors from {at} down to the [electrode].',
       short: 'The way from {at} to {electrode} is short.',
@@ -125,7 +125,7 @@ export const conductors = {
     title: 'No lightning path runs through a building',
     failTitle: '{at} leads a strike through the building',
     why: 'A conductor that carries a strike indoors flashes to wiring, pipes and people beside it.',
-    met: 'Every tie between [electrode]s, and every conductor on the best way to earth of a mast, antenna, arrester or panel, is outside. The code itself allows an indoor run of its minimum conductor.',
+    met: 'Every tie between [electrode]s, and every conductor on the best way to [ground] of a mast, antenna, arrester or panel, is outside. The code itself allows an indoor run of its minimum conductor.',
     remedy: 'Lay a way outside and take {at} out of the path.',
     because: {
       none: 'No conductor of a lightning path stands in the file.',

@@ -9,8 +9,8 @@ export const electrodes = {
     remedy: 'Take the lead off {at} and bring it to an [electrode]; then bond the pipe as the gas code asks.',
     because: {
       none: 'No gas pipe stands in the file.',
-      'not used': 'Nothing leads to earth over {at}.',
-      used: 'To earth over {at} goes: {by}.',
+      'not used': 'Nothing leads to [ground] over {at}.',
+      used: 'To [ground] over {at} goes: {by}.',
     },
   },
   'rod-length-us': {

@@ -92,10 +92,10 @@ export const joints = {
     title: 'No single joint or conductor holds a mast, arrester or panel alone',
     failTitle: 'One failure at {at} takes {parts} off',
     why: 'Most joints fail unseen; with one way only the failure is found by the next strike.',
-    met: 'A second way, by other joints and conductors, leads to earth and to the [service].',
+    met: 'A second way, by other joints and conductors, leads to [ground] and to the [service].',
     remedy: 'Add a second way for {parts}, or look at {at} each year and record it.',
     because: {
-      none: 'No mast, arrester or bar is tied to earth.',
+      none: 'No mast, arrester or bar is tied to [ground].',
       single: 'Any one of these, failing alone, takes {parts} off the [electrode]s or the [service]: {at}.',
       'two ways': '{at} stays tied when any one joint or conductor fails.',
     },

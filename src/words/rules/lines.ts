@@ -19,7 +19,7 @@ export const lines = {
     failTitle: 'The shield of {at} goes indoors without a bond',
     why: 'A shield that is not bonded at the wall carries the current of a strike into the room and on through the radio to the mains.',
     met: 'Between the last stop outside and the first inside, or at the wall, the shield is bonded to something.',
-    remedy: 'Bond the shield of {at} at an entry panel at the wall, and the panel to the system of the [service].',
+    remedy: 'Bond the shield of {at} at an [entry panel] at the wall, and that to the system of the [service].',
     because: {
       none: 'No coax goes through a wall.',
       bare: 'Nothing bonds the shield of {at} at or before the wall.',
@@ -29,7 +29,7 @@ export const lines = {
     },
   },
   'panel-tied-to-service': {
-    title: 'Every entry panel and bar is tied to the system of the [service]',
+    title: 'Every [entry panel] and bar is tied to the system of the [service]',
     failTitle: '{at} is not tied to the [service]',
     why: 'A panel that floats, or hangs on a rod of its own, puts the whole difference between two earths across the radio.',
     met: 'Permanent metal leads from the bar to the [service].',
@@ -64,7 +64,7 @@ export const lines = {
     failTitle: 'The core of {at} comes in without an arrester',
     why: 'Bonding the shield does not limit the voltage of the core: without an arrester it ends in the receiver.',
     met: 'An arrester stands on the line. A shield that is [grounded] releases the line from the code’s own item, not from this one.',
-    remedy: 'Fit an arrester of the right kind on {at}, bolted to the entry panel outside.',
+    remedy: 'Fit an arrester of the right kind on {at}, bolted to the [entry panel] outside.',
     because: unprotected,
   },
   'arrester-on-every-control-line': {
@@ -80,7 +80,8 @@ export const lines = {
     failTitle: 'Arrester {at} is indoors',
     why: 'Indoors, the way to the arrester and away from it runs past people and wiring.',
     met: 'The arrester is outside. Indoors is allowed by the code when it is as near to the entry as can be and away from anything that burns.',
-    remedy: 'Move {at} outside to the entry panel; where that cannot be, as near to the point of entry as practicable.',
+    remedy:
+      'Move {at} outside to the [entry panel]; where that cannot be, as near to the point of entry as practicable.',
     because: {
       none: 'No arrester of an antenna line stands in the file.',
       'place unknown': 'The file does not say where {at} is.',

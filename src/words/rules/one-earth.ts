@@ -111,7 +111,7 @@ export const oneEarth = {
     },
   },
   'uk-multiple-earth-rf-rod-bond': {
-    title: 'On a TN-C-S supply every radio-frequency earth is bonded to the [main bar]',
+    title: 'On a TN-C-S supply every radio-frequency [electrode] is bonded to the [main bar]',
     failTitle: '{at} is not bonded to the [main bar] of a TN-C-S supply',
     why: 'When the supplier’s neutral breaks, everything on the [main bar] takes mains voltage against an earth rod that is kept apart, and a person may touch both.',
     met: 'Permanent metal leads to the [main bar]; a TT supply for a detached shack is the other accepted way.',
