@@ -198,6 +198,8 @@ export interface Study {
       readonly groups: readonly [string, string];
       readonly tie: string;
       readonly parts: readonly string[];
+      /** false: a tie on it may be there or not. */
+      readonly certain: boolean;
     }[];
     readonly weakPoints: readonly {
       readonly at: string;

@@ -86,6 +86,7 @@ export const pageWords = {
     between: 'Between',
     tie: 'Kind of tie',
     parts: 'By',
+    perhaps: 'perhaps there',
   },
   findings: {
     heading: 'Findings',

@@ -46,7 +46,7 @@ export const clubBonding: Study['bonding'] = {
   unbondedElectrodes: ['E-shack', 'ring', 'tower-rods'],
   perhapsUnbonded: [{ electrode: 'tower-footing', decidedBy: ['electrodes.tower-footing.cage'] }],
   bridges: [
-    { groups: ['E-service', 'E-shack'], tie: 'cord', parts: ['outlet'], certain: true },
+    { groups: ['E-service', 'E-shack'], tie: 'cord', parts: ['outlet'], certain: false },
     { groups: ['E-shack', 'ring'], tie: 'shield', parts: ['line1', 'line2'], certain: true },
     { groups: ['E-shack', 'mast-east'], tie: 'shield', parts: ['line3'], certain: true },
   ],
