@@ -9,6 +9,8 @@ export interface GroupNetwork {
   readonly nodes: readonly string[];
   readonly indexOf: ReadonlyMap<string, number>;
   readonly branches: readonly RangedBranch[];
+  /** The part that each branch belongs to. */
+  readonly parts: readonly string[];
 }
 
 /** A joint of a kind that nobody knows is one of the kinds there are. */
@@ -24,16 +26,18 @@ export const bonds: ReadonlySet<Tie['kind']> = new Set(['metal', 'feeder']);
 export function groupNetwork(graph: BondingGraph, nodes: readonly string[]): GroupNetwork {
   const indexOf = new Map(nodes.map((id, i) => [id, i]));
   const branches: RangedBranch[] = [];
+  const parts: string[] = [];
   graph.forEachEdge((_key, tie, a, b) => {
     const [from, to] = [indexOf.get(a), indexOf.get(b)];
     if (from === undefined || to === undefined || tie.is !== 'there' || !bonds.has(tie.kind)) return;
+    parts.push(tie.part);
     branches.push({
       from,
       to,
       ...rangeOf(tie, graph.getNodeAttribute(a, 'kind') === 'joint' || graph.getNodeAttribute(b, 'kind') === 'joint'),
     });
   });
-  return { nodes, indexOf, branches };
+  return { nodes, indexOf, branches, parts };
 }
 
 /** A fresh tie by metal of no known section, such as a tower's own steel, counts from 0 up; its figure is not guessed. */

@@ -1,17 +1,26 @@
 import type { Way, WayPiece } from '../bonding/bonding.ts';
 import { jointKinds } from '../bonding/joint-kinds.ts';
 import type { Between, Side } from '../bonding/way-between.ts';
+import type { DcBetween } from '../network/dc-between.ts';
 import type { Site } from '../site/site.ts';
 import { speechOf } from '../study/run-study.ts';
 import type { Interval } from '../units/interval.ts';
 import { say, type Values } from '../words/say.ts';
 import { pathWords as words } from '../words/way-words.ts';
+import { sayDcBetween } from './say-dc-between.ts';
 import { plain, type Terminal, wrap } from './terminal.ts';
 
-type Sentence = (template: string, values?: Values) => string;
+export type Sentence = (template: string, values?: Values) => string;
 
 /** The terminal's page of a way: its pieces in order, its sums, how many separate ways there are; or that there is none, and what would decide. */
-export function sayPath(site: Site, between: Between, file: string, state: string | null, terminal: Terminal): string {
+export function sayPath(
+  site: Site,
+  between: Between,
+  dc: DcBetween | null,
+  file: string,
+  state: string | null,
+  terminal: Terminal,
+): string {
   const speech = speechOf(site);
   const sentence: Sentence = (template, values = {}) => plain(say(template, values, speech));
   const { from, to, way, same } = between;
@@ -21,7 +30,11 @@ export function sayPath(site: Site, between: Between, file: string, state: strin
     ? [wrap(sentence(words.same, { from, to }), terminal.width)]
     : way === null
       ? noWay(between, sentence, terminal)
-      : [piecesBlock(site, way, sentence, terminal), sumsBlock(site, way, sentence, terminal)];
+      : [
+          piecesBlock(site, way, sentence, terminal),
+          sumsBlock(site, way, sentence, terminal),
+          ...(dc === null ? [] : [sayDcBetween(between, dc, sentence, terminal)]),
+        ];
   const part = way?.weakest?.part ?? way?.through[0];
   const next = part === undefined ? sentence(words.nextCheck, { file }) : sentence(words.next, { file, part });
   const caution = terminal.paint(wrap(sentence(words.caution), terminal.width), 'dim');

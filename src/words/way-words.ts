@@ -49,6 +49,17 @@ export const pathWords = {
   nextCheck: 'Next: evenground check {file}',
 } as const;
 
+/** What an instrument would read between two points; the lines and cords are lifted. */
+export const dcWords = {
+  rows: { between: 'All ways together, DC', earth: '{point} to [remote ground]' },
+  range: '{resistanceOhm}, from all resistances at their least to all at their greatest',
+  atLeast: 'at least {resistanceOhm}; nothing bounds it from above',
+  likely: 'about {resistanceOhm}',
+  shares: 'Of a direct current put in at {from}, by the likely figures: {list}.',
+  sharesBetween: 'Of a direct current put in at {from} and taken out at {to}, by the likely figures: {list}.',
+  sharesUnknown: 'Where a current put in at {from} goes hangs on resistances that are not known.',
+} as const;
+
 /** Why a point that was asked about cannot be answered. */
 export const pointTroubleWords = {
   unreadable:

@@ -1,4 +1,5 @@
 import { type Between, wayBetween } from '../../bonding/way-between.ts';
+import { type DcBetween, dcBetween } from '../../network/dc-between.ts';
 import { pointOfText } from '../../site/point-text.ts';
 import type { PointRef, Site } from '../../site/site.ts';
 import { type ExitCode, exitCode } from '../exit-code.ts';
@@ -21,8 +22,9 @@ export function path(file: string, from: string, to: string, options: PathOption
   const answer = wayBetween(site, state, a, b);
   if (!answer.ok) throw pointTrouble(site, file, answer.trouble, answer.point, answer.names);
   const { between } = answer;
-  const page = () => sayPath(site, between, file, state, terminalOf(process.stdout, process.env.NO_COLOR));
-  print(options.json ? json(between, state) : page(), undefined);
+  const dc = dcBetween(site, state, a, b);
+  const page = () => sayPath(site, between, dc, file, state, terminalOf(process.stdout, process.env.NO_COLOR));
+  print(options.json ? json(between, dc, state) : page(), undefined);
   return exitCode.fine;
 }
 
@@ -32,6 +34,7 @@ function pointIn(site: Site, file: string, text: string): PointRef {
   return point;
 }
 
-function json(between: Between, state: string | null): string {
-  return `${JSON.stringify({ state: state ?? 'as typed', ...between }, null, 2)}\n`;
+/** Infinity, where nothing bounds a resistance, is null in JSON. */
+function json(between: Between, dc: DcBetween | null, state: string | null): string {
+  return `${JSON.stringify({ state: state ?? 'as typed', ...between, dc }, null, 2)}\n`;
 }

@@ -1,0 +1,114 @@
+import { applyState } from '../bonding/apply-state.ts';
+import { askedNodes } from '../bonding/asked-nodes.ts';
+import { buildGraph } from '../bonding/build-graph.ts';
+import { components } from '../bonding/components.ts';
+import type { BondingGraph } from '../bonding/graph-builder.ts';
+import { siteIndex } from '../bonding/site-index.ts';
+import {
+  boundsBetween,
+  type RangedNetwork,
+  type ResistanceBounds,
+  type SolvedRange,
+  solveRange,
+} from '../currents/bounds.ts';
+import { flow } from '../currents/flow.ts';
+import type { SolvedNetwork } from '../currents/solve-network.ts';
+import type { PointRef, Site } from '../site/site.ts';
+import { aloneOhm, soilLayersOf } from './alone-ohm.ts';
+import { type GroupNetwork, groupNetwork } from './dc-network.ts';
+import { isBond, solveGroup } from './dc-of.ts';
+import { agreed, likelySolutions } from './likely-solutions.ts';
+
+/** What an instrument would read between two points of one bonded group, lines lifted, and where a current would go. */
+export interface DcBetween {
+  /** By all ways together, through metal and soil. */
+  readonly betweenOhm: ResistanceBounds;
+  /** Each to remote earth; null where their group has no electrode. */
+  readonly fromEarthOhm: ResistanceBounds | null;
+  readonly toEarthOhm: ResistanceBounds | null;
+  /** Share of a current put in at the first point that each conductor, joint and electrode carries, where known; by id. */
+  readonly shares: readonly { readonly part: string; readonly share: number }[];
+  /** `to the other point` where there is no electrode for the current to leave by. */
+  readonly leaves: 'by the electrodes' | 'at the other point';
+  readonly residual: number;
+  readonly worstAt: string | null;
+}
+
+interface Solved {
+  readonly network: GroupNetwork;
+  readonly solved: SolvedRange;
+  readonly likely: readonly SolvedNetwork[];
+  readonly bounds: readonly ResistanceBounds[] | null;
+  /** Node → electrode, in the order of the earth part. */
+  readonly electrodes: readonly string[];
+}
+
+/** Null where the two points do not hang together by bonds that are known to be there, or are one piece of metal. */
+export function dcBetween(site: Site, stateId: string | null, from: PointRef, to: PointRef): DcBetween | null {
+  const state = applyState(site, stateId);
+  const { graph, ...metal } = buildGraph(siteIndex(state.site), state.openings, [from, to]);
+  const [a, b] = [from, to].map((point) => askedNodes({ graph, ...metal }, point));
+  if (a?.is !== 'found' || b?.is !== 'found') return null;
+  const run = { graph, site: state.site };
+  for (const nodes of components(graph, { edge: (key) => isBond(run, key) })) {
+    const [start, end] = [a, b].map(({ nodes: ids }) => ids.find((id) => nodes.includes(id)));
+    if (start === undefined || end === undefined) continue;
+    return start === end ? null : between(solvedPiece(run, nodes), start, end);
+  }
+  return null;
+}
+
+function solvedPiece(run: { readonly graph: BondingGraph; readonly site: Site }, nodes: readonly string[]): Solved {
+  const soil = soilLayersOf(run.site);
+  const alone = new Map(run.site.electrodes.map((e) => [e.id, aloneOhm(e, soil)]));
+  const group = solveGroup(run, nodes, alone, soil);
+  if (group !== null) return { ...group, electrodes: group.points.map((p) => p.electrode.id) };
+  const network = groupNetwork(run.graph, nodes);
+  const earth = { nodes: [], lowOhm: [], highOhm: [], nominalOhm: [] };
+  const ranged: RangedNetwork = { nodeCount: nodes.length, branches: network.branches, earth };
+  const solved = solveRange(ranged);
+  if (!solved.ok) throw new Error('a network without earth was refused');
+  return { network, solved, likely: likelySolutions(ranged, solved), bounds: null, electrodes: [] };
+}
+
+function between(piece: Solved, start: string, end: string): DcBetween {
+  const { network, solved, likely, bounds } = piece;
+  const [from, to] = [network.indexOf.get(start)!, network.indexOf.get(end)!];
+  const injections = [{ node: from, currentA: 1 }, ...(bounds === null ? [{ node: to, currentA: -1 }] : [])];
+  const flows = likely.map((solution) => flow(solution, injections));
+  const worst = flows[0]?.worstNode ?? null;
+  return {
+    betweenOhm: boundsBetween(solved, from, to),
+    fromEarthOhm: bounds?.[from] ?? null,
+    toEarthOhm: bounds?.[to] ?? null,
+    shares: sharesOf(piece, flows),
+    leaves: bounds === null ? 'at the other point' : 'by the electrodes',
+    residual: Math.max(0, ...flows.map((f) => f.residual)),
+    worstAt: worst === null ? null : (network.nodes[worst] ?? null),
+  };
+}
+
+/** Of a conductor of several spans the one that carries most. */
+function sharesOf({ network, electrodes }: Piece, flows: readonly ReturnType<typeof flow>[]) {
+  const shares = new Map<string, number>();
+  const note = (part: string, carried: readonly (number | null)[]) => {
+    const share = agreed(
+      carried.map((current) => (current === null ? null : Math.abs(current))),
+      'one',
+    );
+    if (share !== null) shares.set(part, Math.max(shares.get(part) ?? 0, share));
+  };
+  for (const [i, part] of network.parts.entries())
+    note(
+      part,
+      flows.map((f) => f.branchA[i] ?? null),
+    );
+  for (const [i, electrode] of electrodes.entries())
+    note(
+      electrode,
+      flows.map((f) => f.earthA[i] ?? null),
+    );
+  return [...shares].map(([part, share]) => ({ part, share })).sort((x, y) => (x.part < y.part ? -1 : 1));
+}
+
+type Piece = Pick<Solved, 'network' | 'electrodes'>;
