@@ -1,5 +1,6 @@
 import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
+import { partIndex } from '../facts/part-index.ts';
 import { type RulesRun, runRules } from '../rules/run-rules.ts';
 import type { Site } from '../site/site.ts';
 import { type Speech, say } from '../words/say.ts';
@@ -127,6 +128,7 @@ function bondingOf(facts: Facts): Study['bonding'] {
 
 function earthOf({ site, earth, electrodes }: Facts): Study['earth'] {
   const { soil } = site;
+  const isPart = new Set(partIndex(site).all.map((p) => p.id));
   return {
     resistanceOhm: bounded(earth.resistanceOhm),
     withServicesOhm: null,
@@ -140,6 +142,10 @@ function earthOf({ site, earth, electrodes }: Facts): Study['earth'] {
       group: e.group,
     })),
     groups: earth.groups.map((g) => ({ id: g.id, resistanceOhm: bounded(g.resistanceOhm) })),
+    parts: [...earth.ofPart]
+      .filter(([id]) => isPart.has(id))
+      .map(([id, ohm]) => ({ id, resistanceOhm: bounded(ohm) }))
+      .sort((a, b) => (a.id < b.id ? -1 : 1)),
     soil: soil === null ? null : { layers: soil.layers, type: soil.type, known: soil.known },
     couplingLeftOut: earth.couplingLeftOut,
     residual: earth.residual,

@@ -296,6 +296,8 @@ export interface Study {
       readonly type: string | null;
       readonly known: string;
     } | null;
+    /** Each part that reaches an electrode by bonds, to remote earth at the best of its points; by id. */
+    readonly parts: readonly { readonly id: string; readonly resistanceOhm: Bounded | null }[];
     /** Coupling through soil that had to be left out, by pair of electrodes. */
     readonly couplingLeftOut: readonly (readonly [string, string])[];
     /** How well the network was solved: the largest current imbalance relative to what was put in, and where. */

@@ -196,6 +196,7 @@ export const houseStudy: Study = {
     withServicesOhm: null,
     groups: [],
     soil: null,
+    parts: [],
     couplingLeftOut: [],
     residual: 0,
     worstAt: null,

@@ -313,6 +313,7 @@ const earth: Study['earth'] = {
       { resistivityOhmM: m(60), thicknessM: null },
     ],
   },
+  parts: [],
   couplingLeftOut: [['E-service', 'water-pipe']],
   residual: 3.1e-15,
   worstAt: 'main-panel',
