@@ -47,7 +47,6 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
   const grouping = groupsOf({ net, members, electrodes: new Set(electrodes), service: known });
   const open = openEnds(metal, net, grouping);
   const asked = [...members.keys()].filter((id) => askedForWays.has(sectionOf(metal, members.get(id)![0]!) ?? ''));
-  const alone = grouping.groups.filter((g) => g.parts.length === 1).map((g) => g.id);
   const contracted = contractedMetal(metal, members);
   const bonding: Bonding = {
     state,
@@ -69,7 +68,7 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
     reach: reachOf(index, openings),
     ties: partTies(metal, net),
     openRings: openRings(index),
-    tiedToNothing: alone,
+    tiedToNothing: grouping.alone,
     groupOf: grouping.groupOf,
     serviceBy: serviceReach(net, members, home),
     earthBy: earthReach(net, members, electrodes),

@@ -159,7 +159,7 @@ export interface Bonding {
   /** Each pair of parts, kind and maker once; by a, b, part. */
   readonly ties: readonly PartTie[];
   readonly openRings: readonly OpenRing[];
-  /** Metal parts tied to nothing (a group of their own), and those that perhaps are. */
+  /** Metal parts that no bond ties to anything: groups of their own on which nothing lands. */
   readonly tiedToNothing: readonly string[];
   /** Group id of each part, by permanent metal with feeders / without feeders. */
   readonly groupOf: ReadonlyMap<string, string>;

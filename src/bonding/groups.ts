@@ -11,6 +11,8 @@ export interface Grouping {
   readonly groupOf: ReadonlyMap<string, string>;
   /** Node number → id of the group of the piece it lies in; null where that holds no member. */
   readonly groupOfNode: (node: number) => string | null;
+  /** Groups of one part on which nothing else lands either. */
+  readonly alone: readonly string[];
 }
 
 interface Piece {
@@ -48,6 +50,7 @@ export function groupsOf(question: GroupQuestion): Grouping {
     groups,
     groupOf: new Map([...bonds.pieceOf].map(([member, piece]) => [member, idOfPiece.get(piece)!])),
     groupOfNode: (node) => idOfPiece.get(bonds.of[node]!) ?? null,
+    alone: groups.filter((g) => g.parts.length === 1 && bonds.isAlone(g.id)).map((g) => g.id),
   };
 }
 
@@ -96,7 +99,9 @@ function assign(question: GroupQuestion, counts: (tie: Tie) => boolean) {
     const candidates = [...new Set(nodes.map((node) => of[net.numberOf.get(node)!]!))];
     pieceOf.set(id, candidates.length === 1 ? candidates[0]! : bestPiece(candidates, pieces, id));
   }
-  return { of, pieceOf };
+  const isAlone = (id: string) =>
+    members.get(id)!.every((node) => pieces.get(of[net.numberOf.get(node)!]!)!.members.size === 1);
+  return { of, pieceOf, isAlone };
 }
 
 function note(pieces: Map<number, Piece>, number: number, id: string, isElectrode: boolean, isService: boolean): void {
