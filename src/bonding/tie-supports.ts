@@ -65,12 +65,12 @@ function heightOf(builder: GraphBuilder, support: Support, node: string): Interv
   return builder.heights.get(node) ?? null;
 }
 
-/** Between two heights of which either may be a range; the lower one never lies above the upper. */
+/** Between two heights of which either may be a range. A point typed above the top is taken at the top. */
 function spanLength(low: Interval | null, high: Interval | null): Interval | null {
   if (low === null || high === null) return null;
-  if (isExact(low) && isExact(high)) return { low: high.low - low.low, high: high.low - low.low };
   const length = subtract(high, low);
-  return { low: Math.max(0, length.low), high: Math.max(0, length.high) };
+  const lowM = Math.max(0, length.low);
+  return isExact(low) && isExact(high) ? { low: lowM, high: lowM } : { low: lowM, high: Math.max(0, length.high) };
 }
 
 /** A guy conducts in a surge unless insulators part it. It holds the support somewhere: nobody is asked where. */
