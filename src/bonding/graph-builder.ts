@@ -3,6 +3,7 @@ import type { Part } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
 import type { SiteIndex } from './site-index.ts';
 import type { NodeFacts, NodeKind, Tie, TieKind } from './tie.ts';
+import { type WireTaps, wireTaps } from './wire-taps.ts';
 
 export type BondingGraph = MultiUndirectedGraph<NodeFacts, Tie>;
 
@@ -17,11 +18,13 @@ export interface GraphBuilder {
   /** Heights of points of supports that are ranges or figures; and the points as the owner types them. */
   readonly heights: Map<string, Interval>;
   readonly typed: Map<string, string>;
+  readonly taps: WireTaps;
 }
 
 export function graphBuilder(index: SiteIndex): GraphBuilder {
   const graph: BondingGraph = new MultiUndirectedGraph<NodeFacts, Tie>();
-  return { index, graph, landings: new Map(), openJoints: new Set(), heights: new Map(), typed: new Map() };
+  const taps = wireTaps(index.site);
+  return { index, graph, landings: new Map(), openJoints: new Set(), heights: new Map(), typed: new Map(), taps };
 }
 
 /** Adds the node if it is not there yet. */

@@ -1,9 +1,11 @@
-import type { Electrode, Metalwork, Part, PointRef, Support } from '../site/site.ts';
+import type { Conductor, Electrode, Metalwork, Part, PointRef, Support } from '../site/site.ts';
 import { type Interval, isExact } from '../units/interval.ts';
 import { addLanding, addNode, type GraphBuilder } from './graph-builder.ts';
 import { passesOn } from './passes-on.ts';
+import { conductorNoticed } from './span-figures.ts';
 import { isMetal } from './support-metal.ts';
 import type { NodeKind } from './tie.ts';
+import { tapNode } from './wire-taps.ts';
 
 /**
  * The node at which something meets a point of the site, made when it is first asked for; null for an absent or unknown
@@ -17,9 +19,16 @@ export function nodeOfPoint(builder: GraphBuilder, point: PointRef, lander: stri
   if (part === undefined || part.present === 'no') return null;
   if (part.section === 'supports') return supportNode(builder, part, point, lander);
   if (part.section === 'electrodes') return electrodeNode(builder, part, point);
-  if (part.section === 'lines' || part.section === 'conductors') return null;
+  if (part.section === 'lines') return null;
+  if (part.section === 'conductors') return wireNode(builder, part, point);
   if (part.section === 'joints') return addNode(builder, part.id, 'joint', part.id);
   return passesOn(part) ? bodyOf(builder, part) : landingNode(builder, part, lander);
+}
+
+/** A wire that lands on another meets it where the other was laid with a point for it. */
+function wireNode(builder: GraphBuilder, wire: Conductor, point: PointRef): string | null {
+  const isTapped = builder.taps.get(wire.id)?.some(({ text }) => text === point.text) === true;
+  return isTapped ? addNode(builder, tapNode(point), 'wire', wire.id, { noticed: conductorNoticed(wire) }) : null;
 }
 
 /** The node that stands for the part itself. */

@@ -6,6 +6,7 @@ import { jointReadings, jointResistance } from './joint-resistance.ts';
 import { nodeOfPoint } from './node-of-point.ts';
 import { conductorNoticed, spanFigures } from './span-figures.ts';
 import type { Tie } from './tie.ts';
+import { tapNode, tappedLengths } from './wire-taps.ts';
 
 /** Every conductor with its joints: wire end, span, joint, contact, what it lands on. */
 export function tieConductors(builder: GraphBuilder): void {
@@ -19,6 +20,11 @@ function tieConductor(builder: GraphBuilder, c: Conductor, readings: ReadonlyMap
   const chain: { readonly arrive: string; readonly leave: string }[] = [];
   const start = land(from, 'from');
   chain.push({ arrive: start, leave: start });
+  const taps = builder.taps.get(c.id) ?? [];
+  for (const tap of taps) {
+    const wire = addNode(builder, tapNode(tap), 'wire', c.id, { noticed: conductorNoticed(c) });
+    chain.push({ arrive: wire, leave: wire });
+  }
   passes.forEach((pass, i) => {
     const wire = addNode(builder, `${c.id}/pass${i + 1}`, 'wire', c.id, { noticed: conductorNoticed(c) });
     hang(builder, c, wire, land(pass, `pass${i + 1}`));
@@ -29,7 +35,8 @@ function tieConductor(builder: GraphBuilder, c: Conductor, readings: ReadonlyMap
   });
   const end = land(to, 'to');
   chain.push({ arrive: end, leave: end });
-  layWire(builder, c, chain, passes.length > 0);
+  const lengthsM = tappedLengths(c, taps);
+  layWire(builder, lengthsM === null ? c : { ...c, lengthsM }, chain, passes.length + taps.length > 0);
 }
 
 /** A clamp that a whole wire passes: it hangs on the wire, and losing it does not part the wire. */
