@@ -4,7 +4,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/bench/**', 'node_modules/**'],
-    testTimeout: 60_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     pool: 'forks',
   },
 });

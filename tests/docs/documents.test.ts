@@ -72,7 +72,7 @@ describe('examples', () => {
     const folders = readdirSync('examples').filter((name) => statSync(`examples/${name}`).isDirectory());
     expect(folders.length).toBeGreaterThan(2);
     for (const folder of folders) {
-      const names = readdirSync(`examples/${folder}`);
+      const names = readdirSync(`examples/${folder}`, { recursive: true, encoding: 'utf8' });
       expect(names, folder).toContain('README.md');
       expect(
         names.some((n) => n.endsWith('.site.yaml')),
