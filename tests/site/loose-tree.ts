@@ -20,6 +20,12 @@ function turned(value: unknown): Loose {
   return value as Loose;
 }
 
+/** A copy that shares nothing with the tree. */
+export function copyOf<T extends Loose>(value: T): T {
+  if (Array.isArray(value)) return value.map(copyOf) as T;
+  return isPairs(value) ? ({ pairs: value.pairs.map(([key, inner]) => [key, copyOf(inner)]) } as T) : value;
+}
+
 /** Plain values, as another reader of YAML would hand them on; null where a name stands twice, which none accepts. */
 export function plainOf(value: Loose): { readonly value: unknown } | null {
   let twice = false;

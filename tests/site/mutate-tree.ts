@@ -1,5 +1,5 @@
 import type { Chance } from './chance.ts';
-import { isPairs, type Loose, type Pairs } from './loose-tree.ts';
+import { copyOf, isPairs, type Loose, type Pairs } from './loose-tree.ts';
 
 /** What mutations draw from: values by section and field, ids, words. */
 export interface Pool {
@@ -53,7 +53,7 @@ function slotsOf(tree: Loose, path: readonly string[] = [], slots: Slot[] = []):
           pair[1] = v;
         },
         drop: () => tree.pairs.splice(tree.pairs.indexOf(pair), 1),
-        repeat: () => tree.pairs.push([key, structuredClone(value)]),
+        repeat: () => tree.pairs.push([key, copyOf(value)]),
       });
       slotsOf(value, here, slots);
     }
@@ -92,7 +92,7 @@ function members(tree: Pairs, by: Chance): Pairs | null {
 /** Slips that leave the shape as it is: most of what they make fits the schema. */
 export const gentle: readonly Mutation[] = [
   onSlot(({ path: [section, , field], put }, by, pool) => {
-    put(structuredClone(by.pick(pool.byField.get(`${section}.${field}`) ?? ['unknown'])));
+    put(copyOf(by.pick(pool.byField.get(`${section}.${field}`) ?? ['unknown'])));
   }, isField),
   onSlot(({ put }, by) => put(by.often(0.8) ? 'unknown' : null), isField),
   onSlot(
@@ -137,8 +137,8 @@ export const gentle: readonly Mutation[] = [
     const [section, id, part] = by.pick(pool.parts);
     const found = tree.pairs.find(([name]) => name === section);
     const name = by.often(0.5) ? id : `${id}-${by.below(100)}`;
-    if (found === undefined) tree.pairs.push([section, { pairs: [[name, structuredClone(part)]] }]);
-    else if (isPairs(found[1])) found[1].pairs.push([name, structuredClone(part)]);
+    if (found === undefined) tree.pairs.push([section, { pairs: [[name, copyOf(part)]] }]);
+    else if (isPairs(found[1])) found[1].pairs.push([name, copyOf(part)]);
   },
   (tree, by, pool) => {
     const group = members(tree, by);
@@ -149,7 +149,7 @@ export const gentle: readonly Mutation[] = [
     const key = by.pick(fields);
     const field = key.slice(key.indexOf('.') + 1);
     if (!(part as Pairs).pairs.some(([name]) => name === field))
-      (part as Pairs).pairs.push([field, structuredClone(by.pick(pool.byField.get(key)!))]);
+      (part as Pairs).pairs.push([field, copyOf(by.pick(pool.byField.get(key)!))]);
   },
 ];
 
@@ -208,8 +208,8 @@ export const wild: readonly Mutation[] = [
     const slots = slotsOf(tree);
     if (slots.length === 0) return;
     const [a, b] = [by.pick(slots), by.pick(slots)];
-    a.put(structuredClone(b.value));
-    b.put(structuredClone(a.value));
+    a.put(copyOf(b.value));
+    b.put(copyOf(a.value));
   },
   onSlot(({ drop }) => drop()),
   onSlot(({ repeat }) => repeat()),
@@ -248,7 +248,7 @@ export const wild: readonly Mutation[] = [
 
 /** A tree with a few slips: gentle ones alone, or any. */
 export function mutateTree(tree: Pairs, by: Chance, pool: Pool): Pairs {
-  const copy = structuredClone(tree);
+  const copy = copyOf(tree);
   const isGentle = by.often(0.6);
   for (let i = 1 + by.below(4); i > 0; i--) {
     const mutation = by.pick(isGentle || by.often(0.4) ? gentle : wild);
