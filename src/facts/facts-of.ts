@@ -1,4 +1,5 @@
 import { type BondingRun, bondingOf } from '../bonding/bonding-of.ts';
+import { reachInStates } from '../bonding/reach-in-states.ts';
 import { type DcRun, dcOf } from '../network/dc-of.ts';
 import type { Site } from '../site/site.ts';
 import { conductorFacts } from './conductor-facts.ts';
@@ -19,6 +20,7 @@ export function factsOf(typed: Site, state: string | null): Facts {
   const masts = once(() => mastFacts(site()));
   const arresters = once(() => arresterFacts(site(), bonding()));
   const boxes = once(() => boxFacts(site()));
+  const reach = once(() => reachInStates(typed));
   return {
     get site() {
       return site();
@@ -52,6 +54,9 @@ export function factsOf(typed: Site, state: string | null): Facts {
     },
     get earth() {
       return dc().earth;
+    },
+    get reachInStates() {
+      return reach();
     },
   };
 }

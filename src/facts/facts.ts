@@ -3,6 +3,7 @@
  * only the facts that it names.
  */
 import type { Bonding } from '../bonding/bonding.ts';
+import type { ReachInState } from '../bonding/reach-in-states.ts';
 import type { Metal } from '../materials/metals.ts';
 import type { Wire } from '../materials/wire.ts';
 import type { AloneOhm } from '../network/alone-ohm.ts';
@@ -144,6 +145,8 @@ export interface Facts {
   readonly arresters: readonly ArresterFacts[];
   readonly boxes: readonly BoxFacts[];
   readonly earth: EarthFacts;
+  /** What still reaches each box, as typed and in every state of the file. */
+  readonly reachInStates: readonly ReachInState[];
 }
 
 export type FactName = keyof Facts;

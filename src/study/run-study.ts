@@ -58,6 +58,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     paths: pathsOf(facts.bonding),
     lines: lineRows(facts),
     reach: facts.bonding.reach,
+    reachInStates: facts.reachInStates,
     conductors: conductorRows(facts),
     joints: jointRows(facts),
     arresters: arresterRows(facts),

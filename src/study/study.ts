@@ -249,6 +249,8 @@ export interface Study {
     readonly part: string;
     readonly by: readonly { readonly line: string; readonly from: string }[];
   }[];
+  /** The same as typed (state null) and in every state of the file. */
+  readonly reachInStates: readonly { readonly state: string | null; readonly reach: Study['reach'] }[];
   readonly conductors: readonly {
     readonly id: string;
     readonly role: string;

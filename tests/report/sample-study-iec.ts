@@ -158,6 +158,7 @@ export const houseStudy: Study = {
       conductors: [{ which: 'protective', count: 1, bondedAt: [], protectedBy: [], drainedBy: [], unprotected: null }],
     },
   ],
+  reachInStates: [],
   reach: [],
   conductors: [
     { id: 'w1', role: 'service electrode wire', from: 'main-bar', to: 'clamp', buried: 'yes', ...wire },

@@ -374,6 +374,7 @@ export const clubStudy: Study = {
   bonding: clubBonding,
   paths,
   lines,
+  reachInStates: [],
   reach: [
     {
       part: 'hf-radio',
