@@ -14,6 +14,7 @@ import type { Interval } from '../units/interval.ts';
 import { type AloneOhm, aloneOhm, soilLayersOf } from './alone-ohm.ts';
 import { bonds, type GroupNetwork, groupNetwork } from './dc-network.ts';
 import { type EarthPoint, type EarthRanges, earthRanges, withoutCoupling } from './earth-ranges.ts';
+import { electrodeAt } from './electrode-at.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
 
 /** What the direct-current solve of a site gives, by the owner's ids. */
@@ -52,7 +53,8 @@ export interface SolvedGroup {
 export function dcOf(run: BondingRun): DcRun {
   const { graph, bonding, site } = run;
   const soil = soilLayersOf(site);
-  const alone = new Map(site.electrodes.filter((e) => e.present !== 'no').map((e) => [e.id, aloneOhm(e, soil)]));
+  const there = site.electrodes.filter((e) => e.present !== 'no');
+  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), soil)]));
   const pieces = components(graph, { edge: (key) => isBond(run, key) });
   const groups = pieces.flatMap((nodes) => solveGroup(run, nodes, alone, soil) ?? []);
   const ofPart = new Map<string, ResistanceBounds>();
@@ -67,7 +69,7 @@ export function dcOf(run: BondingRun): DcRun {
       resistanceOhm: service === null ? null : (ofPart.get(service) ?? null),
       groups: bonding.groups
         .filter((g) => g.electrodes.length > 0)
-        .map((g) => ({ id: g.id, resistanceOhm: ofPart.get(g.electrodes[0]!) ?? null })),
+        .map((g) => ({ id: g.id, resistanceOhm: boundsAt(groups, g.electrodes[0]!) })),
       ofPart,
       currentShare: share?.shares ?? new Map(),
       couplingLeftOut: groups.flatMap((g) => g.leftOut),
@@ -94,9 +96,11 @@ export function solveGroup(
   const taken = new Set<string>();
   const points = nodes.flatMap((id, node): EarthPoint[] => {
     const { kind, part } = graph.getNodeAttributes(id);
-    const electrode = byId.get(part);
-    if (kind !== 'electrode' || electrode === undefined || taken.has(part)) return [];
-    taken.add(part);
+    const owned = byId.get(part);
+    if (kind !== 'electrode' || owned === undefined) return [];
+    const electrode = electrodeAt(owned, id);
+    if (taken.has(electrode.id)) return [];
+    taken.add(electrode.id);
     return [{ electrode, node, alone: alone.get(part)! }];
   });
   if (points.length === 0) return null;
@@ -146,6 +150,15 @@ function better(held: ResistanceBounds | undefined, next: ResistanceBounds): Res
   };
 }
 
+/** Bounds at a node; null where it is in no group that could be solved. */
+function boundsAt(groups: readonly SolvedGroup[], node: string): ResistanceBounds | null {
+  for (const { network, bounds } of groups) {
+    const at = network.nodes.indexOf(node);
+    if (at >= 0) return bounds[at]!;
+  }
+  return null;
+}
+
 function serviceNode({ graph }: BondingRun, { network }: SolvedGroup, service: string): number | null {
   const at = network.nodes.findIndex((id) => graph.getNodeAttribute(id, 'part') === service);
   return at < 0 ? null : at;
@@ -157,18 +170,25 @@ function shareOf(run: BondingRun, group: SolvedGroup, service: string) {
   const flows = node === null ? [] : group.likely.map((solution) => flow(solution, [{ node, currentA: 1 }]));
   const [first] = flows;
   if (first === undefined) return null;
-  const shares = group.points.flatMap(({ electrode }, i) => {
+  return {
+    shares: sharesOf(run, group, flows),
+    residual: Math.max(...flows.map((f) => f.residual)),
+    worstAt: first.worstNode === null ? null : (group.network.nodes[first.worstNode] ?? null),
+  };
+}
+
+/** By electrode; rods of one group that nothing joins are taken together. */
+function sharesOf({ graph }: BondingRun, group: SolvedGroup, flows: readonly ReturnType<typeof flow>[]) {
+  const shares = new Map<string, number>();
+  group.points.forEach(({ node }, i) => {
     const share = agreed(
       flows.map((f) => f.earthA[i] ?? null),
       'one',
     );
-    return share === null ? [] : [[electrode.id, share] as const];
+    const part = graph.getNodeAttribute(group.network.nodes[node]!, 'part');
+    if (share !== null) shares.set(part, (shares.get(part) ?? 0) + share);
   });
-  return {
-    shares: new Map(shares),
-    residual: Math.max(...flows.map((f) => f.residual)),
-    worstAt: first.worstNode === null ? null : (group.network.nodes[first.worstNode] ?? null),
-  };
+  return shares;
 }
 
 /** Of each joint, the range of its contact with what it is on. */
