@@ -22,11 +22,10 @@ export function runsOf(study: Study): readonly Run[] {
   const conductors = new Map(study.conductors.map((c) => [c.id, c]));
   return study.parts.flatMap((p) => {
     const look = lookOf(p.section);
-    const points = p.routeM.length > 1 ? p.routeM : straight(conductors.get(p.id), parts);
+    const points = p.routeM.length > 1 ? placesOf(p) : straight(conductors.get(p.id), parts);
     if (look === null || points.length < 2) return [];
     const buried = look === 'bare' ? 'yes' : look === 'conductor' ? conductors.get(p.id)?.buried : p.typed.buried;
-    const grounds = points.map(([e, n]): Ground => [e, n]);
-    return [{ id: p.id, look, buried: answer(buried, look), letter: letterOf(p), points: grounds }];
+    return [{ id: p.id, look, buried: answer(buried, look), letter: letterOf(p), points }];
   });
 }
 
@@ -36,11 +35,48 @@ function lookOf(section: string): RunLook | null {
   return section === 'electrodes' ? 'bare' : section === 'metalwork' ? 'metal' : null;
 }
 
-/** Where no route is known: from end to end. */
-function straight(c: Study['conductors'][number] | undefined, parts: ReadonlyMap<string, StudyPart>) {
+/** Where no route is known: from end to end; on a long thing it lands where that is nearest to its other end. */
+function straight(
+  c: Study['conductors'][number] | undefined,
+  parts: ReadonlyMap<string, StudyPart>,
+): readonly Ground[] {
   if (c === undefined) return [];
-  const ends = [c.from, c.to].map((point) => parts.get(partOfPoint(point))?.positionM ?? null);
-  return ends.filter((e) => e !== null);
+  const [from, to] = [c.from, c.to].map((point) => placesOf(parts.get(partOfPoint(point))));
+  const pairs = [
+    ...from!.map((a) => [a, nearestOf(to!, a)] as const),
+    ...to!.map((b) => [nearestOf(from!, b), b] as const),
+  ];
+  return pairs.reduce<readonly Ground[]>((best, [a, b]) => {
+    if (a === null || b === null) return best;
+    return best.length === 0 || distance(a, b) < distance(best[0]!, best[1]!) ? [a, b] : best;
+  }, []);
+}
+
+/** Where a part is, or the corners of its route. */
+function placesOf(part: StudyPart | undefined): readonly Ground[] {
+  if (part === undefined) return [];
+  const places = part.routeM.length > 1 ? part.routeM : part.positionM === null ? [] : [part.positionM];
+  return places.map(([east, north]) => [east, north]);
+}
+
+/** The point nearest to another on a line through places; null where there are none. */
+function nearestOf(places: readonly Ground[], to: Ground): Ground | null {
+  const candidates = places.length < 2 ? places : places.slice(1).map((b, i) => nearestBetween(places[i]!, b, to));
+  return candidates.reduce<Ground | null>(
+    (best, p) => (best === null || distance(p, to) < distance(best, to) ? p : best),
+    null,
+  );
+}
+
+function nearestBetween([ax, ay]: Ground, [bx, by]: Ground, [x, y]: Ground): Ground {
+  const [dx, dy] = [bx - ax, by - ay];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / square));
+  return [ax + dx * share, ay + dy * share];
+}
+
+function distance([ax, ay]: Ground, [bx, by]: Ground): number {
+  return Math.hypot(ax - bx, ay - by);
 }
 
 /** A line or pipe of which nothing was said is drawn plain; of a conductor the study says that it is unknown. */

@@ -18,11 +18,11 @@ const ratios = {
 
 const sideMm = 15;
 const endMm = 13;
-const tallestMm = 165;
+const tallestMm = 150;
 const lowestMm = 70;
 
 /**
- * The largest usual scale at which all points fit on a sheet `widthMm` wide and at most 165 mm high, with room round
+ * The largest usual scale at which all points fit on a sheet `widthMm` wide and at most 150 mm high, with room round
  * them for labels. The points are centred; a site larger than the last scale holds gets a scale of its own.
  */
 export function planScale(points: readonly Ground[], widthMm: number, units: 'us' | 'si'): PlanScale {

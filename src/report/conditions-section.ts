@@ -16,14 +16,31 @@ const signs: Readonly<Record<StudyCondition['outcome'], string>> = {
 
 /** Every condition of the catalogue, met ones and those that were not looked at included. */
 export function conditionsSection(page: PageContext): Section {
+  const applies = page.study.conditions.filter((c) => c.outcome !== 'not applicable');
   const table: readonly Block[] = tableIfAny({
     id: 'conditions-table',
     caption: words.caption,
     look: 'wide',
     head: [words.condition, words.source, words.outcome, words.because],
-    rows: page.study.conditions.map((c) => conditionRow(page, c)),
+    rows: applies.map((c) => conditionRow(page, c)),
   });
-  return { id: 'conditions', heading: words.heading, blocks: [paragraph(words.intro), ...table] };
+  const blocks = [paragraph(words.intro), ...table, ...notApplicable(page)];
+  return { id: 'conditions', heading: words.heading, blocks };
+}
+
+/** Without their sources: nothing here rests on them. */
+function notApplicable(page: PageContext): readonly Block[] {
+  const rest = page.study.conditions.filter((c) => c.outcome === 'not applicable');
+  return tableIfAny({
+    id: 'not-applicable-table',
+    caption: words.notApplicableCaption,
+    head: [words.condition, words.outcome, words.because],
+    rows: rest.map((c) => row(cell(c.title, c.rule), outcomeCell(c), cell(c.because))),
+  });
+}
+
+function outcomeCell(c: StudyCondition) {
+  return cell(`${signs[c.outcome]} ${words.outcomes[c.outcome]}`);
 }
 
 function conditionRow(page: PageContext, c: StudyCondition) {
@@ -31,7 +48,7 @@ function conditionRow(page: PageContext, c: StudyCondition) {
   return row(
     cell(c.title, c.rule),
     hasDocument(c.source) ? cell(clauseName(page, c.source), family) : cell(family),
-    cell(`${signs[c.outcome]} ${words.outcomes[c.outcome]}`),
+    outcomeCell(c),
     cell(countText(page, c), c.because),
   );
 }

@@ -39,36 +39,45 @@ function sectionOf(page: PageContext, { wire, areaM2 }: Study['conductors'][numb
   return gauge !== null && wire?.includes(gauge) ? formatQuantity(areaM2, 'area', 'si') : figure(page, areaM2, 'area');
 }
 
+/** Joints alike in every column share a row; each stands in it with its number. */
 export function jointSchedule(page: PageContext): readonly Block[] {
+  const byEntries = new Map<string, Joint[]>();
+  for (const j of byNumber(page, page.study.joints)) {
+    const key = JSON.stringify([j.kind, j.resistanceOhm, j.listed, j.forBurial, j.buried, j.accessible, j.condition]);
+    byEntries.set(key, [...(byEntries.get(key) ?? []), j]);
+  }
   return tableIfAny({
     id: 'schedule-joints',
     look: 'wide',
     caption: words.joints,
-    head: [
-      common.number,
-      common.name,
-      common.kind,
-      words.holds,
-      words.resistance,
-      sayIn(page, words.marks),
-      words.reachable,
-      words.state,
-    ],
-    rows: byNumber(page, page.study.joints).map((j) => jointRow(page, j)),
+    head: [common.kind, words.joints, words.resistance, sayIn(page, words.marks), words.reachable, words.state],
+    rows: [...byEntries.values()].map((same) => jointRow(page, same)),
   });
 }
 
-function jointRow(page: PageContext, j: Study['joints'][number]): Row {
+type Joint = Study['joints'][number];
+
+function jointRow(page: PageContext, same: readonly Joint[]): Row {
+  const [j] = same;
   return row(
-    cell(numberOf(page, j.id)),
-    cell(j.id, j.on === null ? null : `${words.on.toLowerCase()} ${partName(page, j.on)}`, noteOf(page, j.id)),
-    cell(kindName(page, j.kind)),
-    cell(partNames(page, j.holds)),
-    cell(figure(page, j.resistanceOhm, 'resistance')),
-    cell(sayIn(page, words.answers, { a: j.listed, b: j.forBurial })),
-    cell(sayIn(page, words.answers, { a: j.buried, b: j.accessible })),
-    cell(j.condition),
+    cell(kindName(page, j!.kind)),
+    cell(same.map((one) => jointName(page, one)).join(', ')),
+    cell(figure(page, j!.resistanceOhm, 'resistance')),
+    cell(sayIn(page, words.answers, { a: j!.listed, b: j!.forBurial })),
+    cell(sayIn(page, words.answers, { a: j!.buried, b: j!.accessible })),
+    cell(j!.condition),
   );
+}
+
+/** A joint at a wire's end says by its name what it holds and where; one with a name of its own has to say it. */
+function jointName(page: PageContext, j: Joint): string {
+  const name = partName(page, j.id);
+  const note = noteOf(page, j.id);
+  if (j.id.includes(':')) return name;
+  const on = j.on === null ? [] : [`${words.on.toLowerCase()} ${partName(page, j.on)}`];
+  const holds = j.holds.length === 0 ? [] : [sayIn(page, words.holding, { list: partNames(page, j.holds) })];
+  const about = [...on, ...holds, ...(note === null ? [] : [note])].join('; ');
+  return about === '' ? name : `${name} (${about})`;
 }
 
 export function arresterSchedule(page: PageContext): readonly Block[] {

@@ -9,6 +9,7 @@ import {
   numberOf,
   type PageContext,
   partName,
+  partNames,
   provenanceName,
   sayIn,
 } from './page-context.ts';
@@ -37,24 +38,47 @@ function whole(page: PageContext, value: Study['earth']['resistanceOhm']): strin
 }
 
 function electrodeTable(page: PageContext): readonly Block[] {
-  return tableIfAny({
+  const formulas = formulasOf(page);
+  const electrodes = tableIfAny({
     id: 'resistance-electrodes',
     caption: sayIn(page, words.caption),
-    head: [pageWords.page.number, pageWords.page.name, words.alone, words.share, words.how, words.formula],
-    rows: page.study.earth.electrodes.map((e) => electrodeRow(page, e)),
+    head: [pageWords.page.number, pageWords.page.name, words.alone, words.share, words.how],
+    rows: page.study.earth.electrodes.map((e) => electrodeRow(page, e, formulas)),
   });
+  const sources = tableIfAny({
+    id: 'resistance-formulas',
+    caption: words.formulasCaption,
+    head: [words.mark, words.formula, words.source],
+    rows: [...formulas].map(([key, mark]) => {
+      const [formula, source] = JSON.parse(key) as readonly [string, string];
+      return row(cell(mark), cell(formula), cell(source));
+    }),
+  });
+  return [...electrodes, ...sources];
 }
 
-function electrodeRow(page: PageContext, e: StudyElectrode): Row {
+/** A letter for each formula with its source. */
+function formulasOf(page: PageContext): ReadonlyMap<string, string> {
+  const keys = [...new Set(page.study.earth.electrodes.flatMap((e) => formulaKey(page, e) ?? []))];
+  return new Map(keys.map((key, i) => [key, String.fromCharCode(65 + i)]));
+}
+
+function formulaKey(page: PageContext, { formula, source }: StudyElectrode): string | null {
+  if (formula === null) return null;
+  const text = source === null ? '–' : `${clauseName(page, source)}; ${provenanceName(source)}`;
+  return JSON.stringify([formula, text]);
+}
+
+function electrodeRow(page: PageContext, e: StudyElectrode, formulas: ReadonlyMap<string, string>): Row {
   const share = e.currentShare === null ? '–' : `${Math.round(e.currentShare * 100)} %`;
-  const source = e.source === null ? null : `${clauseName(page, e.source)}; ${provenanceName(e.source)}`;
+  const mark = formulas.get(formulaKey(page, e) ?? '');
+  const how = mark === undefined ? null : sayIn(page, words.byFormula, { mark });
   return row(
     cell(numberOf(page, e.id)),
     cell(e.id),
     cell(boundedFigure(page, e.aloneOhm, 'resistance')),
     cell(share),
-    cell(words.hows[e.how]),
-    cell(e.formula ?? '–', source),
+    cell([words.hows[e.how], how].filter((t) => t !== null).join(', ')),
   );
 }
 
@@ -92,5 +116,10 @@ function couplingLeftOut(page: PageContext): readonly Block[] {
   const all = page.study.earth.couplingLeftOut;
   if (all.length === 0) return [];
   const pairs = all.map(([a, b]) => sayIn(page, words.pair, { a: partName(page, a), b: partName(page, b) }));
-  return [paragraph(sayIn(page, words.coupling, { pairs }))];
+  if (all.length <= mostPairs) return [paragraph(sayIn(page, words.coupling, { pairs }))];
+  const list = partNames(page, [...new Set(all.flat())]);
+  return [paragraph(sayIn(page, words.manyCouplings, { count: String(all.length), list }))];
 }
+
+/** More pairs than this are a wall of text. */
+const mostPairs = 6;

@@ -19,7 +19,8 @@ function intro(page: PageContext) {
 }
 
 function wayRow(page: PageContext, p: StudyPath): Row {
-  const between = p.through.filter((id) => id !== p.from && id !== p.to);
+  // A joint at the end of a wire that is passed goes without saying.
+  const between = p.through.filter((id) => id !== p.from && id !== p.to && !id.includes(':'));
   const bends = p.bendsDeg === 0 ? null : figure(page, p.bendsDeg, 'angle');
   return row(
     cell(partName(page, p.from)),

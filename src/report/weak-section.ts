@@ -30,24 +30,23 @@ function weakRow(page: PageContext, { mark, points }: WeakRow): Row {
   const unsure = first!.certain ? [] : [words.perhaps];
   return row(
     cell(mark),
-    listCell([...points.map((w) => pointText(page, w)), ...unsure]),
+    listCell([...bySight(page, points), ...unsure]),
     cell(namesOrDash(page, first!.losesService)),
     cell(namesOrDash(page, first!.losesEarth)),
     cell(namesOrDash(page, first!.electrodesLost)),
   );
 }
 
-function pointText(page: PageContext, w: WeakRow['points'][number]): string {
-  return sayIn(page, words.point, {
-    at: partName(page, w.at),
-    kind: words.kind[w.kind],
-    noticed: noticedText(w.noticed),
+/** A line for each answer to whether a failure would be seen. */
+function bySight(page: PageContext, points: WeakRow['points']): readonly string[] {
+  return Object.entries(words.noticedHow).flatMap(([noticed, says]) => {
+    const same = points.filter((w) => (Object.hasOwn(words.noticedHow, w.noticed) ? w.noticed : 'unknown') === noticed);
+    const list = partNames(
+      page,
+      same.map((w) => w.at),
+    );
+    return same.length === 0 ? [] : [sayIn(page, says, { list })];
   });
-}
-
-function noticedText(noticed: string): string {
-  const texts: Readonly<Record<string, string>> = words.noticedHow;
-  return texts[noticed] ?? words.noticedHow.unknown;
 }
 
 function namesOrDash(page: PageContext, ids: readonly string[]): string {

@@ -123,6 +123,7 @@ export const pageWords = {
     intro:
       '“Met” means that this one condition did not fail on what the file says. It is no verdict on the site as a whole.',
     caption: 'Conditions and how each went',
+    notApplicableCaption: 'Conditions that do not apply to this site',
     condition: 'Condition',
     source: 'Source',
     outcome: 'Outcome',
