@@ -34,14 +34,17 @@ export function readSite(text: string, fileName: string): SiteRead {
   return slips.length === 0 ? asTyped : readText(corrected.text, corrected.originalOf, slips, source, fileName);
 }
 
-/** Text that may hide a value in a comment; a file without it need not be looked through. */
+/** Text that may hide a value in a comment or a label; a file without it need not be looked through. */
 function mayHide(text: string): boolean {
-  return /:[ \t]+#|[ \t,[{-]#\d/.test(text);
+  return /:[ \t]+[#&!]|[ \t,[{-]#\d|[,[{-][ \t]*[&!]/.test(text);
 }
 
+/** Slips after which nobody knows yet where the value ends. */
+const cutShort: readonly string[] = ['value-cut-by-comment', 'comma-in-braces', 'colon-in-value'];
+
 /**
- * Reads a text that is the owner's, or the owner's with slips mended, which are noted first. Of a value that a comment
- * perhaps cut short nothing else is said, for nobody knows yet where it ends; nor of a line that could not be taken apart.
+ * Reads a text that is the owner's, or the owner's with slips mended, which are noted first. Of a value that was
+ * perhaps cut short nothing else is said, nor of a line that could not be taken apart.
  */
 function readText(
   text: string,
@@ -54,7 +57,7 @@ function readText(
   const { tree, lone } = readYaml(text, { path: '', report }, originalOf);
   const garbled = new Set(report.problems.map((p) => p.source.line));
   noteSlips(slips, text, tree, report);
-  const cut = new Set(report.problems.filter((p) => p.key === 'value-cut-by-comment').map((p) => p.path));
+  const cut = new Set(report.problems.filter((p) => cutShort.includes(p.key)).map((p) => p.path));
   const noted = report.problems.length;
   const site = siteOf(tree, report, fileName);
   const isOwn = (p: Problem, i: number) => i < noted || !(cut.has(p.path) || garbled.has(p.source.line));

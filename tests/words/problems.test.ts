@@ -15,7 +15,7 @@ const sorted = (words: Readonly<Record<string, unknown>>) => Object.keys(words).
 describe('words for what is wrong with a file', () => {
   it('finds the keys that the reader hands on, so that the comparisons below compare something', () => {
     expect(keysBy('refuse')).toEqual(
-      expect.arrayContaining(['id-unknown', 'member-none', 'yaml-two-colons', 'negative']),
+      expect.arrayContaining(['id-unknown', 'member-none', 'yaml-two-documents', 'negative']),
     );
     expect(keysBy('ask')).toEqual(expect.arrayContaining(['kind-near', 'point-above-top', 'point-beyond-end']));
     expect(unitFaults).toContain('range-reversed');

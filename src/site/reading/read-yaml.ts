@@ -48,10 +48,10 @@ export function readYaml(
   return { tree, lone: walk.lone };
 }
 
-/** One problem a line: one slip often makes several errors. */
+/** One problem a line, and one for all that follows a text that has come to its end: one slip often makes several errors. */
 function noteErrors(errors: readonly YAMLError[], text: string, originalOf: Walk['originalOf'], spot: Spot): void {
   const lines = new Set<number>();
-  for (const error of errors) {
+  for (const error of errors.filter((e, i) => i === 0 || !e.message.includes('in YAML stream'))) {
     const at = originalOf(error.pos[0]);
     const { line } = spot.report.source.placeOf(at);
     if (lines.has(line) || lines.size >= 20) continue;
@@ -115,7 +115,8 @@ function convertEntries(map: YAMLMap, at: Span, spot: Spot, walk: Walk, depth: n
 }
 
 function keyText(key: unknown, at: Span, spot: Spot): string | null {
-  if (isScalar(key)) return String(key.value ?? '').trim();
+  const text = isScalar(key) ? String(key.value ?? '').trim() : '';
+  if (text !== '') return text;
   return refuse(spot, at, 'key-not-text', {});
 }
 

@@ -20,7 +20,7 @@ export const slipWords: Readonly<Record<string, ProblemWords>> = {
   },
   'comma-in-braces': {
     wrong: 'a comma ends a value inside braces, so `{rest}` is cut off',
-    todo: 'Put the whole in quotes: `{corrected}`.',
+    todo: 'Put a text in quotes: `{corrected}`. The items of a list go into square brackets.',
   },
   'decimal-comma-in-braces': {
     wrong: 'a comma ends a value inside braces',
@@ -61,6 +61,18 @@ export const slipWords: Readonly<Record<string, ProblemWords>> = {
   'dash-on-line': {
     wrong: 'a dash in the middle of a line starts no list',
     todo: 'Put the items in square brackets: `{list}`; or type each with its dash on a line of its own below the name.',
+  },
+  'braces-missing': {
+    wrong: 'fields stand on the line of the name above them',
+    todo: 'Put them in braces with commas between: `{corrected}`; or each on a line of its own, further in.',
+  },
+  'mark-too-many': {
+    wrong: '`{mark}` is too many here',
+    todo: 'Take it away: `{corrected}`.',
+  },
+  'bracket-in-comment': {
+    wrong: '`#` starts a comment, so `{lost}` is not read, and with it what closes the line',
+    todo: 'Move the comment to the end: `{corrected}`, two spaces, and then the comment.',
   },
   'quote-not-closed': {
     wrong: 'the quote that is opened here is not closed on its line, so the lines below would belong to it',

@@ -48,7 +48,7 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
   },
   'yaml-indent': {
     wrong: 'the indent of this line fits nothing above it: `{text}`',
-    todo: 'Fields of one part start in the same column, below each other, and further in than the part.',
+    todo: 'Sections start at the left margin, the parts of one in the same column below it, and the fields of a part in one column further in.',
   },
   'yaml-key-long': {
     wrong: 'a name here is longer than 1024 characters',
@@ -66,10 +66,6 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     wrong: 'a word with `!` starts a value here: `{text}`',
     todo: 'Take the word with the `!` away, or put the value in quotes.',
   },
-  'yaml-two-colons': {
-    wrong: 'there are two colons on one line: `{text}`',
-    todo: 'Put a text that holds a colon in quotes; start each field on a line of its own.',
-  },
   'yaml-two-documents': {
     wrong: 'a second file begins here, after a line of `---` or `...`',
     todo: 'Delete that line, or keep the second site in a file of its own.',
@@ -83,8 +79,8 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Keep one of the two; if there are two such parts, give one of them another name.',
   },
   'key-not-text': {
-    wrong: 'a name is due before this colon, not a list or a group',
-    todo: 'Type a plain name, a colon, a space and the value.',
+    wrong: 'a plain name is due before this colon',
+    todo: 'Type a name, a colon, a space and the value; a list or a group cannot be a name.',
   },
   'alias-unknown': {
     wrong: '`*{name}` repeats something marked `&{name}`, and nothing before it is',

@@ -1,19 +1,46 @@
 import type { Lexeme } from './lexemes.ts';
-import { before, type Slip, type Source, slip } from './slip.ts';
+import { before, beforeOnLine, type Slip, type Source, slip } from './slip.ts';
 
 const closing: Readonly<Record<string, string>> = { '{': '}', '[': ']' };
 
 /** Lists and groups that are not closed before the next field, or closed with the other bracket. */
 export function bracketSlips(source: Source): readonly Slip[] {
   const open: Lexeme[] = [];
-  return source.lexemes.flatMap((lexeme, i) => {
+  const slips = source.lexemes.flatMap((lexeme, i) => {
     if (lexeme.kind === 'open') open.push(lexeme);
     if (lexeme.kind === 'given up') return giveUp(source, open.splice(0), i);
+    if (lexeme.kind === 'plain') return tooMany(source, lexeme, i);
     if (lexeme.kind !== 'close') return [];
     const opened = open.pop();
-    if (opened === undefined || closing[opened.text] === lexeme.text) return [];
+    if (opened === undefined) return [markTooMany(lexeme)];
+    if (closing[opened.text] === lexeme.text) return [];
     return [otherBracket(open, opened, lexeme)];
   });
+  return [...slips, ...giveUp(source, open, source.lexemes.length)];
+}
+
+/** `}}` or `},` behind what is closed already. */
+function tooMany(source: Source, lexeme: Lexeme, i: number): readonly Slip[] {
+  const { kind, text, inside } = lexeme;
+  const previous = beforeOnLine(source, i);
+  const isClosed = previous !== null && source.lexemes[previous]!.kind === 'close';
+  if (kind !== 'plain' || inside !== null || !isClosed || !/^[}\],;]+$/.test(text)) return [];
+  return [markTooMany(lexeme)];
+}
+
+function markTooMany({ start, end, text }: Lexeme): Slip {
+  return slip('mark-too-many', { start, end }, { mark: text }, [{ start, end, text: '' }]);
+}
+
+/** A comment that holds the brackets that are missing. */
+function swallowed(source: Source, last: number): Slip | null {
+  const next = source.lexemes[last + 1]?.kind === 'space' ? last + 2 : last + 1;
+  const comment = source.lexemes[next];
+  if (comment?.kind !== 'comment' || !/[}\]]/.test(comment.text)) return null;
+  const lost = comment.text.replace(/\s*[,}\]].*$/s, '');
+  const start = source.lexemes[last]!.end;
+  const edit = { start, end: comment.start + lost.length, text: '' };
+  return slip('bracket-in-comment', comment, { lost: comment.text }, [edit]);
 }
 
 /** All that is open is closed at the end of what was typed last. */
@@ -21,6 +48,8 @@ function giveUp(source: Source, open: readonly Lexeme[], i: number): readonly Sl
   const last = before(source, i);
   const [outer] = open;
   if (outer === undefined || last === null) return [];
+  const inComment = swallowed(source, last);
+  if (inComment !== null) return [inComment];
   const { end } = source.lexemes[last]!;
   const text = [...open]
     .reverse()

@@ -14,7 +14,8 @@ export function colonSlips(source: Source): readonly Slip[] {
 function secondColon(source: Source, colon: Lexeme, i: number): readonly Slip[] {
   const name = before(source, i);
   const first = name === null ? null : before(source, name);
-  if (first === null || source.lexemes[name!]!.kind !== 'plain' || source.lexemes[first]!.kind !== 'colon') return [];
+  if (first === null || source.lexemes[first]!.kind !== 'colon') return [];
+  if (source.lexemes[name!]!.kind !== 'plain' && source.lexemes[name!]!.kind !== 'quoted') return [];
   const value = source.lexemes[name!]!;
   const isNext = lineStart(source.text, value.start) !== lineStart(source.text, source.lexemes[first]!.start);
   if (isNext && colon.inside === null) return [];

@@ -1,3 +1,4 @@
+import { braceSlips } from './brace-slips.ts';
 import { bracketSlips } from './bracket-slips.ts';
 import { colonSlips } from './colon-slips.ts';
 import { commaSlips } from './comma-slips.ts';
@@ -19,6 +20,7 @@ const phases: readonly (readonly ((source: Source) => readonly Slip[])[])[] = [
   [tabSlips, commentSlips, quoteSlips],
   [dashSlips],
   [spaceSlips],
+  [braceSlips],
   [markSlips, commaSlips, colonSlips],
   [bracketSlips],
 ];

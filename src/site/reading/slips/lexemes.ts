@@ -14,6 +14,8 @@ export type LexemeKind =
   | 'dash'
   | 'question'
   | 'alias'
+  | 'anchor'
+  | 'tag'
   /** `>` or `|` before lines of text. */
   | 'header'
   /** The lines of text after a header. */
@@ -45,6 +47,8 @@ const kinds: Readonly<Record<string, LexemeKind>> = {
   'seq-item-ind': 'dash',
   'explicit-key-ind': 'question',
   alias: 'alias',
+  anchor: 'anchor',
+  tag: 'tag',
   'block-scalar-header': 'header',
   'flow-error-end': 'given up',
 };

@@ -11,12 +11,15 @@ import {
   withoutComment,
 } from './slip.ts';
 
-/** Marks at the start of a value that mean something else to YAML: `> 1000 ohm`, `?`, `*`, `-`, `@`, `%`. */
+/** Marks at the start of a value that mean something else to YAML: `> 1000 ohm`, `?`, `*`, `-`, `@`, `%`, `&`, `!`. */
 export function markSlips(source: Source): readonly Slip[] {
+  const repeated = new Set(source.lexemes.filter((l) => l.kind === 'alias').map((l) => l.text.slice(1)));
   return source.lexemes.flatMap((lexeme, i) => [
     ...unknownMark(source, lexeme, i),
     ...headerSlip(source, lexeme, i),
     ...reservedMark(source, lexeme, i),
+    ...questionMark(source, lexeme, i),
+    ...swallowedWord(source, lexeme, repeated),
   ]);
 }
 
@@ -55,6 +58,28 @@ function reservedMark(source: Source, lexeme: Lexeme, i: number): readonly Slip[
   const next = after(source, i);
   if (next !== null && source.lexemes[next]!.kind === 'colon') return [];
   return [markSlip(lexeme.start, lexeme.text.split(/\r?\n/, 1)[0]!.trimEnd())];
+}
+
+/** `? somewhere`: a question mark before text. */
+function questionMark(source: Source, lexeme: Lexeme, i: number): readonly Slip[] {
+  const next = source.lexemes[i + 2];
+  const isBefore = source.lexemes[i + 1]?.kind === 'space' && next?.kind === 'plain';
+  if (lexeme.kind !== 'question' || !isBefore || !isValuePlace(source, i)) return [];
+  return [markSlip(lexeme.start, source.text.slice(lexeme.start, next.end).split(/\r?\n/, 1)[0]!.trimEnd())];
+}
+
+/** `&co and sons`, `!see note`: YAML takes the first word for a label. A label that is repeated with `*` is one. */
+function swallowedWord(
+  source: Source,
+  { kind, text, start, inside }: Lexeme,
+  repeated: ReadonlySet<string>,
+): readonly Slip[] {
+  const isLabel = kind === 'anchor' && repeated.has(text.slice(1));
+  const isWord = (kind === 'anchor' && !isLabel) || (kind === 'tag' && !text.startsWith('!!'));
+  const line = source.text.slice(start, lineEnd(source.text, start));
+  if (!isWord || /^\S+\s*[[{"']/.test(line)) return [];
+  const whole = inside === null ? withoutComment(line) : line.replace(/\s*[,}\]].*$/s, '');
+  return [markSlip(start, whole)];
 }
 
 function markSlip(start: number, whole: string): Slip {

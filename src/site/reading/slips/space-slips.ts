@@ -39,17 +39,28 @@ function withoutColon(source: Source, lexeme: Lexeme, i: number): readonly Slip[
   const hasColon = kindAt(source, after(source, i)) === 'colon';
   const slips: Slip[] = [];
   let at = lexeme.start;
-  for (const line of hasColon ? lines.slice(0, -1) : lines) {
+  const startsGroup = hasColon && /[{[]/.test(lines[lines.length - 1]!);
+  for (const line of hasColon && !startsGroup ? lines.slice(0, -1) : lines) {
     const indent = line.length - line.trimStart().length;
-    const [, name = '', rest = ''] = /^([\p{L}][\p{L}\p{M}\p{N}_-]*)(?:\s+(.*))?$/su.exec(line.trim()) ?? [];
-    const isName = fieldNames.has(name) ? lexeme.inside === null || rest !== '' : rest === '' && lines.length > 1;
+    const { name, isName, mark } = nameOf(line.trim(), lexeme.inside, lines.length > 1);
     const end = at + indent + name.length;
-    if (name !== '' && isName) {
-      slips.push(slip('colon-missing', { start: end, end }, { name }, [{ start: end, end, text: ':' }]));
+    if (isName) {
+      const edit = { start: end, end: end + mark.length, text: mark === '' ? ':' : ': ' };
+      slips.push(slip('colon-missing', { start: end, end }, { name }, [edit]));
     }
     at += line.length + 1;
   }
   return slips;
+}
+
+/** The name that a line starts with, whether a colon is missing behind it, and what stands in its place: ` = `, or space before a bracket. */
+function nameOf(line: string, inside: Lexeme['inside'], isAbove: boolean) {
+  const [, name = '', space = '', rest = ''] = /^(\p{L}[\p{L}\p{M}\p{N}_-]*)(\s*=\s*|\s*)(.*)$/su.exec(line) ?? [];
+  const isGroup = /^[{[]/.test(rest);
+  const isField = fieldNames.has(name) && space !== '';
+  const isAlone = rest === '' && (fieldNames.has(name) ? inside === null : isAbove);
+  const mark = isGroup || space.includes('=') ? space : '';
+  return { name, isName: name !== '' && (isField || isGroup || isAlone), mark };
 }
 
 function kindAt({ lexemes }: Source, i: number | null): Lexeme['kind'] | null {
