@@ -5,6 +5,7 @@ import type { DcBetween } from '../network/dc-between.ts';
 import type { Site } from '../site/site.ts';
 import { speechOf } from '../study/run-study.ts';
 import type { Interval } from '../units/interval.ts';
+import { sayField } from '../words/field-words.ts';
 import { say, type Values } from '../words/say.ts';
 import { pathWords as words } from '../words/way-words.ts';
 import { sayDcBetween } from './say-dc-between.ts';
@@ -129,7 +130,7 @@ function separateOf({ separatePaths, separatePathsStrict }: Way, sentence: Sente
 function noWay({ from, to, decidedBy, fromSide, toSide }: Between, sentence: Sentence, { width }: Terminal): string[] {
   const untraced = [...new Set([...fromSide.untraced, ...toSide.untraced])];
   const open = [
-    ...decidedBy.map((path) => sentence(words.settle, { path })),
+    ...decidedBy.map((path) => sentence(words.settle, { path, what: sayField(path) })),
     ...untraced.map((part) => sentence(words.untraced, { part })),
   ];
   const said = sentence(open.length === 0 ? words.noWay : words.noWayKnown, { from, to });

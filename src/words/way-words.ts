@@ -39,7 +39,7 @@ export const pathWords = {
   noWay: 'No permanent metal joins {from} and {to}.',
   noWayKnown: 'No permanent metal is known to join {from} and {to}. Whether any does cannot be told; these decide:',
   untraced: '{part} goes on to where nobody has looked, so it may lead there: trace it',
-  settle: '{path}: look there and type what you find',
+  settle: 'Look {what}, and type it at `{path}`',
   with: 'With {end} hang together: {list}.',
   alone: 'Nothing else hangs together with {end}.',
   noBonds: 'Cable shields, cords, the cases of radios, [guy]s, gaps and the soil are no bonds and do not count here.',

@@ -1,4 +1,5 @@
 import type { Bonding } from '../../bonding/bonding.ts';
+import { sayField } from '../../words/field-words.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -42,7 +43,7 @@ function apartOf(electrodes: readonly string[], bonding: Bonding, conductorsWhol
 }
 
 function doubtOf(p: { readonly electrode: string; readonly decidedBy: readonly string[] }): Verdict {
-  const values = { decidedBy: p.decidedBy };
+  const values = { decidedBy: p.decidedBy.map(sayField).join('; ') };
   return {
     is: 'cannot tell',
     at: [p.electrode],

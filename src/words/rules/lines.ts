@@ -1,7 +1,7 @@
 import type { RuleWords } from '../rule-words.ts';
 
 const followIt =
-  'Follow {at} from the antenna to the radio and write down each stop, where it goes through the wall, and what it is bonded to there.';
+  'Follow {at} from end to end and write down each stop, where it goes through the wall, and what it is bonded to there.';
 const placeUnknown = 'The file does not say where {at} goes through the wall.';
 const unprotected = {
   none: 'No such line comes in from outside.',

@@ -38,7 +38,7 @@ export const oneEarth = {
       'apart from the others':
         '{at} do not all hang together through permanent metal, and at most one of their groups can hold the [service].',
       'decided by': 'Whether {at} is bonded hangs on what is not known: {decidedBy}.',
-      look: 'Go and look at {decidedBy}.',
+      look: 'Go and look: {decidedBy}.',
       'in the system': '{at} is tied to the [service] through permanent metal.',
       'service unknown':
         'The file does not say where the power service is, so nobody can tell whether {at} is bonded to it.',
