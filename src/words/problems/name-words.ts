@@ -67,7 +67,7 @@ export const nameWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Type `{id}` alone.',
   },
   'member-unknown': {
-    wrong: '`{id}` has no corner or piece called `{member}`',
+    wrong: '`{id}` has nothing that is called `{member}`',
     todo: 'It has: {members}.',
   },
   'change-id-there': {

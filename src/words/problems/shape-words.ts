@@ -31,7 +31,7 @@ export const shapeWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'List its corners in order round the building, or leave `corners:` out.',
   },
   'lengths-count': {
-    wrong: 'lengths are given for {count} pieces, and there is {pieces} from end to end',
+    wrong: 'the number of lengths is {count}, and that of the pieces {pieces}',
     todo: 'Give one length for each piece from one named stop to the next, in order; type `unknown` for a piece that was not measured.',
   },
   'joints-count': {

@@ -63,7 +63,7 @@ export const slipWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Put the items in square brackets: `{list}`; or type each with its dash on a line of its own below the name.',
   },
   'braces-missing': {
-    wrong: 'fields stand on the line of the name above them',
+    wrong: 'fields stand on the line of their part, without braces round them',
     todo: 'Put them in braces with commas between: `{corrected}`; or each on a line of its own, further in.',
   },
   'mark-too-many': {

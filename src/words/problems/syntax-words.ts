@@ -59,8 +59,8 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Check that everything opened on this line and on the line above is closed, and that every name has its colon and a space.',
   },
   'yaml-reserved': {
-    wrong: 'a mark that means something else starts a value here: `{text}`',
-    todo: 'Put the value in quotes.',
+    wrong: 'a mark that means something else starts this text: `{text}`',
+    todo: 'Put a value in quotes; the name of a part or field has no such mark.',
   },
   'yaml-tag': {
     wrong: 'a word with `!` starts a value here: `{text}`',
@@ -76,7 +76,7 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
   },
   'key-twice': {
     wrong: '`{key}` stands twice here, first on line {firstLine}',
-    todo: 'Keep one of the two; if there are two such parts, give one of them another name.',
+    todo: 'Keep one of the two; where both are parts, give one another name.',
   },
   'key-not-text': {
     wrong: 'a plain name is due before this colon',
