@@ -4,7 +4,7 @@ import { partIndex } from '../facts/part-index.ts';
 import { type RulesRun, runRules } from '../rules/run-rules.ts';
 import type { Site } from '../site/site.ts';
 import { type Speech, say } from '../words/say.ts';
-import { sayQuestion } from '../words/say-problem.ts';
+import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
 import { termsOf } from '../words/terms.ts';
 import { partsOf } from './parts-of.ts';
@@ -162,7 +162,7 @@ function bounded(figure: { readonly value: number | null; readonly low: number; 
 
 function assumptionsOf({ site, joints, electrodes }: Facts, speech: Speech): Study['assumptions'] {
   const sentence = (key: keyof typeof studyWords) => say(studyWords[key], {}, speech);
-  const taken = site.defaults.map((d) => ({ path: d.path, taken: d.taken, effect: sentence('default effect') }));
+  const taken = site.defaults.map((d) => ({ path: d.path, taken: d.taken, effect: sayDefault(d.key) }));
   const general = [
     { path: 'joints', taken: sentence('joints by kind'), effect: '', applies: joints.length > 0 },
     { path: 'conductors', taken: sentence('at 20 degrees'), effect: '', applies: site.conductors.length > 0 },

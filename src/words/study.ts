@@ -43,7 +43,6 @@ export const studyWords = {
   'look joined': 'Look for the wire between the rods.',
   'end unknown': 'Nobody knows where this end goes.',
   'trace end': 'Trace it, or measure continuity to the parts near it.',
-  'default effect': 'Taken because the file does not say.',
   'joints by kind': 'Joints without a reading have the range of resistance of their kind.',
   'at 20 degrees': 'Resistances of metal are at 20 °C (68 °F).',
   'closed forms':

@@ -90,13 +90,13 @@ export const joints = {
   },
   'single-point-of-failure-joint': {
     title: 'No single joint or conductor holds a mast, arrester or panel alone',
-    failTitle: 'One failure at {at} takes {parts} off',
+    failTitle: 'One failure takes {parts} off the [electrode]s or the [service]',
     why: 'Most joints fail unseen; with one way only the failure is found by the next strike.',
     met: 'A second way, by other joints and conductors, leads to [ground] and to the [service].',
-    remedy: 'Add a second way for {parts}, or look at {at} each year and record it.',
+    remedy: 'Add a second way for {parts}, or look at each of these every year and record it.',
     because: {
       none: 'No mast, arrester or bar is tied to [ground].',
-      single: 'Any one of these, failing alone, takes {parts} off the [electrode]s or the [service]: {at}.',
+      single: 'Any one of these does so by failing alone: {at}.',
       'two ways': '{at} stays tied when any one joint or conductor fails.',
     },
   },
