@@ -24,10 +24,16 @@ export function dashSlips(source: Source): readonly Slip[] {
 function dashSlip(text: string, start: number): Slip {
   const dashes = [start, ...dashesBelow(text, start)];
   const items = dashes.map((dash) => withoutComment(text.slice(dash + 1, lineEnd(text, dash))));
-  const edits = dashes.map((dash, j): Edit => ({ start: dash, end: dash + 1, text: j === 0 ? '[' : ',' }));
+  const edits = dashes.map(
+    (dash, j): Edit => ({ start: dash, end: itemStart(text, dash), text: j === 0 ? '[' : ', ' }),
+  );
   const end = dashes[dashes.length - 1]! + 1 + items[items.length - 1]!.length;
   const list = `[${items.map((item) => item.trim()).join(', ')}]`;
   return slip('dash-on-line', { start, end: start + 1 }, { list }, [...edits, { start: end, end, text: ']' }]);
+}
+
+function itemStart(text: string, dash: number): number {
+  return dash + 1 + /^ */.exec(text.slice(dash + 1, lineEnd(text, dash)))![0].length;
 }
 
 /** The dashes of the lines that follow, as long as each has one in the same column. */
