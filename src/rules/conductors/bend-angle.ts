@@ -1,6 +1,6 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
-import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { bendSource, bentPaths } from './bent-paths.ts';
 
 /** The included angle is at least 90°, so the run turns by at most this, degrees. */
 const mostTurnDeg = 90;
@@ -10,17 +10,9 @@ export const bendAngle = rule({
   family: 'practice',
   severity: 'defect',
   codeSets: ['any'],
-  source: {
-    document: 'MIL-HDBK-419A; NFPA 780',
-    edition: 'vol. II',
-    clause: 'down conductors; 4.9.5',
-    provenance: 'read',
-  },
+  source: bendSource,
   needs: ['sections', 'conductors'],
-  check({ sections, conductors }) {
-    const bent = conductors.filter((c) => c.lightningPath && c.bends.length > 0);
-    return bent.length === 0 ? nothingThere({ sections }, 'conductors') : bent.map(ofConductor);
-  },
+  check: (facts) => bentPaths(facts, ofConductor),
 });
 
 function ofConductor(c: ConductorFacts): Verdict {

@@ -1,6 +1,5 @@
-import { isolatedGroups, underGroup } from '../isolated-groups.ts';
-import { isWhole } from '../looked-at.ts';
-import { rule, type Verdict } from '../rule.ts';
+import { rule } from '../rule.ts';
+import { heldBy } from './held-by.ts';
 
 export const outletGroundNotLightningGround = rule({
   id: 'outlet-ground-not-lightning-ground',
@@ -11,19 +10,9 @@ export const outletGroundNotLightningGround = rule({
   needs: ['header', 'sections', 'bonding', 'site'],
   check(facts) {
     const { bonding, site } = facts;
-    if (bonding.service.is !== 'known') return [{ is: 'not applicable', because: { key: 'no service' } }];
-    const outdoors = [...site.electrodes, ...site.supports, ...site.antennas, ...site.bars, ...site.arresters];
-    const { bonds, bondsAndCords, perhaps } = bonding.serviceBy;
-    const reached = outdoors.map((p) => p.id).filter((id) => bonds.has(id) || bondsAndCords.has(id));
-    if (reached.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
-    const groups = isolatedGroups(bonding, () => true);
-    return reached.map((id): Verdict => {
-      const at = [id];
-      if (bonds.has(id)) return { is: 'met', at, because: { key: 'by bonds' } };
-      if (perhaps.has(id) || !isWhole(facts, 'conductors')) {
-        return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
-      }
-      return { is: 'not met', at, because: { key: 'cord only' }, ...underGroup(id, groups) };
-    });
+    const parts = [...site.electrodes, ...site.supports, ...site.antennas, ...site.bars, ...site.arresters].map(
+      (p) => p.id,
+    );
+    return heldBy(facts, parts, bonding.serviceBy.bondsAndCords, { because: { key: 'cord only' } });
   },
 });

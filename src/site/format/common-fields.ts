@@ -1,4 +1,5 @@
 import type { IdSection } from '../reading/report.ts';
+import { partSections } from '../site.ts';
 import { list, listOfKnown, mapped, record, recordOr } from './collections.ts';
 import { type FieldType, field } from './field.ts';
 import { jointKind } from './joint-uses.ts';
@@ -10,18 +11,7 @@ import { where } from './where.ts';
 import { answer, count, oneOf, text } from './words.ts';
 
 /** Everything that one can put a hand on. */
-export const thingSections: readonly IdSection[] = [
-  'electrodes',
-  'supports',
-  'antennas',
-  'bars',
-  'arresters',
-  'equipment',
-  'lines',
-  'conductors',
-  'joints',
-  'metalwork',
-];
+export const thingSections: readonly IdSection[] = partSections;
 
 const carrierSections: readonly IdSection[] = [...thingSections, 'guys', 'buildings'];
 

@@ -1,4 +1,5 @@
 import { type IdSection, refuse } from '../reading/report.ts';
+import { partSections } from '../site.ts';
 import { list, listOfKnown, mapped, record, recordOr } from './collections.ts';
 import { thingSections } from './common-fields.ts';
 import { supplyWords } from './equipment.ts';
@@ -8,24 +9,7 @@ import { id, jointOrPoint } from './points.ts';
 import { quantity } from './quantity.ts';
 import { answer, date, oneOf, text } from './words.ts';
 
-export const sectionNames = [
-  'soil',
-  'buildings',
-  'places',
-  'electrodes',
-  'supports',
-  'antennas',
-  'bars',
-  'arresters',
-  'equipment',
-  'lines',
-  'conductors',
-  'joints',
-  'metalwork',
-  'states',
-  'readings',
-  'prices',
-] as const;
+export const sectionNames = ['soil', 'buildings', 'places', ...partSections, 'states', 'readings', 'prices'] as const;
 
 const serviceSections: readonly IdSection[] = ['equipment', 'bars', 'electrodes'];
 const serviceId = id(serviceSections);

@@ -1,0 +1,30 @@
+import type { Facts } from '../../facts/facts.ts';
+import { isolatedGroups, underGroup } from '../isolated-groups.ts';
+import { isWhole } from '../looked-at.ts';
+import type { Verdict } from '../rule.ts';
+
+/**
+ * Of the parts that reach the service when ties that are no bonds count too (`wider`): met where bonds alone do it, else
+ * not met for the reason `apart`. Shared by the conditions on cable shields and on cords.
+ */
+export function heldBy(
+  facts: Pick<Facts, 'header' | 'sections' | 'bonding'>,
+  parts: readonly string[],
+  wider: ReadonlySet<string>,
+  apart: Pick<Verdict, 'because'>,
+): readonly Verdict[] {
+  const { bonding } = facts;
+  if (bonding.service.is !== 'known') return [{ is: 'not applicable', because: { key: 'no service' } }];
+  const { bonds, perhaps } = bonding.serviceBy;
+  const reached = parts.filter((id) => bonds.has(id) || wider.has(id));
+  if (reached.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
+  const groups = isolatedGroups(bonding, () => true);
+  return reached.map((id): Verdict => {
+    const at = [id];
+    if (bonds.has(id)) return { is: 'met', at, because: { key: 'by bonds' } };
+    if (perhaps.has(id) || !isWhole(facts, 'conductors')) {
+      return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
+    }
+    return { is: 'not met', at, ...apart, ...underGroup(id, groups) };
+  });
+}
