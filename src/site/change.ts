@@ -1,4 +1,4 @@
-import { isMap, isScalar, parseDocument, Scalar } from 'yaml';
+import { type Document, isMap, isScalar, parseDocument, Scalar } from 'yaml';
 import { type ChangeFault, editsOf } from './change/edits-of.ts';
 import { afterChange, type Said, saidOf, saysSame } from './change/expected.ts';
 import { applyEdits, entryOf, type Group, startOf } from './change/layout.ts';
@@ -24,38 +24,45 @@ export type ChangedText = { readonly text: string } | { readonly problem: Proble
 export function changeText(text: string, changes: readonly SiteChange[]): ChangedText {
   const [already] = readSite(text, '').problems;
   if (already !== undefined) return { problem: already };
-  let changed = text;
-  let expected = whatIsSaid(text);
+  let now = parsed(text);
   for (const change of changes) {
-    expected = afterChange(expected, change);
-    const next = changeOnce(changed, change);
-    if (typeof next !== 'string') return next;
-    if (!saysSame(whatIsSaid(next), expected)) return { problem: problemOf(changed, change, 'reaches further') };
-    changed = next;
+    const expected = afterChange(now.says, change);
+    const next = changeOnce(now, change);
+    if ('problem' in next) return next;
+    if (!saysSame(next.says, expected)) return { problem: problemOf(now, change, 'reaches further') };
+    now = next;
   }
-  const [problem] = readSite(changed, '').problems;
-  return problem === undefined ? { text: changed } : { problem };
+  const [problem] = readSite(now.text, '').problems;
+  return problem === undefined ? { text: now.text } : { problem };
+}
+
+/** A text, and what was read from it. */
+interface Parsed {
+  readonly text: string;
+  readonly root: Group | null;
+  readonly says: Said;
+}
+
+function parsed(text: string): Parsed {
+  const document = parseDocument(text, { ...yamlOptions, keepSourceTokens: true });
+  const root = isMap(document.contents) ? (document.contents as Group) : null;
+  return { text, root, says: whatIsSaid(document) };
 }
 
 /** Nothing where a repeat with `*` has lost what it repeats. */
-function whatIsSaid(text: string): Said {
+function whatIsSaid(document: Document.Parsed): Said {
   try {
-    return saidOf(parsed(text).toJS({ mapAsMap: true, maxAliasCount: -1 }));
+    return saidOf(document.toJS({ mapAsMap: true, maxAliasCount: -1 }));
   } catch {
     return null;
   }
 }
 
-function parsed(text: string) {
-  return parseDocument(text, { ...yamlOptions, keepSourceTokens: true });
-}
-
-function changeOnce(text: string, change: SiteChange): string | { readonly problem: Problem } {
-  const root = parsed(text).contents;
-  if (!isMap(root)) return { problem: problemOf(text, change, 'layout') };
-  const edits = editsOf({ text, root: root as Group, style: styleOf(root as Group) }, change);
-  if (edits === null) return { problem: problemOf(text, change, 'layout') };
-  return typeof edits === 'string' ? { problem: problemOf(text, change, edits) } : applyEdits(text, edits);
+function changeOnce(now: Parsed, change: SiteChange): Parsed | { readonly problem: Problem } {
+  const { text, root } = now;
+  const edits = root === null ? null : editsOf({ text, root, style: styleOf(root) }, change);
+  if (edits === null) return { problem: problemOf(now, change, 'layout') };
+  return typeof edits === 'string' ? { problem: problemOf(now, change, edits) } : parsed(applyEdits(text, edits));
 }
 
 /** JSON where the outermost braces hold names in double quotes. */
@@ -73,12 +80,11 @@ const keys: Readonly<Record<ChangeFault, string>> = {
 };
 
 /** The problem, at the section that the change is about, else at the start of the file. */
-function problemOf(text: string, change: SiteChange, fault: ChangeFault): Problem {
+function problemOf({ text, root }: Parsed, change: SiteChange, fault: ChangeFault): Problem {
   const report = newReport(sourceText(text));
   const steps = [change.section, change.id, change.is === 'set' ? change.field : null];
   const path = steps.filter((step) => step !== null).join('.');
-  const root = parsed(text).contents;
-  const section = isMap(root) ? entryOf(root as Group, change.section) : null;
+  const section = root === null ? null : entryOf(root, change.section);
   const at = section === null ? 0 : startOf(section);
   refuse({ path, report }, { start: at, end: at }, keys[fault], { id: change.id ?? change.section });
   return report.problems[0]!;

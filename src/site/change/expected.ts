@@ -56,6 +56,7 @@ function without(group: ReadonlyMap<string, Said>, key: string): ReadonlyMap<str
 }
 
 function saidValue(value: ChangeValue): Said {
+  if (value === '') return null;
   if (typeof value === 'string' || typeof value === 'number') return String(value);
   if (Array.isArray(value)) return value.map(saidValue);
   return new Map(Object.entries(value).map(([key, inner]): [string, Said] => [key, saidValue(inner)]));
