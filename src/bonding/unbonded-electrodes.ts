@@ -1,8 +1,10 @@
 import { possibleBonds } from './bond-choice.ts';
 import type { Bonding, PerhapsUnbonded } from './bonding.ts';
 import type { MetalGraph } from './build-graph.ts';
+import { decidingFields, fieldsOfTie } from './deciding-fields.ts';
 import type { Members } from './members.ts';
-import { threeWay } from './three-way.ts';
+import { fieldPath } from './site-index.ts';
+import { type ThreeWay, threeWay } from './three-way.ts';
 
 type Unbonded = Pick<Bonding, 'unbondedElectrodes' | 'perhapsUnbonded'>;
 
@@ -17,13 +19,13 @@ export function unbondedElectrodes(
 ): Unbonded {
   if (is !== 'known') return { unbondedElectrodes: is === 'none' ? [] : null, perhapsUnbonded: [] };
   const targets = service.flatMap((id) => members.get(id) ?? []);
-  const ask = threeWay(metal.graph, targets, possibleBonds(metal.graph));
+  const ask = asker(metal, members, targets);
   const unbonded: string[] = [];
   const perhaps: PerhapsUnbonded[] = [];
   for (const electrode of electrodes) {
     const part = partOf(metal, electrode);
     if (part?.owner === 'utility') continue;
-    const answer = ask(members.get(electrode)![0]!);
+    const answer = ask(electrode);
     const doubt = [...doubtsOf(metal, part), ...openEnds(electrode)];
     if (answer.is === 'unknown' || (answer.is === 'no' && doubt.length > 0)) {
       perhaps.push({ electrode, decidedBy: decidingFields(metal, answer.decidedBy, doubt) });
@@ -32,20 +34,31 @@ export function unbondedElectrodes(
   return { unbondedElectrodes: unbonded, perhapsUnbonded: perhaps };
 }
 
+/** Whether an electrode hangs together with a target, supposing that it is there at all: one that is not there is not unbonded. */
+function asker(metal: MetalGraph, members: Members, targets: readonly string[]): (electrode: string) => ThreeWay {
+  const { graph } = metal;
+  const bonds = possibleBonds(graph);
+  const ask = threeWay(graph, targets, bonds);
+  return (electrode) => {
+    const node = members.get(electrode)![0]!;
+    const part = partOf(metal, electrode);
+    if (part?.present !== 'unknown') return ask(node);
+    const own = fieldPath(part, 'present');
+    const isThere = (key: string) => fieldsOfTie(metal, key).every((field) => field === own);
+    return threeWay(graph, targets, { ...bonds, isThere })(node);
+  };
+}
+
 /** What else decides besides the ties: whether it is there, and whether anybody looked for conductors. */
 function doubtsOf({ index }: MetalGraph, part: ReturnType<typeof partOf>): string[] {
-  if (part?.bonded === 'no') return [];
   const { sections, header } = index.site;
   const looked = sections.conductors !== 'missing' && !header.incomplete.includes('conductors');
-  return [...(looked ? [] : ['conductors']), ...(part?.present === 'unknown' ? [`electrodes.${part.id}.present`] : [])];
+  return [
+    ...(looked || part?.bonded === 'no' ? [] : ['conductors']),
+    ...(part?.present === 'unknown' ? [fieldPath(part, 'present')] : []),
+  ];
 }
 
 function partOf({ graph, index }: MetalGraph, electrode: string) {
   return index.parts.get(graph.getNodeAttribute(electrode, 'part'));
-}
-
-/** Fields that the ties depend on, each once, in order. */
-export function decidingFields({ graph }: MetalGraph, keys: readonly string[], also: readonly string[] = []): string[] {
-  const fields = keys.map((key) => graph.getEdgeAttribute(key, 'decidedBy')).filter((field) => field !== null);
-  return [...new Set([...fields, ...also])].sort();
 }

@@ -7,12 +7,12 @@ import type { Way } from './bonding.ts';
 import { buildGraph, type MetalGraph } from './build-graph.ts';
 import { contractedMetal } from './contracted-metal.ts';
 import { nodeCounter } from './count-separate.ts';
+import { decidingFields } from './deciding-fields.ts';
 import { type Members, membersOf } from './members.ts';
 import { metalNet } from './metal-net.ts';
 import { reaching } from './reached-parts.ts';
 import { siteIndex } from './site-index.ts';
 import { threeWay } from './three-way.ts';
-import { decidingFields } from './unbonded-electrodes.ts';
 import { wayOfEdges } from './way-of-edges.ts';
 import { bestOf } from './ways-of-parts.ts';
 

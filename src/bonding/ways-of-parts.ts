@@ -3,9 +3,9 @@ import { knownBonds, possibleBonds } from './bond-choice.ts';
 import type { Way, WaysOfPart } from './bonding.ts';
 import type { MetalGraph } from './build-graph.ts';
 import type { Separate } from './count-separate.ts';
+import { decidingFields } from './deciding-fields.ts';
 import type { Members } from './members.ts';
 import { threeWay } from './three-way.ts';
-import { decidingFields } from './unbonded-electrodes.ts';
 import { wayOfEdges } from './way-of-edges.ts';
 
 /** The ways of these members to the nearest electrode and to the service. */
