@@ -94,10 +94,12 @@ function assign(question: GroupQuestion, counts: (tie: Tie) => boolean) {
     for (const node of nodes)
       note(pieces, of[net.numberOf.get(node)!]!, id, electrodes.has(id), service?.has(id) ?? false);
   }
+  const piecesFor = (nodes: readonly string[]) => [...new Set(nodes.map((node) => of[net.numberOf.get(node)!]!))];
+  const firm = new Set([...members].filter(([, nodes]) => piecesFor(nodes).length === 1).map(([id]) => id));
   const pieceOf = new Map<string, number>();
   for (const [id, nodes] of members) {
-    const candidates = [...new Set(nodes.map((node) => of[net.numberOf.get(node)!]!))];
-    pieceOf.set(id, candidates.length === 1 ? candidates[0]! : bestPiece(candidates, pieces, id));
+    const candidates = piecesFor(nodes);
+    pieceOf.set(id, candidates.length === 1 ? candidates[0]! : bestPiece(candidates, pieces, id, firm));
   }
   const isAlone = (id: string) =>
     members.get(id)!.every((node) => pieces.get(of[net.numberOf.get(node)!]!)!.members.size === 1);
@@ -112,7 +114,13 @@ function note(pieces: Map<number, Piece>, number: number, id: string, isElectrod
   pieces.set(number, piece);
 }
 
-function bestPiece(candidates: readonly number[], pieces: ReadonlyMap<number, Piece>, id: string): number {
+/** A piece that holds a part which belongs nowhere else comes before one in which only cases meet. */
+function bestPiece(
+  candidates: readonly number[],
+  pieces: ReadonlyMap<number, Piece>,
+  id: string,
+  firm: ReadonlySet<string>,
+): number {
   const rank = (number: number) => {
     const piece = pieces.get(number)!;
     const others = [...piece.members].filter((m) => m !== id);
@@ -120,6 +128,7 @@ function bestPiece(candidates: readonly number[], pieces: ReadonlyMap<number, Pi
       number,
       service: piece.hasService,
       tied: others.length > 0,
+      firm: others.some((m) => firm.has(m)),
       electrodes: piece.electrodes,
       first: others[0] ?? '',
     };
@@ -130,6 +139,7 @@ function bestPiece(candidates: readonly number[], pieces: ReadonlyMap<number, Pi
       (a, b) =>
         Number(b.tied && b.service) - Number(a.tied && a.service) ||
         Number(b.tied) - Number(a.tied) ||
+        Number(b.firm) - Number(a.firm) ||
         b.electrodes - a.electrodes ||
         (a.first < b.first ? -1 : a.first > b.first ? 1 : 0),
     );
