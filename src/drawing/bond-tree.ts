@@ -18,9 +18,10 @@ export interface TreeRow {
 export function bondTree(ids: readonly string[], root: string, bonds: readonly Tie[]): readonly TreeRow[] {
   const rows = new Map<string, TreeRow>([[root, { id: root, parent: null, depth: 0, tie: null }]]);
   const queue = [root];
+  const near = neighbours(ids, bonds);
   for (const at of queue) {
     const depth = rows.get(at)!.depth + 1;
-    for (const { id, tie } of neighbours(at, ids, bonds)) {
+    for (const { id, tie } of near.get(at) ?? []) {
       if (rows.has(id)) continue;
       rows.set(id, { id, parent: at, depth, tie });
       queue.push(id);
@@ -30,11 +31,22 @@ export function bondTree(ids: readonly string[], root: string, bonds: readonly T
   return [...inOrder(root, rows, queue), ...loose];
 }
 
-function neighbours(at: string, ids: readonly string[], bonds: readonly Tie[]) {
-  const found = bonds.flatMap((tie) =>
-    tie.a === at ? [{ id: tie.b, tie }] : tie.b === at ? [{ id: tie.a, tie }] : [],
-  );
-  return found.filter((n) => ids.includes(n.id)).sort((a, b) => ids.indexOf(a.id) - ids.indexOf(b.id));
+interface Neighbour {
+  readonly id: string;
+  readonly tie: Tie;
+}
+
+/** What each part is bonded to, in the order of `ids`. */
+function neighbours(ids: readonly string[], bonds: readonly Tie[]): ReadonlyMap<string, readonly Neighbour[]> {
+  const places = new Map(ids.map((id, place) => [id, place]));
+  const near = new Map<string, Neighbour[]>(ids.map((id) => [id, []]));
+  for (const tie of bonds) {
+    if (!places.has(tie.a) || !places.has(tie.b)) continue;
+    near.get(tie.a)!.push({ id: tie.b, tie });
+    near.get(tie.b)!.push({ id: tie.a, tie });
+  }
+  for (const list of near.values()) list.sort((a, b) => places.get(a.id)! - places.get(b.id)!);
+  return near;
 }
 
 /** Parents before their children, each branch whole; without recursion, since a chain may be long. */

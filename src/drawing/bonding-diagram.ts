@@ -22,6 +22,9 @@ interface Maker {
   readonly numbers: ReadonlyMap<string, string>;
   readonly parts: ReadonlyMap<string, StudyPart>;
   readonly marks: ReadonlyMap<string, string>;
+  /** Place of each part in the order of the numbers. */
+  readonly places: ReadonlyMap<string, number>;
+  readonly bonds: readonly Study['bonding']['ties'][number][];
 }
 
 /**
@@ -31,7 +34,10 @@ interface Maker {
 export function bondingDiagram(study: Study): string {
   const speech = speechOf(study);
   const parts = new Map(study.parts.map((p) => [p.id, p]));
-  const make = { study, speech, numbers: itemNumbers(study), parts, marks: weakMarks(study) };
+  const numbers = itemNumbers(study);
+  const places = new Map([...numbers.keys()].map((id, place) => [id, place]));
+  const bonds = study.bonding.ties.filter((t) => isBond(t) && t.a !== t.b);
+  const make = { study, speech, numbers, parts, marks: weakMarks(study), places, bonds };
   const trees = study.bonding.groups.map((g) => groupTree(make, g));
   const boxes = trees.filter((t) => t.rows.length > 0).map((t) => box(make, t));
   const body = drawBoxes(boxes, freeTies(make, trees), widthMm);
@@ -53,15 +59,14 @@ interface GroupTree {
   readonly rows: readonly TreeRow[];
 }
 
-function groupTree({ study, parts, numbers }: Maker, g: Group): GroupTree {
-  const order = [...numbers.keys()];
+function groupTree({ study, parts, places, bonds }: Maker, g: Group): GroupTree {
   const ids = g.parts
     .filter((id) => parts.has(id) && !['conductors', 'lines'].includes(parts.get(id)!.section))
-    .toSorted((a, b) => order.indexOf(a) - order.indexOf(b));
+    .toSorted((a, b) => places.get(a)! - places.get(b)!);
   const service = ids.find((id) => id === study.site.service);
   const root = service ?? ids.find((id) => g.electrodes.includes(id)) ?? ids[0];
-  const bonds = study.bonding.ties.filter((t) => isBond(t) && t.a !== t.b);
-  return { group: g, rows: root === undefined ? [] : bondTree(ids, root, bonds) };
+  const own = ids.length === 1 ? [] : bonds;
+  return { group: g, rows: root === undefined ? [] : bondTree(ids, root, own) };
 }
 
 function isBond(t: Study['bonding']['ties'][number]): boolean {

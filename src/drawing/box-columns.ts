@@ -56,43 +56,55 @@ const loneGapMm = 1.4;
  * the right are then ordered by where their ties come from, so that fewer cross. Rows grow with the ties that end on them.
  */
 export function placeBoxes(boxes: readonly Box[], ties: readonly BoxTie[]): readonly PlacedBox[] {
-  const height = (b: Box) => boxHeight(b, ties);
+  const ends = countEnds(ties);
+  const height = (b: Box) => boxHeight(b, ends);
   const columns = { left: [] as Box[], right: [] as Box[] };
   for (const b of boxes) if (b.column !== null) columns[b.column].push(b);
   const free = boxes.filter((b) => b.column === null);
-  for (const b of [...free].sort((x, y) => height(y) - height(x) || boxes.indexOf(x) - boxes.indexOf(y))) {
-    const total = (list: readonly Box[]) => list.reduce((sum, other) => sum + height(other) + gapMm, 0);
-    columns[total(columns.left) <= total(columns.right) ? 'left' : 'right'].push(b);
+  const total = (list: readonly Box[]) => list.reduce((sum, b) => sum + height(b) + gapMm, 0);
+  const heights = { left: total(columns.left), right: total(columns.right) };
+  for (const b of free.toSorted((x, y) => height(y) - height(x))) {
+    const side = heights.left <= heights.right ? 'left' : 'right';
+    columns[side].push(b);
+    heights[side] += height(b) + gapMm;
   }
-  const left = stack(columns.left, 'left', ties);
-  return [...left, ...stack(byTies(columns.right, left, ties), 'right', ties)];
+  const left = stack(columns.left, 'left', ends);
+  return [...left, ...stack(byTies(columns.right, left, ties), 'right', ends)];
 }
 
-function boxHeight(box: Box, ties: readonly BoxTie[]): number {
-  const rows = box.rows.reduce((sum, r) => sum + rowHeight(r, ties), 0);
+/** How many ties end on each row. */
+type Ends = ReadonlyMap<string, number>;
+
+function countEnds(ties: readonly BoxTie[]): Ends {
+  const ends = new Map<string, number>();
+  for (const id of ties.flatMap((t) => (t.a === t.b ? [t.a] : [t.a, t.b]))) ends.set(id, (ends.get(id) ?? 0) + 1);
+  return ends;
+}
+
+function boxHeight(box: Box, ends: Ends): number {
+  const rows = box.rows.reduce((sum, r) => sum + rowHeight(r, ends), 0);
   return rows + (box.title === '' ? 0 : titleMm) + 0.8;
 }
 
-function rowHeight(row: BoxRow, ties: readonly BoxTie[]): number {
-  const ports = ties.filter((t) => t.a === row.id || t.b === row.id).length;
-  return Math.max(rowMm, ports * portMm + 0.6);
+function rowHeight(row: BoxRow, ends: Ends): number {
+  return Math.max(rowMm, (ends.get(row.id) ?? 0) * portMm + 0.6);
 }
 
-function stack(boxes: readonly Box[], side: 'left' | 'right', ties: readonly BoxTie[]): readonly PlacedBox[] {
+function stack(boxes: readonly Box[], side: 'left' | 'right', ends: Ends): readonly PlacedBox[] {
   const placed: PlacedBox[] = [];
   let y = 0.5;
   for (const box of boxes) {
-    const heightMm = boxHeight(box, ties);
-    placed.push({ ...box, side, topMm: y, heightMm, placed: placeRows(box, side, y, ties) });
+    const heightMm = boxHeight(box, ends);
+    placed.push({ ...box, side, topMm: y, heightMm, placed: placeRows(box, side, y, ends) });
     y += heightMm + (box.rows.length === 1 && box.title === '' ? loneGapMm : gapMm);
   }
   return placed;
 }
 
-function placeRows(box: Box, side: 'left' | 'right', topMm: number, ties: readonly BoxTie[]): readonly PlacedRow[] {
+function placeRows(box: Box, side: 'left' | 'right', topMm: number, ends: Ends): readonly PlacedRow[] {
   let y = topMm + (box.title === '' ? 0 : titleMm) + 0.4;
   return box.rows.map((r) => {
-    const heightMm = rowHeight(r, ties);
+    const heightMm = rowHeight(r, ends);
     const placed = { ...r, side, topMm: y, heightMm, boxTopMm: topMm };
     y += heightMm;
     return placed;

@@ -32,11 +32,17 @@ export function routeTies(ties: readonly BoxTie[], rows: readonly PlacedRow[]): 
 /** Ends on one row are ordered by where the other end is, so that ties of one row do not cross one another. */
 function portHeights(ties: readonly BoxTie[], byId: ReadonlyMap<string, PlacedRow>): ReadonlyMap<string, number> {
   const heights = new Map<string, number>();
-  for (const row of byId.values()) {
-    const own = ties
-      .map((t, i) => ({ i, other: t.a === row.id ? t.b : t.b === row.id ? t.a : null }))
-      .filter((t) => t.other !== null);
-    const sorted = own.sort((x, y) => byId.get(x.other!)!.topMm - byId.get(y.other!)!.topMm || x.i - y.i);
+  const ends = new Map<string, { readonly i: number; readonly other: string }[]>();
+  for (const [i, t] of ties.entries()) {
+    for (const [id, other] of [
+      [t.a, t.b],
+      [t.b, t.a],
+    ] as const)
+      ends.set(id, [...(ends.get(id) ?? []), { i, other }]);
+  }
+  for (const [id, own] of ends) {
+    const row = byId.get(id)!;
+    const sorted = own.sort((x, y) => byId.get(x.other)!.topMm - byId.get(y.other)!.topMm || x.i - y.i);
     const first = row.topMm + (own.length === 1 ? rowMm / 2 : portMm * 0.6);
     for (const [place, t] of sorted.entries()) heights.set(`${t.i}:${row.id}`, first + place * portMm);
   }

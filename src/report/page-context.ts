@@ -1,6 +1,6 @@
 import { itemNumbers, partOfPoint } from '../drawing/item-numbers.ts';
 import { speechOf } from '../drawing/speech.ts';
-import type { Bounded, Study, StudySource } from '../study/study.ts';
+import type { Bounded, Study, StudyPart, StudySource } from '../study/study.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Interval } from '../units/interval.ts';
@@ -13,6 +13,7 @@ export interface PageContext {
   readonly study: Study;
   readonly speech: Speech;
   readonly numbers: ReadonlyMap<string, string>;
+  readonly parts: ReadonlyMap<string, StudyPart>;
   /** Number under which a section of the page stands, by its id; sections not on the page are left out. */
   readonly sectionNumber: (id: string) => string;
 }
@@ -22,6 +23,7 @@ export function pageContext(study: Study, sectionIds: readonly string[]): PageCo
     study,
     speech: speechOf(study),
     numbers: itemNumbers(study),
+    parts: new Map(study.parts.map((p) => [p.id, p])),
     sectionNumber: (id) => String(sectionIds.indexOf(id) + 1),
   };
 }
@@ -63,7 +65,7 @@ export function numberOf(page: PageContext, id: string): string {
 
 /** What the owner noted about a part; null where nothing was. */
 export function noteOf(page: PageContext, id: string): string | null {
-  return page.study.parts.find((p) => p.id === id)?.note ?? null;
+  return page.parts.get(id)?.note ?? null;
 }
 
 /** A kind, role or region of the file format in the region's words; a kind of the owner's own stands as typed. */

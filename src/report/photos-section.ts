@@ -1,3 +1,4 @@
+import type { Study } from '../study/study.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { type PageContext, partNames, sayIn } from './page-context.ts';
@@ -14,10 +15,13 @@ export const photoLimit = 2_000_000;
 const words = scheduleWords.photos;
 const picture = /^data:image\/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 
-/** Photographs by name, with what each shows; null where the file names none. Pictures come only as data URIs. */
-export function photosSection(page: PageContext, photos: readonly Photo[]): Section | null {
+export function hasPhotos(study: Study): boolean {
+  return study.parts.some((p) => p.photos.length > 0);
+}
+
+/** Photographs by name, with what each shows. Pictures come only as data URIs. */
+export function photosSection(page: PageContext, photos: readonly Photo[]): Section {
   const byName = showing(page);
-  if (byName.size === 0) return null;
   const handed = new Map(photos.map((p) => [p.name, p.dataUri]));
   const rows = [...byName].map(([name, parts]) =>
     row(cell(name), cell(partNames(page, parts)), cell(stateOf(page, handed.get(name)))),

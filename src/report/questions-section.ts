@@ -1,11 +1,15 @@
+import type { Study } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
 import { cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import type { PageContext } from './page-context.ts';
 
-/** Entries of the file that look like slips; null where there are none. */
-export function questionsSection({ study }: PageContext): Section | null {
+export function hasQuestions(study: Study): boolean {
+  return study.questions.length > 0;
+}
+
+/** Entries of the file that look like slips. */
+export function questionsSection({ study }: PageContext): Section {
   const words = pageWords.questions;
-  if (study.questions.length === 0) return null;
   const rows = study.questions.map((q) => row(cell(`${q.line}:${q.column}`), cell(q.path), cell(q.text)));
   const table = {
     id: 'questions-table',

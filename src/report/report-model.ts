@@ -11,8 +11,8 @@ import { findingsSection } from './findings-section.ts';
 import { lookAtSection } from './look-at-section.ts';
 import { methodSection } from './method-section.ts';
 import { type PageContext, pageContext, sayIn } from './page-context.ts';
-import { type Photo, photosSection } from './photos-section.ts';
-import { questionsSection } from './questions-section.ts';
+import { hasPhotos, type Photo, photosSection } from './photos-section.ts';
+import { hasQuestions, questionsSection } from './questions-section.ts';
 import { reachSection } from './reach-section.ts';
 import { resistanceSection } from './resistance-section.ts';
 import { schedulesSection } from './schedules-section.ts';
@@ -46,9 +46,12 @@ export interface ReportOptions {
 /** The report's words, tables and drawings from a study and nothing else. Same study, same model. */
 export function reportModel(study: Study, options: ReportOptions = { photos: [] }): ReportModel {
   // Sections refer to one another by number, so which ones there are has to be known before any is written.
-  const ids = sectionsOf(pageContext(study, []), options).map((s) => s.id);
-  const page = pageContext(study, ids);
-  const [lead, ...sections] = sectionsOf(page, options).map((s, i) => ({ ...s, number: String(i + 1) }));
+  const shown = sections.filter((s) => s.isThere?.(study) ?? true);
+  const page = pageContext(
+    study,
+    shown.map((s) => s.id),
+  );
+  const [lead, ...others] = shown.map((s, i) => ({ ...s.write(page, options), number: String(i + 1) }));
   const site = study.site.name ?? pageWords.page.unnamed;
   return {
     lang: language(study.site.region),
@@ -58,36 +61,41 @@ export function reportModel(study: Study, options: ReportOptions = { photos: [] 
     contents: pageWords.page.contents,
     cover: cover(page),
     lead: lead!,
-    sections,
+    sections: others,
     footer: footer(page, site),
     pageNumber: pageWords.page.pageNumber,
   };
 }
 
-function sectionsOf(page: PageContext, options: ReportOptions): readonly Section[] {
-  const all = [
-    verdictSection(page),
-    questionsSection(page),
-    planSection(page),
-    diagramSection(page),
-    findingsSection(page),
-    lookAtSection(page),
-    conditionsSection(page),
-    schedulesSection(page),
-    waysSection(page),
-    weakSection(page),
-    reachSection(page),
-    resistanceSection(page),
-    assumptionsSection(page),
-    unknownsSection(page),
-    photosSection(page, options.photos),
-    methodSection(page),
-    cautionsSection(page),
-    glossarySection(page),
-    signaturesSection(page),
-  ];
-  return all.filter((s) => s !== null);
+interface SectionWriter {
+  readonly id: string;
+  /** Left out: always there. */
+  readonly isThere?: (study: Study) => boolean;
+  readonly write: (page: PageContext, options: ReportOptions) => Section;
 }
+
+/** In the order of the page; the first stands on the first sheet. */
+const sections: readonly SectionWriter[] = [
+  { id: 'verdict', write: verdictSection },
+  { id: 'questions', isThere: hasQuestions, write: questionsSection },
+  { id: 'plan', write: planSection },
+  { id: 'diagram', write: diagramSection },
+  { id: 'findings', write: findingsSection },
+  { id: 'look-at', write: lookAtSection },
+  { id: 'conditions', write: conditionsSection },
+  { id: 'schedules', write: schedulesSection },
+  { id: 'ways', write: waysSection },
+  { id: 'weak', write: weakSection },
+  { id: 'reach', write: reachSection },
+  { id: 'resistances', write: resistanceSection },
+  { id: 'assumptions', write: assumptionsSection },
+  { id: 'unknowns', write: unknownsSection },
+  { id: 'photos', isThere: hasPhotos, write: (page, { photos }) => photosSection(page, photos) },
+  { id: 'method', write: methodSection },
+  { id: 'cautions', write: cautionsSection },
+  { id: 'glossary', write: glossarySection },
+  { id: 'signatures', write: signaturesSection },
+];
 
 const languages: Readonly<Record<string, string>> = { us: 'en-US', ca: 'en-CA', uk: 'en-GB', au: 'en-AU' };
 
