@@ -61,7 +61,8 @@ export function dcBetween(site: Site, stateId: string | null, from: PointRef, to
 function solvedPiece(run: { readonly graph: BondingGraph; readonly site: Site }, nodes: readonly string[]): Solved {
   const soil = soilLayersOf(run.site);
   const alone = new Map(run.site.electrodes.map((e) => [e.id, aloneOhm(e, soil)]));
-  const group = solveGroup(run, nodes, alone, soil);
+  const electrodes = new Map(run.site.electrodes.map((e) => [e.id, e]));
+  const group = solveGroup({ graph: run.graph, electrodes }, nodes, alone, soil);
   if (group !== null) return { ...group, electrodes: group.points.map((p) => p.electrode.id) };
   const network = groupNetwork(run.graph, nodes);
   const earth = { nodes: [], lowOhm: [], highOhm: [], nominalOhm: [] };

@@ -10,6 +10,7 @@ import {
 import { flow } from '../currents/flow.ts';
 import { resistancesToEarth } from '../currents/resistance.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
+import type { Electrode } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
 import { type AloneOhm, aloneOhm, soilLayersOf } from './alone-ohm.ts';
 import { bonds, type GroupNetwork, groupNetwork } from './dc-network.ts';
@@ -56,7 +57,8 @@ export function dcOf(run: BondingRun): DcRun {
   const there = site.electrodes.filter((e) => e.present !== 'no');
   const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), soil)]));
   const pieces = components(graph, { edge: (key) => isBond(run, key) });
-  const groups = pieces.flatMap((nodes) => solveGroup(run, nodes, alone, soil) ?? []);
+  const electrodes = new Map(site.electrodes.map((e) => [e.id, e]));
+  const groups = pieces.flatMap((nodes) => solveGroup({ graph, electrodes }, nodes, alone, soil) ?? []);
   const ofPart = new Map<string, ResistanceBounds>();
   for (const [part, ohm] of groups.flatMap((g) => partBounds(run, g))) ofPart.set(part, better(ofPart.get(part), ohm));
   const service = bonding.service.part;
@@ -86,17 +88,16 @@ export function isBond({ graph }: Pick<BondingRun, 'graph'>, key: string): boole
 
 /** One bonded group as a network; null where it has no electrode or its earth makes no sense even without coupling. */
 export function solveGroup(
-  { graph, site }: Pick<BondingRun, 'graph' | 'site'>,
+  { graph, electrodes }: Pick<BondingRun, 'graph'> & { readonly electrodes: ReadonlyMap<string, Electrode> },
   nodes: readonly string[],
   alone: DcRun['alone'],
   soil: ReturnType<typeof soilLayersOf>,
 ): SolvedGroup | null {
   const network = groupNetwork(graph, nodes);
-  const byId = new Map(site.electrodes.map((e) => [e.id, e]));
   const taken = new Set<string>();
   const points = nodes.flatMap((id, node): EarthPoint[] => {
     const { kind, part } = graph.getNodeAttributes(id);
-    const owned = byId.get(part);
+    const owned = electrodes.get(part);
     if (kind !== 'electrode' || owned === undefined) return [];
     const electrode = electrodeAt(owned, id);
     if (taken.has(electrode.id)) return [];
