@@ -44,6 +44,9 @@ export interface QuantityOptions {
 type Fault = Extract<QuantityRead, { ok: false }>;
 type Side = { readonly value: number; readonly unit: string };
 
+/** Longer texts are no figure; without an end to them looking for one would take time with the square of the length. */
+const longest = 200;
+
 /** 10 % either way: what `about` means in a site file. */
 const aboutShare = 0.1;
 
@@ -65,6 +68,7 @@ export function readQuantity(
   options: QuantityOptions = {},
 ): QuantityRead {
   const typed = String(value).trim();
+  if (typed.length > longest) return notANumber(`${typed.slice(0, 60)}...`, dimension);
   if (/^(?:over[\s-]?range|OL)$/i.test(typed)) return readOverRange(typed, dimension, options);
   const tidied = tidyNumbers(typed);
   if (!tidied.ok) return fault('decimal-comma', typed, { corrected: tidied.corrected });
