@@ -242,7 +242,7 @@ describe('a change is refused', () => {
   });
 
   it('where the site could not be read before, or not after', () => {
-    expect(refusal('bars: {B1: ', { is: 'remove', section: 'bars', id: 'B1' })).toBe('yaml-ends-early');
+    expect(refusal('bars: {B1: ', { is: 'remove', section: 'bars', id: 'B1' })).toBe('bracket-not-closed');
     expect(refusal(base, set('electrodes', 'E1', 'length', '8'))).toContain('accepted');
     expect(refusal(base, set('electrodes', 'E1', 'diameter', '8'))).toBe('unit-missing');
     expect(refusal(base, set('electrodes', 'E1', 'colour', 'green'))).toBe('key-unknown');

@@ -192,6 +192,7 @@ const wrong: readonly Row[] = [
     [3, 28, 'zero-or-negative'],
     [5, 23, 'id-unknown'],
   ],
+  ['note-of-an-ampersand-and-a-name-below', [2, 9, 'mark-starts-value']],
 ];
 
 /** Files that are accepted, with something asked about. Places were set by hand, before the first run. */

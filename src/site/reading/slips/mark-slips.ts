@@ -3,7 +3,9 @@ import {
   after,
   beforeOnLine,
   endsAfter,
+  indentAt,
   lineEnd,
+  lineStart,
   quoted,
   type Slip,
   type Source,
@@ -19,7 +21,7 @@ export function markSlips(source: Source): readonly Slip[] {
     ...headerSlip(source, lexeme, i),
     ...reservedMark(source, lexeme, i),
     ...questionMark(source, lexeme, i),
-    ...swallowedWord(source, lexeme, repeated),
+    ...swallowedWord(source, lexeme, i, repeated),
   ]);
 }
 
@@ -68,18 +70,28 @@ function questionMark(source: Source, lexeme: Lexeme, i: number): readonly Slip[
   return [markSlip(lexeme.start, source.text.slice(lexeme.start, next.end).split(/\r?\n/, 1)[0]!.trimEnd())];
 }
 
-/** `&co and sons`, `!see note`: YAML takes the first word for a label. A label that is repeated with `*` is one. */
-function swallowedWord(
-  source: Source,
-  { kind, text, start, inside }: Lexeme,
-  repeated: ReadonlySet<string>,
-): readonly Slip[] {
-  const isLabel = kind === 'anchor' && repeated.has(text.slice(1));
-  const isWord = (kind === 'anchor' && !isLabel) || (kind === 'tag' && !text.startsWith('!!'));
+/**
+ * `note: &co`, `note: !see over there`: YAML takes the first word for a label. A label that something follows may be one
+ * that is not repeated, or no longer.
+ */
+function swallowedWord(source: Source, lexeme: Lexeme, i: number, repeated: ReadonlySet<string>): readonly Slip[] {
+  const { kind, text, start, inside } = lexeme;
+  const isWord = kind === 'anchor' && endsAfter(source, i) && !repeated.has(text.slice(1));
+  const isTag = kind === 'tag' && !text.startsWith('!!');
   const line = source.text.slice(start, lineEnd(source.text, start));
-  if (!isWord || /^\S+\s*[[{"']/.test(line)) return [];
-  const whole = inside === null ? withoutComment(line) : line.replace(/\s*[,}\]].*$/s, '');
-  return [markSlip(start, whole)];
+  if (!(isWord || isTag) || /^\S+\s*[[{"']/.test(line) || !isBlankBelow(source, i)) return [];
+  return [markSlip(start, inside === null ? withoutComment(line) : line.replace(/\s*[,}\]].*$/s, ''))];
+}
+
+/** Whether no value of the field stands on the lines below. */
+function isBlankBelow({ text, lexemes }: Source, i: number): boolean {
+  const next = after({ text, lexemes }, i);
+  if (next === null || lexemes[i]!.inside !== null) return true;
+  const { start, kind } = lexemes[next]!;
+  const [own, below] = [indentAt(text, lexemes[i]!.start), indentAt(text, start)];
+  return (
+    lineStart(text, start) === lineStart(text, lexemes[i]!.start) || (kind === 'dash' ? below < own : below <= own)
+  );
 }
 
 function markSlip(start: number, whole: string): Slip {
