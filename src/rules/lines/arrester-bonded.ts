@@ -1,5 +1,6 @@
 import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { reachesSupplierEarth } from '../supplier-earth.ts';
 
 export const arresterBonded = rule({
   id: 'arrester-bonded',
@@ -14,6 +15,8 @@ export const arresterBonded = rule({
     return arresters.map((a): Verdict => {
       const at = [a.id];
       if (bonding.earthBy.bonds.has(a.id)) return { is: 'met', at, because: { key: 'bonded' } };
+      if (reachesSupplierEarth(facts, a.id))
+        return { is: 'cannot tell', at, because: { key: 'supplier only' }, settle: { key: 'ask about earth' } };
       if (bonding.earthBy.perhaps.has(a.id) || a.part.bonded === 'unknown' || mayReachUntyped(facts, a.id)) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }

@@ -1,6 +1,7 @@
 import type { Facts } from '../../facts/facts.ts';
 import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
+import { reachesSupplierEarth } from '../supplier-earth.ts';
 
 /** For each support of metal: does permanent metal lead from it to an electrode. Shared by the clauses that ask it. */
 export function mastsEarthed(
@@ -15,6 +16,8 @@ export function mastsEarthed(
     if (bonding.earthBy.bonds.has(m.id)) return { is: 'met', at, because: { key: 'earthed' } };
     if (m.metal === 'unknown')
       return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
+    if (reachesSupplierEarth(facts, m.id))
+      return { is: 'cannot tell', at, because: { key: 'supplier only' }, settle: { key: 'ask about earth' } };
     const open = bonding.earthBy.perhaps.has(m.id) || m.part.bonded === 'unknown' || mayReachUntyped(facts, m.id);
     if (open || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };

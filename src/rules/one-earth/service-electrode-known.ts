@@ -1,4 +1,5 @@
 import { rule } from '../rule.ts';
+import { isEarthedBySupplier } from '../supplier-earth.ts';
 
 export const serviceElectrodeKnown = rule({
   id: 'service-electrode-known',
@@ -21,6 +22,7 @@ export const serviceElectrodeKnown = rule({
     }
     const at = [service.part];
     if (bonding.earthBy.bonds.has(service.part)) return [{ is: 'met', at, because: { key: 'tied' } }];
+    if (isEarthedBySupplier({ header })) return [{ is: 'not applicable', because: { key: 'by the supply' } }];
     const looked = sections.electrodes !== 'missing' && !header.incomplete.includes('electrodes');
     if (sections.electrodes === 'none' && looked) return [{ is: 'not met', at, because: { key: 'no electrode' } }];
     return [{ is: 'cannot tell', at, because: { key: 'not found' }, settle: { key: 'find electrode' } }];

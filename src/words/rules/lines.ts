@@ -56,6 +56,10 @@ export const lines = {
       bonded: '{at} reaches an [electrode] through permanent metal.',
       perhaps: 'Whether {at} is bonded hangs on what is not known.',
       look: 'Look at {at} for its bolt or lead and follow it to where it ends.',
+      'supplier only':
+        '{at} is bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
+      'ask about earth':
+        'Look for an [electrode] of the building (footing, lightning protection) and type it, or have a [electrician] confirm what the local rule accepts for an antenna on this supply.',
       floating: 'No permanent metal leads from {at} to any [electrode].',
     },
   },

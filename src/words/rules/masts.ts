@@ -14,6 +14,10 @@ const earthed = {
     'look at it': 'Look whether {at} is of metal and type `metal:`.',
     perhaps: 'Whether {at} reaches an [electrode] hangs on what is not known.',
     trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
+    'supplier only':
+      '{at} is bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
+    'ask about earth':
+      'Look for an [electrode] of the building (footing, lightning protection) and type it, or have a [electrician] confirm what the local rule accepts for an antenna on this supply.',
     'no way': 'No permanent metal leads from {at} to any [electrode].',
   },
 } as const;

@@ -16,6 +16,8 @@ export const oneEarth = {
       'service unknown': 'The file does not say where the power service is.',
       'find service': findService,
       tied: '{at} reaches an [electrode] through permanent metal.',
+      'by the supply':
+        'This supply brings the network operator’s earth along; an [electrode] of its own is not asked for the [service] itself.',
       'no electrode': 'Somebody looked and there is no [electrode] at all.',
       'not found': 'No [electrode] is known to be tied to {at}.',
       'find electrode':
