@@ -29,13 +29,23 @@ export type ReportTemplates = Readonly<Record<(typeof templateNames)[number], st
  * drawings, which are escaped where they are made, and our own style sheets go in as they are.
  */
 export function renderHtml(model: ReportModel, templates: ReportTemplates): string {
+  const known = compiled.get(templates);
+  const page = known ?? compilePage(templates);
+  if (known === undefined) compiled.set(templates, page);
+  return page({ ...harmless(model), css: `${templates['screen.css']}\n${templates['print.css']}` });
+}
+
+/** Pages compiled before, so that several reports of one run share the work. */
+const compiled = new WeakMap<ReportTemplates, Handlebars.TemplateDelegate>();
+
+/** Partials are handed over compiled: as text they would be compiled again wherever they are used. */
+function compilePage(templates: ReportTemplates): Handlebars.TemplateDelegate {
   const engine = Handlebars.create();
   for (const name of templateNames) {
-    if (name.endsWith('.hbs')) engine.registerPartial(name.slice(0, -'.hbs'.length), templates[name]);
+    if (!name.endsWith('.hbs') || name === 'report.hbs') continue;
+    engine.registerPartial(name.slice(0, -'.hbs'.length), engine.compile(templates[name], { strict: true }));
   }
-  const page = engine.compile(templates['report.hbs'], { strict: true });
-  const css = `${templates['screen.css']}\n${templates['print.css']}`;
-  return page({ ...harmless(model), css });
+  return engine.compile(templates['report.hbs'], { strict: true });
 }
 
 /** The same model with every text in it made harmless. */
