@@ -1,7 +1,8 @@
 /**
  * The study: everything worked out about one site in one state, as one JSON document. Keys are a contract (added freely,
  * never renamed); base SI units with the unit in the key; lists in a total order; no clock. A figure that is not known
- * is null with its reason in `unknowns`. Report, drawings and comparisons read only this.
+ * is null with its reason in `unknowns`; the open end of a range (`over 100 ft` has `high` Infinity) is null in JSON.
+ * Report, drawings and comparisons read only this.
  */
 import type { Interval } from '../units/interval.ts';
 
