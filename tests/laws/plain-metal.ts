@@ -1,4 +1,5 @@
 /** Who hangs together with whom, worked out the plain way: follow the edges until nothing is new. */
+import type { WeakPoint } from '../../src/bonding/bonding.ts';
 import { type BondingRun, bondingOf } from '../../src/bonding/bonding-of.ts';
 import { membersOf } from '../../src/bonding/members.ts';
 import type { Tie } from '../../src/bonding/tie.ts';
@@ -64,3 +65,7 @@ export function electrodesOf({ run, members }: Plain): readonly string[] {
   const electrodes = new Set(run.site.electrodes.map(({ id }) => id));
   return [...members.keys()].filter((id) => electrodes.has(id.split('.')[0]!));
 }
+
+export type Losses = Pick<WeakPoint, 'losesService' | 'losesEarth'>;
+
+export const sizeOf = ({ losesService, losesEarth }: Losses) => losesService.length + losesEarth.length;

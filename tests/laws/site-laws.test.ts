@@ -1,26 +1,23 @@
 /** Laws of a site's bonding, each held against the plainest way to work the same thing out: change the file and look again. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { WeakPoint } from '../../src/bonding/bonding.ts';
 import { bondingOf } from '../../src/bonding/bonding-of.ts';
 import { membersOf } from '../../src/bonding/members.ts';
-import { withLost } from '../../src/bonding/without.ts';
 import { dcOf } from '../../src/network/dc-of.ts';
+import { follow, nodesOf, plainOf, sizeOf } from './plain-metal.ts';
 import {
-  electrodesOf,
-  follow,
-  type Gone,
-  membersAmong,
-  nodesOf,
-  type Plain,
-  plainOf,
-  serviceOf,
-} from './plain-metal.ts';
-import { docOf, type Members, type Spec, siteOfSpec, siteOfText, specs, textOf, withWires } from './small-sites.ts';
-
-/** Each run reads and works out several sites. */
-const few = { numRuns: Number(process.env.LAW_RUNS ?? 25) };
-const runs = { numRuns: Number(process.env.LAW_RUNS ?? 60) };
+  docOf,
+  isSpanBySpan,
+  isTapped,
+  type Members,
+  runs,
+  type Spec,
+  siteOfSpec,
+  siteOfText,
+  specs,
+  textOf,
+  withWires,
+} from './small-sites.ts';
 
 /** Points that a bond may be added between, by the part that they belong to. */
 const ends = [
@@ -79,10 +76,16 @@ test('a bond within a group adds no weak point, and no loss to one', () => {
       const pair = within[pick % within.length]!;
       const after = bondingOf(withBond(spec, pair), null).bonding;
       const was = new Map(before.weakPoints.map((w) => [w.at, w]));
-      for (const { at, losesService, losesEarth } of after.weakPoints) {
-        const lost = was.get(at);
-        expect(lost?.losesService ?? [], `${at} loses the service`).toEqual(expect.arrayContaining([...losesService]));
-        expect(lost?.losesEarth ?? [], `${at} loses earth`).toEqual(expect.arrayContaining([...losesEarth]));
+      for (const weak of after.weakPoints) {
+        const { at, losesService, losesEarth } = weak;
+        const lost = was.get(at) ?? { losesService: [], losesEarth: [] };
+        if (isSpanBySpan(spec, at)) {
+          // Reported with its worst span: which of two equals is a choice.
+          expect(sizeOf(weak), at).toBeLessThanOrEqual(sizeOf(lost));
+          continue;
+        }
+        expect(lost.losesService, `${at} loses the service`).toEqual(expect.arrayContaining([...losesService]));
+        expect(lost.losesEarth, `${at} loses earth`).toEqual(expect.arrayContaining([...losesEarth]));
       }
     }),
     runs,
@@ -146,7 +149,9 @@ test('renaming and reordering change nothing but names, order and the choice amo
       );
       const one = whatStands(siteOfSpec(spec), (text) => text);
       const two = whatStands(siteOfText(textOf(newName.get(spec.service) ?? spec.service, other)), back);
-      expect(two.words).toEqual(one.words);
+      // Three wires that meet in the air are drawn to the nearest part: a choice among equals.
+      const ties = isTapped(spec) ? { ties: [] } : {};
+      expect({ ...two.words, ...ties }).toEqual({ ...one.words, ...ties });
       expect([...two.figures.keys()].sort()).toEqual([...one.figures.keys()].sort());
       for (const [key, figure] of one.figures) expect(two.figures.get(key), key).toSatisfy(near(figure));
     }),
@@ -181,13 +186,15 @@ function whatStands(site: ReturnType<typeof siteOfSpec>, back: (text: string) =>
   const words = {
     service: bonding.service.part === null ? null : back(bonding.service.part),
     groups: sorted(
-      bonding.groups.map((g) => ({
-        ...g,
-        id: '',
-        byFeeder: [],
-        parts: named(single(g.parts)),
-        electrodes: named(g.electrodes),
-      })),
+      bonding.groups
+        .filter((g) => g.parts.some(isOne))
+        .map((g) => ({
+          ...g,
+          id: '',
+          byFeeder: [],
+          parts: named(single(g.parts)),
+          electrodes: named(g.electrodes),
+        })),
     ),
     unbonded: named(bonding.unbondedElectrodes),
     perhaps: sorted(bonding.perhapsUnbonded.map((p) => [back(p.electrode), named(p.decidedBy)])),
@@ -201,6 +208,15 @@ function whatStands(site: ReturnType<typeof siteOfSpec>, back: (text: string) =>
       ]),
     ),
     alone: named(bonding.tiedToNothing),
+    ties: sorted(bonding.ties.map((t) => [named([t.a, t.b]), t.kind, t.is, back(t.part)])),
+    reach: sorted(bonding.reach.map((r) => [back(r.part), sorted(r.by.map((by) => [back(by.line), back(by.from)]))])),
+    lines: sorted(
+      bonding.lines.map((l) => [
+        back(l.id),
+        l.conductors.map((c) => [c.which, named(c.bondedAt), named(c.protectedBy), named(c.drainedBy)]),
+      ]),
+    ),
+    openEnds: sorted([...bonding.openEnds.values()].map((fields) => named(fields))),
     service2: Object.values(bonding.serviceBy).map((ids) => named([...ids])),
     earth: Object.values(bonding.earthBy).map((ids) => named([...ids])),
   };
@@ -213,180 +229,4 @@ function whatStands(site: ReturnType<typeof siteOfSpec>, back: (text: string) =>
   }
   for (const [id, share] of earth.currentShare) figures.set(`${back(id)} share`, share);
   return { words, figures };
-}
-
-/** Everything that can fail by itself: what goes with it, by place; a wire has one place for each of its spans. */
-function failures({ run, members, edges }: Plain): ReadonlyMap<string, readonly Gone[]> {
-  const all = new Map<string, readonly Gone[]>();
-  run.graph.forEachNode((node, { kind }) => {
-    if (kind === 'joint' || (kind !== 'landing' && members.get(node)?.length === 1))
-      all.set(node, [{ nodes: new Set([node]) }]);
-  });
-  for (const [id, nodes] of members) {
-    const own = id === 'mast' || (id === 'crank' && nodes.length > 1) ? nodes : nodes.filter((node) => node === id);
-    if (nodes.length > 1) all.set(id, [{ nodes: new Set(own) }]);
-  }
-  for (const [edge, , , tie] of edges) {
-    const isWire = (/^c\d/.test(tie.part) && tie.body === 'span') || tie.kind === 'feeder';
-    if (isWire && !tie.part.includes(':')) all.set(tie.part, [...(all.get(tie.part) ?? []), { edge }]);
-  }
-  return all;
-}
-
-/** Members that reach a root and do not without what is gone; that itself is not counted. */
-function lostWith(plain: Plain, roots: readonly string[], gone: Gone): readonly string[] {
-  const starts = nodesOf(plain, roots);
-  const before = membersAmong(plain, follow(plain, starts, gone.possible === true ? { possible: true } : {}));
-  const after = new Set(membersAmong(plain, follow(plain, starts, gone)));
-  const isGone = (id: string) => plain.members.get(id)!.every((node) => gone.nodes?.has(node) === true);
-  return before.filter((id) => !after.has(id) && !isGone(id));
-}
-
-type Losses = Pick<WeakPoint, 'losesService' | 'losesEarth'>;
-
-function lossesOf(plain: Plain, at: string, gone: Gone): Losses {
-  const service = serviceOf(plain);
-  return {
-    losesService: service.includes(at) ? [] : lostWith(plain, service, gone),
-    losesEarth: lostWith(plain, electrodesOf(plain), gone),
-  };
-}
-
-const sizeOf = ({ losesService, losesEarth }: Losses) => losesService.length + losesEarth.length;
-
-test('a weak point takes off what it says when it is taken away, and what is none takes off nothing', () => {
-  fc.assert(
-    fc.property(specs, (spec) => {
-      const plain = plainOf(siteOfSpec(spec));
-      const reported = new Map(plain.run.bonding.weakPoints.map((w) => [w.at, w]));
-      for (const [at, places] of failures(plain)) {
-        const tried = places.map((gone) => lossesOf(plain, at, gone));
-        const worst = Math.max(...tried.map(sizeOf));
-        const weak = reported.get(at);
-        expect(weak === undefined ? 0 : sizeOf(weak), at).toBe(worst);
-        if (weak === undefined) continue;
-        const fitting = places.filter((_gone, i) => sizeOf(tried[i]!) === worst);
-        const { losesService, losesEarth } = weak;
-        expect(tried, at).toContainEqual({ losesService, losesEarth });
-        expect(
-          fitting.map((gone) => isCertain(plain, at, gone)),
-          `${at} certain`,
-        ).toContain(weak.certain);
-        reported.delete(at);
-      }
-      expect([...reported.keys()]).toEqual([]);
-    }),
-    runs,
-  );
-});
-
-/** Whether all of it is lost with every tie that may be there, too. */
-function isCertain(plain: Plain, at: string, gone: Gone): boolean {
-  const known = lossesOf(plain, at, gone);
-  const possible = lossesOf(plain, at, { ...gone, possible: true });
-  const holds = (some: readonly string[], all: readonly string[]) => some.every((id) => all.includes(id));
-  return holds(known.losesService, possible.losesService) && holds(known.losesEarth, possible.losesEarth);
-}
-
-test('the file without a weak point falls apart as it says', () => {
-  fc.assert(
-    fc.property(specs, (spec) => {
-      const site = siteOfSpec(spec);
-      const plain = plainOf(site);
-      const reported = new Map(plain.run.bonding.weakPoints.map((w) => [w.at, w]));
-      const before = reachedBy(plain);
-      const passing = new Set(spec.wires.flatMap((w, i) => (w.passes === null ? [] : [`c${i}`])));
-      // Points of a crank and rods of a group are parts of a part: the file loses all of it at once.
-      const whole = [...failures(plain).keys()].filter((at) => !/^(crank|rods)/.test(at) && !passing.has(at));
-      for (const at of whole) {
-        const lost = withLost(site, null, [at]);
-        const then = plainOf(lost.site, lost.state);
-        const after = reachedBy(then);
-        // A rod of a group that nobody joined, or a point of a mast, may be there only for what landed on it.
-        const gone = (was: readonly string[], is: readonly string[]) =>
-          was.filter((id) => id !== at && then.members.has(id) && !is.includes(id));
-        const isService = serviceOf(plain).includes(at);
-        const { losesService, losesEarth } = reported.get(at) ?? { losesService: [], losesEarth: [] };
-        const left = (ids: readonly string[]) => ids.filter((id) => then.members.has(id));
-        if (!isService) expect(gone(before.service, after.service), `${at} service`).toEqual(left(losesService));
-        expect(gone(before.earth, after.earth), `${at} earth`).toEqual(left(losesEarth));
-      }
-    }),
-    few,
-  );
-});
-
-function reachedBy(plain: Plain) {
-  const reached = (roots: readonly string[]) => membersAmong(plain, follow(plain, nodesOf(plain, roots)));
-  return { service: reached(serviceOf(plain)), earth: reached(electrodesOf(plain)) };
-}
-
-test('what is unknown: tried out with every setting, the answers are those that are given, and the named fields decide', () => {
-  fc.assert(
-    fc.property(specs, (drawn) => {
-      // A wire that lands on rods nobody joined lands on one of them; which one is no field of the file.
-      const joined = drawn.joined === 'no' && drawn.wires.some(({ from, to }) => from === 'rods' || to === 'rods');
-      const spec = joined ? { ...drawn, joined: 'yes' } : drawn;
-      const doc = fewUnknown(docOf(spec), 5);
-      const fields = unknownFields(doc);
-      const { bonding } = bondingOf(siteOfText(textOf(spec.service, doc)), null);
-      const settings = Array.from({ length: 2 ** fields.length }, (_, bits) => unbondedIn(spec, doc, fields, bits));
-      if (settings.every((set) => set === null)) {
-        expect([[], null]).toContainEqual(bonding.unbondedElectrodes);
-        return;
-      }
-      const electrodes = [...new Set(settings.flatMap((set) => [...set!.all]))].sort();
-      const out = (id: string) => settings.map((set) => set!.unbonded.has(id));
-      expect(bonding.unbondedElectrodes).toEqual(electrodes.filter((id) => out(id).every(Boolean)));
-      const some = electrodes.filter((id) => out(id).some(Boolean) && !out(id).every(Boolean));
-      expect(bonding.perhapsUnbonded.map(({ electrode }) => electrode)).toEqual(some);
-      for (const { electrode, decidedBy } of bonding.perhapsUnbonded) {
-        expect(fields, electrode).toEqual(expect.arrayContaining([...decidedBy]));
-        const bits = decidedBy.reduce((mask, field) => mask | (1 << fields.indexOf(field)), 0);
-        const answers = out(electrode);
-        // Settings that agree in the named fields agree in the answer.
-        for (const [i, answer] of answers.entries()) {
-          expect(answers[i & bits], `${electrode} by ${decidedBy}`).toBe(answer);
-        }
-      }
-    }),
-    few,
-  );
-});
-
-/** Paths of what is unknown in the file and decides a tie. That nobody says how the sections of a crank-up meet is typed by leaving it out. */
-function unknownFields(doc: ReturnType<typeof docOf>): readonly string[] {
-  const paths = Object.entries(doc).flatMap(([section, members]) =>
-    Object.entries(members).flatMap(([id, fields]) =>
-      Object.entries(fields)
-        .filter(([field, value]) => value === 'unknown' && field !== 'joined')
-        .map(([field]) => `${section}.${id}.${field}`),
-    ),
-  );
-  const crank = doc.supports!.crank!;
-  return crank.sections === undefined ? [...paths, 'supports.crank.sections'] : paths;
-}
-
-/** The same file with what is unknown beyond so many fields set to yes. */
-function fewUnknown(doc: ReturnType<typeof docOf>, most: number) {
-  return unknownFields(doc)
-    .slice(most)
-    .reduce((held, path) => withField(held, path, true), doc);
-}
-
-function withField(doc: ReturnType<typeof docOf>, path: string, isYes: boolean): ReturnType<typeof docOf> {
-  const [section, id, field] = path.split('.') as [string, string, string];
-  const values = field === 'sections' ? ['bolted', 'sliding'] : ['yes', 'no'];
-  const more = { [field]: isYes ? values[0] : values[1], ...(field === 'sections' && !isYes ? { jumpers: 'no' } : {}) };
-  return { ...doc, [section]: { ...doc[section], [id]: { ...doc[section]![id], ...more } } };
-}
-
-/** Electrodes that the bonds of one setting do not tie to the service; null with no service known. */
-function unbondedIn(spec: Spec, doc: ReturnType<typeof docOf>, fields: readonly string[], bits: number) {
-  const set = fields.reduce((held, path, i) => withField(held, path, ((bits >> i) & 1) === 1), doc);
-  const plain = plainOf(siteOfText(textOf(spec.service, set)));
-  if (plain.run.bonding.service.is !== 'known') return null;
-  const reached = new Set(membersAmong(plain, follow(plain, nodesOf(plain, serviceOf(plain)))));
-  const all = electrodesOf(plain);
-  return { all, unbonded: new Set(all.filter((id) => !reached.has(id))) };
 }

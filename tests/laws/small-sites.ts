@@ -21,10 +21,10 @@ const three = fc.constantFrom('yes', 'no', 'unknown');
 const mostly = <T>(usual: T, ...others: readonly T[]) =>
   fc.oneof({ weight: 4, arbitrary: fc.constant(usual) }, { weight: 1, arbitrary: fc.constantFrom(...others) });
 
-/** Points on which wires land; doubled where they should be frequent. */
+/** Points on which wires land (`c0`: another wire); doubled where they should be frequent. */
 const points = [
   ...['R1', 'R1', 'R2', 'R2', 'R3', 'rods', 'rods.1', 'rods.2', 'bar', 'bar', 'bar2', 'panel', 'panel', 'sub', 'box'],
-  ...['mast@base', 'mast@base', 'mast@top', 'mast@3 m', 'crank@base', 'crank@2 m', 'beam', 'pipe', 'a1'],
+  ...['mast@base', 'mast@base', 'mast@top', 'mast@3 m', 'crank@base', 'crank@2 m', 'beam', 'pipe', 'a1', 'c0'],
 ];
 
 const wire: fc.Arbitrary<Wire> = fc
@@ -41,6 +41,8 @@ const wire: fc.Arbitrary<Wire> = fc
 /** What differs from site to site. */
 export interface Spec {
   readonly service: string;
+  /** Electrodes by their size in soil at places near one another; else by stated figures alone. */
+  readonly buried: boolean;
   readonly ohms: readonly number[];
   readonly joined: string;
   readonly rod3: string;
@@ -56,6 +58,7 @@ export interface Spec {
 
 export const specs: fc.Arbitrary<Spec> = fc.record({
   service: mostly('panel', 'R1', 'bar', 'unknown', 'none'),
+  buried: fc.boolean(),
   ohms: fc.array(fc.integer({ min: 5, max: 90 }), { minLength: 4, maxLength: 4 }),
   joined: three,
   rod3: mostly('yes', 'unknown'),
@@ -66,18 +69,20 @@ export const specs: fc.Arbitrary<Spec> = fc.record({
   continuous: three,
   gasBonded: fc.constantFrom('no', 'unknown'),
   clampThere: mostly('yes', 'unknown'),
-  wires: fc.array(wire, { minLength: 1, maxLength: 8 }),
+  wires: fc.array(wire, { minLength: 1, maxLength: 8 }).filter(([first]) => first!.from !== 'c0' && first!.to !== 'c0'),
 });
 
 /** The file of a spec: sections, members and their fields. */
 export function docOf(spec: Spec): Doc {
-  const rod = (i: number, more: Fields = {}) => ({ kind: 'rod', resistance: `${spec.ohms[i]} ohm`, ...more });
+  const stated = (i: number) => ({ resistance: `${spec.ohms[i]} ohm` });
+  const sized = (i: number) => ({ length: '2 m', diameter: '16 mm', at: [spec.ohms[i]! / 10, 2 * i] });
+  const rod = (i: number, more: Fields = {}) => ({ kind: 'rod', ...(spec.buried ? sized(i) : stated(i)), ...more });
   return {
     electrodes: {
       R1: rod(0),
       R2: rod(1),
       R3: rod(2, { present: spec.rod3 }),
-      rods: { kind: 'rods', count: 2, joined: spec.joined, resistance: `${spec.ohms[3]} ohm` },
+      rods: rod(3, { kind: 'rods', count: 2, joined: spec.joined, layout: 'line', spacing: '3 m' }),
     },
     supports: {
       mast: { kind: 'mast', height: '9 m', metal: 'galvanised steel', sections: 'one piece' },
@@ -131,7 +136,8 @@ export function wireFields({ from, to, lengthM, joints, passes, state }: Wire): 
 /** The text of the file; `edit` may change it as text. */
 export function textOf(service: string, doc: Doc): string {
   const site = { name: 'Small', region: 'iec', units: 'm', service };
-  return JSON.stringify({ site, ...doc }, null, 1);
+  const soil = { layers: [{ resistivity: '100 ohm m' }] };
+  return JSON.stringify({ site, soil, ...doc }, null, 1);
 }
 
 /** Reads it; a text that the reader refuses is a fault of the test. */
@@ -149,3 +155,16 @@ export function siteOfSpec(spec: Spec): Site {
 export function withWires(doc: Doc, more: Members): Doc {
   return { ...doc, conductors: { ...doc.conductors, ...more } };
 }
+
+/** A wire off which something branches is tried span by span. */
+export function isSpanBySpan(spec: Spec, at: string): boolean {
+  const wire = /^c\d$/.test(at) ? spec.wires[Number(at.slice(1))] : undefined;
+  return (wire !== undefined && wire.passes !== null) || (at === 'c0' && isTapped(spec));
+}
+
+export const isTapped = ({ wires }: Spec) => wires.some(({ from, to }) => from === 'c0' || to === 'c0');
+
+/** How often a law is tried: each try reads and works out several sites. */
+export const runs = { numRuns: Number(process.env.LAW_RUNS ?? 50) };
+/** The same for a law that works out dozens of them. */
+export const few = { numRuns: Number(process.env.LAW_RUNS ?? 20) };
