@@ -43,6 +43,9 @@ type Shape = Pick<Wire, 'form' | 'areaM2' | 'diameterM' | 'widthM' | 'thicknessM
 
 const unitWord = /^(?:awg|mm2|mm|cm|m|in|inch|inches|ft|kcmil|cmil|mcm|sq mm|sq in|mm sq)$/;
 
+/** Longer texts are no wire; see the same limit of figures. */
+const longest = 200;
+
 const example =
   '6 AWG copper, 16 mm2 copper, round 8 mm copper, strap 3 in x 0.022 in copper, tube 3/4 in copper, braid 1/2 in';
 
@@ -54,6 +57,7 @@ const example =
  */
 export function readWire(text: string): WireRead {
   const typed = text.trim();
+  if (typed.length > longest) return fault('wire-unreadable', `${typed.slice(0, 60)}...`, { example });
   const { rest, insulated, stranded } = takeManner(typed);
   const { size, metal, metalText } = takeMetal(rest);
   const shape = readShape(size, typed);

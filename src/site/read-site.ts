@@ -3,7 +3,7 @@ import { checkMentions } from './check/check-mentions.ts';
 import { checkSite } from './check/check-site.ts';
 import { collectIds } from './check/ids.ts';
 import type { Problem } from './problem.ts';
-import { withinLimits } from './reading/limits.ts';
+import { withinLimits, withinParts } from './reading/limits.ts';
 import { readYaml } from './reading/read-yaml.ts';
 import { newReport, type Report, refuse, type Spot } from './reading/report.ts';
 import { findSlips } from './reading/slips/find-slips.ts';
@@ -75,7 +75,7 @@ function noteSlips(slips: readonly Slip[], corrected: string, tree: TreeNode, re
 
 function siteOf(tree: TreeNode, report: Report, fileName: string): Site | null {
   const root = rootOf(tree, { path: '', report });
-  if (root === null) return null;
+  if (root === null || !withinParts(root, { path: '', report })) return null;
   const typed = readTypedSite(root, report);
   checkMentions(typed, collectIds(typed, report), report);
   const site = buildSite(typed, report, fileName);

@@ -12,26 +12,28 @@ export function nearName(word: string, candidates: readonly string[]): string | 
   let fewest = Infinity;
   for (const candidate of candidates) {
     const name = plain(candidate);
+    const allowed = slipsAllowed(typed, name);
+    // A letter more or less is a slip each, so most names need no closer look.
+    if (Math.abs(typed.length - name.length) > allowed) continue;
     const slips = distance(typed, name);
-    if (slips >= fewest || slips > slipsAllowed(typed, name)) continue;
+    if (slips >= fewest || slips > allowed) continue;
     best = candidate;
     fewest = slips;
   }
   return best;
 }
 
-function plain(text: string): string {
-  return text.toLowerCase().replace(/[\s_-]+/g, '');
+/** The letters that count. */
+function plain(text: string): readonly string[] {
+  return [...text.toLowerCase().replace(/[\s_-]+/g, '')];
 }
 
-function slipsAllowed(a: string, b: string): number {
-  const letters = Math.min([...a].length, [...b].length);
+function slipsAllowed(a: readonly string[], b: readonly string[]): number {
+  const letters = Math.min(a.length, b.length);
   return letters < 2 ? 0 : Math.max(1, Math.floor(letters / 3));
 }
 
-function distance(a: string, b: string): number {
-  const from = [...a];
-  const to = [...b];
+function distance(from: readonly string[], to: readonly string[]): number {
   let twoBack: number[] = [];
   let above = to.map((_, j) => j).concat(to.length);
   for (let i = 1; i <= from.length; i++) {

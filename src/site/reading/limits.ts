@@ -1,4 +1,5 @@
-import { refuse, type Spot } from './report.ts';
+import { below, refuse, type Spot } from './report.ts';
+import type { MapNode } from './tree.ts';
 
 /** Bytes of a site file. A site of ten thousand parts is about 1 MiB. */
 export const siteFileLimit = 4 * 1024 * 1024;
@@ -26,6 +27,19 @@ export function withinLimits(text: string, spot: Spot): boolean {
   const deep = tooDeepAt(text);
   if (deep !== null) refuse(spot, { start: deep, end: deep }, 'too-deep', { limit: depthLimit });
   return deep === null;
+}
+
+/** Notes the part that is one too many; true where all may be read. Places, states and readings count too. */
+export function withinParts(root: MapNode, spot: Spot): boolean {
+  const held = root.entries.filter(({ key }) => key !== 'site' && key !== 'soil' && key !== 'prices');
+  const parts = held.flatMap(({ key, value }) =>
+    value.is === 'map' ? value.entries.map((part) => ({ part, path: below(spot, key) })) : [],
+  );
+  const extra = parts[partLimit];
+  if (extra === undefined) return true;
+  const values = { limit: partLimit, count: parts.length };
+  refuse(below(extra.path, extra.part.key), extra.part.keyAt, 'too-many-parts', values);
+  return false;
 }
 
 function countMarks(text: string): number {

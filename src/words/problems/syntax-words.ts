@@ -10,6 +10,10 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     wrong: 'the file holds more than {limit} values',
     todo: 'Is this the right file? Split a site that is really so large into several files.',
   },
+  'too-many-parts': {
+    wrong: 'the file holds {count} parts; at most {limit} are read',
+    todo: 'Type parts that are all alike once, with `count:`, or split the site into several files.',
+  },
   'too-deep': {
     wrong: 'lists and groups lie more than {limit} levels inside one another',
     todo: 'Look for a bracket or brace that is opened again and again, or a line that is indented far too much.',
