@@ -85,9 +85,14 @@ function bounds(low: number | null, value: number | null | undefined, high: numb
 }
 
 function solveNominal(network: RangedNetwork): SolvedNetwork | RefusedEarth | null {
+  return network.branches.some((branch) => branch.nominalOhm === null) ? null : solveLikely(network, Infinity);
+}
+
+/** The network at its nominal figures, branches that have none at `unnamedOhm`; null where an electrode has none. */
+export function solveLikely(network: RangedNetwork, unnamedOhm: number): SolvedNetwork | RefusedEarth | null {
   const { nominalOhm } = network.earth;
-  if (nominalOhm === null || network.branches.some((branch) => branch.nominalOhm === null)) return null;
-  return solveNetwork(pick(network, nominalOhm, (branch) => branch.nominalOhm!));
+  if (nominalOhm === null) return null;
+  return solveNetwork(pick(network, nominalOhm, (branch) => branch.nominalOhm ?? unnamedOhm));
 }
 
 function pick(

@@ -1,4 +1,4 @@
-import { type RangedNetwork, type SolvedRange, solveRange } from '../currents/bounds.ts';
+import { type RangedNetwork, type SolvedRange, solveLikely } from '../currents/bounds.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
 
 /** How far apart the figures with unknown ties at nothing and with them gone may lie for one figure to stand for both. */
@@ -10,11 +10,9 @@ export const agreeShare = 0.01;
  */
 export function likelySolutions(ranged: RangedNetwork, solved: SolvedRange): readonly SolvedNetwork[] {
   if (solved.value !== null) return [solved.value];
-  if (ranged.earth.nominalOhm === null) return [];
   return [0, Number.POSITIVE_INFINITY].flatMap((ohm) => {
-    const branches = ranged.branches.map((b) => ({ ...b, nominalOhm: b.nominalOhm ?? ohm }));
-    const again = solveRange({ ...ranged, branches });
-    return again.ok && again.value !== null ? [again.value] : [];
+    const again = solveLikely(ranged, ohm);
+    return again?.ok ? [again] : [];
   });
 }
 
