@@ -27,7 +27,9 @@ export interface Row {
 }
 
 export interface Cell {
-  readonly lines: readonly string[];
+  readonly text: string;
+  /** Lines below the first. */
+  readonly more: readonly string[];
   /**
    * Classes for the style sheet. long: holds a word so long that it has to be broken anywhere, lest the table grow wider
    * than the paper. even: its lines weigh the same; else the first says most.
@@ -78,12 +80,12 @@ export function subheading(text: string): Block {
 /** A cell from text or several lines, of which the first says most; empty lines are left out. */
 export function cell(...lines: readonly (string | null)[]): Cell {
   const said = lines.filter((l): l is string => l !== null && l !== '');
-  return { lines: said, look: isLong(said) ? 'long' : '' };
+  return { text: said[0] ?? '', more: said.slice(1), look: isLong(said) ? 'long' : '' };
 }
 
 /** A cell with a list, an entry a line. */
 export function listCell(lines: readonly string[]): Cell {
-  return { lines, look: isLong(lines) ? 'long even' : 'even' };
+  return { text: lines[0] ?? '', more: lines.slice(1), look: isLong(lines) ? 'long even' : 'even' };
 }
 
 function isLong(lines: readonly string[]): boolean {
