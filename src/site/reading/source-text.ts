@@ -11,11 +11,14 @@ export interface SourceText {
 
 export function sourceText(text: string): SourceText {
   const starts = lineStarts(text);
+  // Only where two code units make one character does a column need counting.
+  const hasPairs = /[\uD800-\uDBFF]/.test(text);
   const startOf = (line: number) => starts[line - 1] ?? text.length;
   const lineText = (line: number) => text.slice(startOf(line), starts[line] ?? text.length).replace(/\r?\n$|\r$/, '');
   const placeOf = (offset: number): SourcePlace => {
     const line = lineOf(starts, Math.min(Math.max(offset, 0), text.length));
-    return { line, column: [...text.slice(startOf(line), offset)].length + 1 };
+    const before = text.slice(startOf(line), offset);
+    return { line, column: (hasPairs ? [...before].length : before.length) + 1 };
   };
   return { text, placeOf, lineText };
 }
