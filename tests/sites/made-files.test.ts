@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readSite } from '../../src/site/read-site.ts';
 import { readSiteBytes } from '../../src/site/read-site-bytes.ts';
-import { aliasLimit, depthLimit, markLimit, siteFileLimit } from '../../src/site/reading/limits.ts';
+import { aliasLimit, depthLimit, markLimit, partLimit, siteFileLimit } from '../../src/site/reading/limits.ts';
 import { problemWords } from '../../src/words/problems.ts';
 import { questionWords } from '../../src/words/question-words.ts';
 import { sayProblem } from '../../src/words/say-problem.ts';
@@ -42,6 +42,14 @@ const made: readonly Made[] = [
     column: 1,
     key: 'too-many-values',
     says: /400000 values/,
+  },
+  {
+    name: 'more parts than a site has',
+    bytes: utf8(`site: {name: x}\nbars:\n${Array.from({ length: partLimit + 1 }, (_, i) => `  b${i}:\n`).join('')}`),
+    line: partLimit + 3,
+    column: 3,
+    key: 'too-many-parts',
+    says: /10001 parts; at most 10000/,
   },
   {
     name: 'deep lists without a bracket',
