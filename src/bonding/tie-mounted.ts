@@ -19,14 +19,22 @@ export function tieMounted(builder: GraphBuilder): void {
   for (const part of rest) if (part.present !== 'no') tieStated(builder, part, landedOn);
 }
 
-/** Parts on which a conductor lands: their bond is described. */
-function conductorEnds({ index }: GraphBuilder): ReadonlySet<string> {
-  const present = index.site.conductors.filter((c) => c.present !== 'no');
-  const points = present.flatMap((c) => [c.from, c.to, ...c.passes.map((p) => p.at)]);
-  return new Set(points.flatMap((p) => (p.part === null ? [] : [p.part])));
+/** Parts on which a conductor lands, so that their bond is described: null, or the field that decides whether that wire is there. */
+type LandedOn = ReadonlyMap<string, string | null>;
+
+function conductorEnds({ index }: GraphBuilder): LandedOn {
+  const landed = new Map<string, string | null>();
+  for (const c of index.site.conductors) {
+    if (c.present === 'no') continue;
+    for (const { part } of [c.from, c.to, ...c.passes.map((p) => p.at)]) {
+      const isSure = c.present === 'yes' || landed.get(part ?? '') === null;
+      if (part !== null) landed.set(part, isSure ? null : fieldPath(c, 'present'));
+    }
+  }
+  return landed;
 }
 
-function tiePart(builder: GraphBuilder, part: Part, landedOn: ReadonlySet<string>): void {
+function tiePart(builder: GraphBuilder, part: Part, landedOn: LandedOn): void {
   const carrier = part.on?.part == null ? undefined : builder.index.parts.get(part.on.part);
   const bolts = carrier !== undefined && (part.section === 'arresters' || holdsByBolts(carrier));
   if (bolts && part.bonded !== 'no') bolt(builder, part as Mounted, part.on!);
@@ -65,7 +73,7 @@ function ownLanding(builder: GraphBuilder, part: Part, lander: string): string {
 }
 
 /** Of an antenna, `touches_support` says whether its metal meets the support's. */
-function tieAntenna(builder: GraphBuilder, antenna: Antenna, landedOn: ReadonlySet<string>): void {
+function tieAntenna(builder: GraphBuilder, antenna: Antenna, landedOn: LandedOn): void {
   const body = bodyOf(builder, antenna);
   const target = antenna.on === null ? null : carrierNode(builder, antenna, antenna.on);
   if (target !== null && antenna.touchesSupport !== 'no') {
@@ -76,12 +84,14 @@ function tieAntenna(builder: GraphBuilder, antenna: Antenna, landedOn: ReadonlyS
 }
 
 /** `bonded` where no conductor lands: to what carries the part, else to the service's system, by something undescribed. */
-function tieStated(builder: GraphBuilder, part: Part, landedOn: ReadonlySet<string>): void {
+function tieStated(builder: GraphBuilder, part: Part, landedOn: LandedOn): void {
   const carrier = part.on === null ? null : carrierNode(builder, part, part.on);
   const bonded = part.bonded ?? (carrier === null ? 'no' : 'unknown');
-  if (bonded === 'no' || (bonded === 'yes' && landedOn.has(part.id))) return;
+  const described = landedOn.get(part.id);
+  if (bonded === 'no' || (bonded === 'yes' && described === null)) return;
   const target = carrier ?? serviceNode(builder, part) ?? somewhere(builder, part);
-  const unknown = unknownIf(bonded === 'unknown', fieldPath(part, 'bonded'));
+  const decidedBy = bonded === 'unknown' ? fieldPath(part, 'bonded') : (described ?? null);
+  const unknown = decidedBy === null ? {} : { is: 'unknown' as const, decidedBy };
   const more = { body: 'undescribed' as const, lengthM: null, ...unknown };
   addTie(builder, ownLanding(builder, part, `${part.id}:bonded`), target, tieOf('metal', part.id, more));
 }
