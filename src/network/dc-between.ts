@@ -1,7 +1,6 @@
 import { applyState } from '../bonding/apply-state.ts';
 import { askedNodes } from '../bonding/asked-nodes.ts';
 import { buildGraph } from '../bonding/build-graph.ts';
-import { components } from '../bonding/components.ts';
 import type { BondingGraph } from '../bonding/graph-builder.ts';
 import { siteIndex } from '../bonding/site-index.ts';
 import {
@@ -15,8 +14,8 @@ import { flow } from '../currents/flow.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { PointRef, Site } from '../site/site.ts';
 import { aloneOhm, soilLayersOf } from './alone-ohm.ts';
-import { type GroupNetwork, groupNetwork } from './dc-network.ts';
-import { isBond, solveGroup } from './dc-of.ts';
+import { type GroupNetwork, groupNetworks } from './dc-network.ts';
+import { solveGroup } from './dc-of.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
 
 /** What an instrument would read between two points of one bonded group, lines lifted, and where a current would go. */
@@ -50,23 +49,22 @@ export function dcBetween(site: Site, stateId: string | null, from: PointRef, to
   const [a, b] = [from, to].map((point) => askedNodes({ graph, ...metal }, point));
   if (a?.is !== 'found' || b?.is !== 'found') return null;
   const run = { graph, site: state.site };
-  for (const nodes of components(graph, { edge: (key) => isBond(run, key) })) {
-    const [start, end] = [a, b].map(({ nodes: ids }) => ids.find((id) => nodes.includes(id)));
+  for (const network of groupNetworks(graph)) {
+    const [start, end] = [a, b].map(({ nodes: ids }) => ids.find((id) => network.indexOf.has(id)));
     if (start === undefined || end === undefined) continue;
-    return start === end ? null : between(solvedPiece(run, nodes), start, end);
+    return start === end ? null : between(solvedPiece(run, network), start, end);
   }
   return null;
 }
 
-function solvedPiece(run: { readonly graph: BondingGraph; readonly site: Site }, nodes: readonly string[]): Solved {
+function solvedPiece(run: { readonly graph: BondingGraph; readonly site: Site }, network: GroupNetwork): Solved {
   const soil = soilLayersOf(run.site);
   const alone = new Map(run.site.electrodes.map((e) => [e.id, aloneOhm(e, soil)]));
   const electrodes = new Map(run.site.electrodes.map((e) => [e.id, e]));
-  const group = solveGroup({ graph: run.graph, electrodes }, nodes, alone, soil);
+  const group = solveGroup({ graph: run.graph, electrodes }, network, alone, soil);
   if (group !== null) return { ...group, electrodes: group.points.map((p) => p.electrode.id) };
-  const network = groupNetwork(run.graph, nodes);
   const earth = { nodes: [], lowOhm: [], highOhm: [], nominalOhm: [] };
-  const ranged: RangedNetwork = { nodeCount: nodes.length, branches: network.branches, earth };
+  const ranged: RangedNetwork = { nodeCount: network.nodes.length, branches: network.branches, earth };
   const solved = solveRange(ranged);
   if (!solved.ok) throw new Error('a network without earth was refused');
   return { network, solved, likely: likelySolutions(ranged, solved), bounds: null, electrodes: [] };

@@ -1,3 +1,5 @@
+import { isBond, knownBonds } from '../bonding/bond-choice.ts';
+import { components } from '../bonding/components.ts';
 import type { BondingGraph } from '../bonding/graph-builder.ts';
 import type { Tie } from '../bonding/tie.ts';
 import type { RangedBranch } from '../currents/bounds.ts';
@@ -19,28 +21,32 @@ const anyJointOhm: Interval = joints
   .map((j) => j.resistanceOhm)
   .reduce(hull);
 
-/** Kinds of tie that a direct current between bonded parts uses: bonds alone, as an instrument sees them with lines lifted. */
-export const bonds: ReadonlySet<Tie['kind']> = new Set(['metal', 'feeder']);
-
-/** The bonds among these nodes as resistances. A tie of unknown resistance may be anything from 0 up. */
-export function groupNetwork(graph: BondingGraph, nodes: readonly string[]): GroupNetwork {
-  const indexOf = new Map(nodes.map((id, i) => [id, i]));
-  const branches: RangedBranch[] = [];
-  const parts: string[] = [];
-  graph.forEachEdge((_key, tie, a, b) => {
-    const [from, to] = [indexOf.get(a), indexOf.get(b)];
-    if (from === undefined || to === undefined || tie.is !== 'there' || !bonds.has(tie.kind)) return;
+/**
+ * The pieces of metal that bonds join, each as a network of resistances: bonds alone, as an instrument sees them with lines
+ * lifted. Linear time, but for the sorting of ids.
+ */
+export function groupNetworks(graph: BondingGraph): readonly GroupNetwork[] {
+  const pieces = components(graph, knownBonds(graph)).map((nodes) => ({
+    nodes,
+    indexOf: new Map(nodes.map((id, i) => [id, i])),
+    branches: [] as RangedBranch[],
+    parts: [] as string[],
+  }));
+  const pieceOf = new Map(pieces.flatMap((piece) => piece.nodes.map((id) => [id, piece] as const)));
+  graph.forEachEdge((_key, tie, a, b, factsA, factsB) => {
+    if (tie.is !== 'there' || !isBond(tie)) return;
+    const { indexOf, branches, parts } = pieceOf.get(a)!;
+    const atJoint = factsA.kind === 'joint' || factsB.kind === 'joint';
     parts.push(tie.part);
-    branches.push({
-      from,
-      to,
-      ...rangeOf(tie, graph.getNodeAttribute(a, 'kind') === 'joint' || graph.getNodeAttribute(b, 'kind') === 'joint'),
-    });
+    branches.push({ from: indexOf.get(a)!, to: indexOf.get(b)!, ...rangeOf(tie, atJoint) });
   });
-  return { nodes, indexOf, branches, parts };
+  return pieces;
 }
 
-/** A fresh tie by metal of no known section, such as a tower's own steel, counts from 0 up; its figure is not guessed. */
+/**
+ * A tie of unknown resistance may be anything from 0 up. A fresh tie by metal of no known section, such as a tower's own
+ * steel, counts from 0 up; its figure is not guessed.
+ */
 function rangeOf(tie: Tie, atJoint: boolean): Pick<RangedBranch, 'resistanceOhm' | 'nominalOhm'> {
   const known = tie.resistanceOhm ?? (tie.body === 'contact' && atJoint ? anyJointOhm : null);
   if (known === null) return { resistanceOhm: { low: 0, high: Number.POSITIVE_INFINITY }, nominalOhm: null };

@@ -1,5 +1,4 @@
 import type { BondingRun } from '../bonding/bonding-of.ts';
-import { components } from '../bonding/components.ts';
 import {
   boundsToEarth,
   type RangedNetwork,
@@ -13,7 +12,7 @@ import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { Electrode } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
 import { type AloneOhm, aloneOhm, soilLayersOf } from './alone-ohm.ts';
-import { bonds, type GroupNetwork, groupNetwork } from './dc-network.ts';
+import { type GroupNetwork, groupNetworks } from './dc-network.ts';
 import { type EarthPoint, type EarthRanges, earthRanges, withoutCoupling } from './earth-ranges.ts';
 import { electrodeAt } from './electrode-at.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
@@ -56,9 +55,9 @@ export function dcOf(run: BondingRun): DcRun {
   const soil = soilLayersOf(site);
   const there = site.electrodes.filter((e) => e.present !== 'no');
   const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), soil)]));
-  const pieces = components(graph, { edge: (key) => isBond(run, key) });
   const electrodes = new Map(site.electrodes.map((e) => [e.id, e]));
-  const groups = pieces.flatMap((nodes) => solveGroup({ graph, electrodes }, nodes, alone, soil) ?? []);
+  const pieces = groupNetworks(graph);
+  const groups = pieces.flatMap((network) => solveGroup({ graph, electrodes }, network, alone, soil) ?? []);
   const ofPart = new Map<string, ResistanceBounds>();
   for (const [part, ohm] of groups.flatMap((g) => partBounds(run, g))) ofPart.set(part, better(ofPart.get(part), ohm));
   const service = bonding.service.part;
@@ -81,21 +80,15 @@ export function dcOf(run: BondingRun): DcRun {
   };
 }
 
-export function isBond({ graph }: Pick<BondingRun, 'graph'>, key: string): boolean {
-  const tie = graph.getEdgeAttributes(key);
-  return tie.is === 'there' && bonds.has(tie.kind);
-}
-
-/** One bonded group as a network; null where it has no electrode or its earth makes no sense even without coupling. */
+/** One bonded group; null where it has no electrode or its earth makes no sense even without coupling. */
 export function solveGroup(
   { graph, electrodes }: Pick<BondingRun, 'graph'> & { readonly electrodes: ReadonlyMap<string, Electrode> },
-  nodes: readonly string[],
+  network: GroupNetwork,
   alone: DcRun['alone'],
   soil: ReturnType<typeof soilLayersOf>,
 ): SolvedGroup | null {
-  const network = groupNetwork(graph, nodes);
   const taken = new Set<string>();
-  const points = nodes.flatMap((id, node): EarthPoint[] => {
+  const points = network.nodes.flatMap((id, node): EarthPoint[] => {
     const { kind, part } = graph.getNodeAttributes(id);
     const owned = electrodes.get(part);
     if (kind !== 'electrode' || owned === undefined) return [];
@@ -108,7 +101,7 @@ export function solveGroup(
   const coupled = earthRanges(points, soil);
   const ranges = [coupled, withoutCoupling(coupled, points)];
   for (const { earth, leftOut } of ranges) {
-    const ranged: RangedNetwork = { nodeCount: nodes.length, branches: network.branches, earth };
+    const ranged: RangedNetwork = { nodeCount: network.nodes.length, branches: network.branches, earth };
     const solved = solveRange(ranged);
     if (!solved.ok) continue;
     const likely = likelySolutions(ranged, solved);
