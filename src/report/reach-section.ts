@@ -1,3 +1,4 @@
+import type { Study } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, listCell, paragraph, row, type Section, tableIfAny } from './block.ts';
@@ -22,23 +23,27 @@ export function reachSection(page: PageContext): Section {
   };
 }
 
-/** One column a state; nothing where the file has no states. */
+/** One column a state, a row for each box that a state changes; nothing where the file has no states. */
 function statesTable(page: PageContext): readonly Block[] {
   const states = page.study.reachInStates;
   if (states.length < 2) return [];
+  const linesBy = states.map(({ reach }) => new Map(reach.map((r) => [r.part, linesOf(page, r)])));
   const boxes = [...new Set(states.flatMap((s) => s.reach.map((r) => r.part)))].sort();
-  const rows = boxes.map((box) =>
+  const changed = boxes.filter((box) => new Set(linesBy.map((l) => JSON.stringify(l.get(box) ?? []))).size > 1);
+  const rows = changed.map((box) =>
     row(
       cell(partName(page, box)),
-      ...states.map(({ reach }) => {
-        const lines = [...new Set(reach.find((r) => r.part === box)?.by.map((b) => b.line) ?? [])];
+      ...linesBy.map((of) => {
+        const lines = of.get(box) ?? [];
         return lines.length === 0 ? cell(words.nothing) : listCell(lines);
       }),
     ),
   );
   const head = [words.box, ...states.map((s) => s.state ?? words.asTyped)];
-  return [
-    paragraph(words.statesIntro),
-    ...tableIfAny({ id: 'reach-states', caption: words.statesCaption, head, rows }),
-  ];
+  const intro = changed.length === 0 ? words.sameInStates : words.statesIntro;
+  return [paragraph(intro), ...tableIfAny({ id: 'reach-states', caption: words.statesCaption, head, rows })];
+}
+
+function linesOf(page: PageContext, { by }: Study['reach'][number]): readonly string[] {
+  return [...new Set(by.map((b) => partName(page, b.line)))];
 }

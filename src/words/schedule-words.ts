@@ -99,8 +99,10 @@ export const scheduleWords = {
     intro:
       'What leads to each box in this state: lines from the world outside or from an antenna, cords, data cables and bonds.',
     caption: 'What reaches each box',
-    statesIntro: 'The same in every state of the file: pulling a plug takes off that one path and leaves the others.',
-    statesCaption: 'What still reaches each box, state by state',
+    statesIntro:
+      'Boxes that a state of the file changes. Pulling a plug takes off that one path and leaves the others; every box that is not named here is reached as above in every state.',
+    sameInStates: 'No state of the file changes any of this.',
+    statesCaption: 'What still reaches a box, state by state',
     asTyped: 'as typed',
     nothing: 'nothing',
     box: 'Box',

@@ -10,7 +10,7 @@ const unprotected = {
   'count wires': 'Count the wires of {at} and the wires that its protector covers; type `wires:` and `covers:`.',
   'place unknown': placeUnknown,
   'follow it': followIt,
-  bare: '{count} conductor(s) of {at} come in from outside with no protector anywhere.',
+  bare: 'Conductors of {at} that come in from outside with no protector anywhere: {count}.',
 } as const;
 
 export const lines = {
