@@ -1,6 +1,8 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
+import type { Answer, Site } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { reachedByCord, supplySources } from './reached-by-cord.ts';
 
 /** Boxes too small or too plastic to ask a bond of. */
 const exempt: readonly string[] = ['modem', 'router', 'computer'];
@@ -16,23 +18,40 @@ export const noOrphanEquipment = rule({
     clause: 'bonding of equipment',
     provenance: 'memory',
   },
-  needs: ['header', 'sections', 'bonding', 'boxes'],
+  needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const boxes = facts.boxes.filter((b) => !exempt.includes(b.part.kind) && b.part.present !== 'no');
     if (boxes.length === 0) return nothingThere(facts, 'equipment');
-    return boxes.map((b) => ofBox(b, facts));
+    const fed = fedWithEarth(facts.site);
+    return boxes.map((b) => ofBox(b, fed(b), facts));
   },
 });
 
-function ofBox(b: BoxFacts, facts: Pick<Facts, 'header' | 'sections' | 'bonding'>): Verdict {
+function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'sections' | 'bonding'>): Verdict {
   const at = [b.id];
-  const { earthBy, serviceBy } = facts.bonding;
+  const { earthBy, serviceBy, service } = facts.bonding;
   if (earthBy.bonds.has(b.id)) return { is: 'met', at, because: { key: 'bonded' } };
-  if (serviceBy.bondsAndCords.has(b.id)) return { is: 'met', at, because: { key: 'by its cord' } };
-  if (b.part.bonded === 'no' && !earthBy.perhaps.has(b.id)) return { is: 'not met', at, because: { key: 'nothing' } };
+  if (b.part.kind === 'generator' && service.is === 'none') return { is: 'met', at, because: { key: 'own source' } };
+  if (serviceBy.bondsAndCords.has(b.id) || byCord === 'yes') return { is: 'met', at, because: { key: 'by its cord' } };
+  if (b.part.bonded === 'no' && byCord === 'no' && !earthBy.perhaps.has(b.id))
+    return { is: 'not met', at, because: { key: 'nothing' } };
   const whole = isWhole(facts, 'conductors') && isWhole(facts, 'lines');
-  if (earthBy.perhaps.has(b.id) || b.id === facts.bonding.service.part || !whole || b.part.bonded === 'unknown') {
+  const open = earthBy.perhaps.has(b.id) || b.id === service.part || b.part.bonded === 'unknown';
+  if (open || !whole || byCord === 'unknown') {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   }
   return { is: 'not met', at, because: { key: 'nothing' } };
+}
+
+/** Whether a cord or circuit brings a protective conductor from a panel or generator; a source brings it to others. */
+function fedWithEarth(site: Site): (b: BoxFacts) => Answer {
+  const answers = [['yes'], ['yes', 'unknown']] as const;
+  const [panelSure, panelPerhaps] = answers.map((a) => reachedByCord(site, a, false));
+  const [boxSure, boxPerhaps] = answers.map((a) => reachedByCord(site, a, true));
+  return ({ id, part }) => {
+    if (supplySources.includes(part.kind)) return 'no';
+    const isPanel = part.kind === 'sub-panel';
+    if ((isPanel ? panelSure : boxSure)!.has(id)) return 'yes';
+    return (isPanel ? panelPerhaps : boxPerhaps)!.has(id) ? 'unknown' : 'no';
+  };
 }

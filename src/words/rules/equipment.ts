@@ -3,17 +3,19 @@ import type { RuleWords } from '../rule-words.ts';
 export const equipment = {
   'no-orphan-equipment': {
     title: 'Every metal case is tied to [ground]',
-    failTitle: '{at} is tied to nothing',
+    failTitle: 'Nothing lasting ties the case of {at}',
     why: 'A case that is tied to nothing floats to whatever its cables bring, and a person may be what ties it.',
-    met: 'A bond leads to an [electrode], or its cord’s [protective conductor] to the [service].',
+    met: 'A bond leads to an [electrode], or its cord’s [protective conductor] to a panel or generator. A generator that is the only source of a field station is left out.',
     remedy: 'Bond {at} to the station’s bar; never lift the [protective conductor] of its cord.',
     because: {
       none: 'No equipment of this kind stands in the file.',
       bonded: '{at} is bonded.',
-      'by its cord': 'The [protective conductor] of a cord ties {at} to the [service].',
-      perhaps: 'Whether {at} is tied to anything hangs on what is not known.',
-      look: 'Look how {at} is fed (two or three pins) and whether a bond lands on it.',
-      nothing: 'Neither a bond nor the [protective conductor] of a cord reaches {at}.',
+      'by its cord': 'The [protective conductor] of its cord or circuit ties {at}.',
+      'own source': 'The cords of a field station begin at {at}; no [electrode] is asked of it.',
+      perhaps: 'Whether {at} is tied to anything depends on what is not known.',
+      look: 'Look how {at} is fed (two or three pins: `protective_conductor:` of its line) and whether a bond lands on it.',
+      nothing:
+        'Neither a bond nor the [protective conductor] of a cord reaches {at}; its other cables tie it only while they are plugged in.',
     },
   },
   'metalwork-bonded': {
