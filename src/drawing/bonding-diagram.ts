@@ -7,6 +7,7 @@ import { diagramLegend } from './diagram-legend.ts';
 import { drawBoxes } from './draw-boxes.ts';
 import { itemNumbers, partOfPoint } from './item-numbers.ts';
 import { speechOf } from './speech.ts';
+import { splitBox } from './split-box.ts';
 import { drawing, group } from './svg.ts';
 import { symbolOf } from './symbols.ts';
 import { type TieStyle, tieStyleOf } from './tie-style.ts';
@@ -39,7 +40,7 @@ export function bondingDiagram(study: Study): string {
   const bonds = study.bonding.ties.filter((t) => isBond(t) && t.a !== t.b);
   const make = { study, speech, numbers, parts, marks: weakMarks(study), places, bonds };
   const trees = study.bonding.groups.map((g) => groupTree(make, g));
-  const boxes = trees.filter((t) => t.rows.length > 0).map((t) => box(make, t));
+  const boxes = trees.filter((t) => t.rows.length > 0).flatMap((t) => boxesOf(make, t));
   const body = drawBoxes(boxes, freeTies(make, trees), widthMm);
   const legend = diagramLegend(speech, widthMm, body.heightMm + 4);
   const values = { groups: String(study.bonding.groups.length), weak: String(weakRows(study).length) };
@@ -72,6 +73,17 @@ function groupTree({ study, parts, places, bonds }: Maker, g: Group): GroupTree 
 function isBond(t: Study['bonding']['ties'][number]): boolean {
   const style = tieStyleOf(t);
   return style === 'bond' || style === 'feeder';
+}
+
+function boxesOf(make: Maker, tree: GroupTree): readonly Box[] {
+  const whole = box(make, tree);
+  const continued = say(words.continued, { group: whole.title }, make.speech);
+  const on = (row: BoxRow) => make.numbers.get(row.parent ?? '') ?? '';
+  const apart = (row: BoxRow) => ({
+    ...row,
+    note: say(words.hangsOn, { by: row.note, on: on(row) }, make.speech).trim(),
+  });
+  return splitBox(whole, continued, apart);
 }
 
 function box(make: Maker, { group: g, rows }: GroupTree): Box {

@@ -29,6 +29,8 @@ export const drawingWords = {
       '{groups} groups of parts that permanent metal joins, as boxes, with the ties between them that are no bond or that nobody is sure of, and {weak} marks of weak points.',
     service: 'with the [service]',
     byConductor: 'by {list}',
+    hangsOn: '{by} on {on}',
+    continued: '{group} (continued)',
   },
   legend: {
     heading: 'Legend',
