@@ -1,4 +1,4 @@
-import { gaussLegendre, integrate } from '../math/quadrature.ts';
+import { type GaussRule, gaussLegendre, integrate } from '../math/quadrature.ts';
 import { selfPotential } from './level-wire.ts';
 
 /**
@@ -19,7 +19,8 @@ export function star(count: number, armLengthM: number, radiusM: number, depthM:
   return sum / (4 * Math.PI * count);
 }
 
-const rule = gaussLegendre(40);
+/** Worked out when the first star is: most sites have none. */
+let rule: GaussRule | null = null;
 
 /** Potential of an evenly charged arm, averaged over another at an angle to it and `offsetM` above or below. */
 function armPotential(lengthM: number, angle: number, offsetM: number): number {
@@ -28,6 +29,7 @@ function armPotential(lengthM: number, angle: number, offsetM: number): number {
     const awayM = Math.hypot(alongM * Math.sin(angle), offsetM);
     return Math.asinh((lengthM - footM) / awayM) + Math.asinh(footM / awayM);
   };
+  rule ??= gaussLegendre(40);
   // the cube crowds the points where the arms meet
   return integrate(rule, (u) => at(lengthM * u ** 3) * 3 * u * u, 0, 1) / lengthM;
 }
