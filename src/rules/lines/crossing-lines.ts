@@ -1,7 +1,7 @@
 import type { Crossing, LineFacts } from '../../bonding/bonding.ts';
 
 /** Kinds of line that carry radio frequency from an antenna. */
-export const feedLines: readonly string[] = ['coax', 'open-wire', 'single-wire'];
+export const feedLines: readonly string[] = ['coax', 'open-wire', 'single wire'];
 
 /** Kinds whose wires bring a surge in beside the feed lines; mains has rules of its own, fibre without metal brings nothing. */
 export const controlLines: readonly string[] = [

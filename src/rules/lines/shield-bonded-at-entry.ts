@@ -3,6 +3,9 @@ import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { crossingsOf } from './crossing-lines.ts';
 
+/** Lines whose shield comes in from outside. */
+const shielded: readonly string[] = ['coax', 'cable tv'];
+
 export const shieldBondedAtEntry = rule({
   id: 'shield-bonded-at-entry',
   family: 'practice',
@@ -11,7 +14,7 @@ export const shieldBondedAtEntry = rule({
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: 'waveguide grounding', provenance: 'read' },
   needs: ['sections', 'bonding'],
   check({ sections, bonding }) {
-    const crossings = bonding.lines.filter((l) => l.kind === 'coax').flatMap((l) => crossingsOf(l, 'shield'));
+    const crossings = bonding.lines.filter((l) => shielded.includes(l.kind)).flatMap((l) => crossingsOf(l, 'shield'));
     if (crossings.length === 0) return nothingThere({ sections }, 'lines');
     return [...new Set(crossings.map((c) => c.line))].map((line) =>
       ofLine(

@@ -15,14 +15,15 @@ const unprotected = {
 
 export const lines = {
   'shield-bonded-at-entry': {
-    title: 'Each coax shield is bonded before it goes indoors',
-    failTitle: 'The shield of {at} goes indoors without a bond',
+    title: 'Each coax shield is bonded where it goes indoors',
+    failTitle: 'The shield of {at} goes indoors without a bond at the wall',
     why: 'A shield that is not bonded at the wall carries the current of a strike into the room and on through the radio to the mains.',
-    met: 'Between the last stop outside and the first inside, or at the wall, the shield is bonded to something.',
-    remedy: 'Bond the shield of {at} at an [entry panel] at the wall, and that to the system of the [service].',
+    met: 'Between the last stop outside and the first inside, or at the wall, the shield is bonded to something; a bond at the mast alone is not that. Cable television counts too.',
+    remedy:
+      'Bond the shield of {at} at an [entry panel] (cable television: a [grounding] block) at the wall, and that to the [electrode system].',
     because: {
       none: 'No coax goes through a wall.',
-      bare: 'Nothing bonds the shield of {at} at or before the wall.',
+      bare: 'Nothing bonds the shield of {at} at the wall.',
       'place unknown': placeUnknown,
       'follow it': followIt,
       bonded: 'The shield of {at} is bonded to {bondedTo} before it goes in.',
@@ -120,7 +121,7 @@ export const lines = {
       drained: 'The core of {at} drains through {by}.',
       'antenna unknown': 'Nobody said whether the antenna of {at} joins its conductors at DC.',
       'measure it':
-        'Unplug {at} in calm weather and measure core against shield with an ohmmeter: some ohms is a DC path; type `dc_path:`.',
+        'Unplug {at} in calm weather and measure its core against the shield (a single wire: against [ground]) with an ohmmeter: some ohms is a DC path; type `dc_path:`.',
       floating: 'Nothing on {at} gives its core a DC path.',
     },
   },

@@ -136,7 +136,7 @@ export const oneEarth = {
     why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
     met: 'No sub-panel has a [neutral] bond; a source of its own (a generator) counts apart.',
     remedy:
-      'Have a [electrician] take out the second bond at {at} and keep the [protective conductor] and the [neutral] apart there.',
+      'Have a [electrician] make sure first that the feeder of {at} has a [protective conductor] of its own (run one where it has none), and only then take out the bond at {at} and keep the two apart: without that conductor a fault there has no way back, and cases stay live.',
     because: {
       none: 'There is no sub-panel.',
       'kept apart': 'At {at} the [neutral] is kept apart from [ground].',
