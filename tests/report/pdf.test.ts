@@ -151,8 +151,9 @@ describe.skipIf(!canLook)('the printed report of Marl Hill', () => {
     for (const font of fonts) expect(font).toMatch(/ yes (?:yes|no ) (?:yes|no ) +\d+ +\d+$/);
   });
 
-  it('leaves no page nearly empty', () => {
-    for (const page of pages) expect(page.split('\n').filter((l) => l.trim() !== '').length).toBeGreaterThan(12);
+  it('leaves no page nearly empty but the last', () => {
+    for (const page of pages.slice(0, -1))
+      expect(page.split('\n').filter((l) => l.trim() !== '').length).toBeGreaterThan(12);
   });
 });
 
