@@ -1,11 +1,13 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
-import type { Answer, Site } from '../../site/site.ts';
+import type { Answer } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
+import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { reachedByCord, supplySources } from './reached-by-cord.ts';
 
 /** Boxes too small or too plastic to ask a bond of. */
 const exempt: readonly string[] = ['modem', 'router', 'computer'];
+/** Kinds on whose case a supply begins. */
+const sources: readonly string[] = ['service panel', 'meter box', 'generator'];
 
 export const noOrphanEquipment = rule({
   id: 'no-orphan-equipment',
@@ -22,7 +24,7 @@ export const noOrphanEquipment = rule({
   check(facts) {
     const boxes = facts.boxes.filter((b) => !exempt.includes(b.part.kind) && b.part.present !== 'no');
     if (boxes.length === 0) return nothingThere(facts, 'equipment');
-    const fed = fedWithEarth(facts.site);
+    const fed = fedWithEarth(facts);
     return boxes.map((b) => ofBox(b, fed(b), facts));
   },
 });
@@ -44,12 +46,15 @@ function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'secti
 }
 
 /** Whether a cord or circuit brings a protective conductor from a panel or generator; a source brings it to others. */
-function fedWithEarth(site: Site): (b: BoxFacts) => Answer {
-  const answers = [['yes'], ['yes', 'unknown']] as const;
-  const [panelSure, panelPerhaps] = answers.map((a) => reachedByCord(site, a, false));
-  const [boxSure, boxPerhaps] = answers.map((a) => reachedByCord(site, a, true));
+function fedWithEarth(facts: Pick<Facts, 'bonding' | 'site'>): (b: BoxFacts) => Answer {
+  const ofKinds = (list: readonly string[]) =>
+    facts.site.equipment.filter((e) => list.includes(e.kind) && e.present !== 'no').map((e) => e.id);
+  const reach = (roots: readonly string[]) => [false, true].map((perhaps) => reachedByCord(facts, roots, perhaps));
+  // A sub-panel is not tied by the cords that it feeds.
+  const [panelSure, panelPerhaps] = reach(ofKinds(sources));
+  const [boxSure, boxPerhaps] = reach(ofKinds([...sources, 'sub-panel']));
   return ({ id, part }) => {
-    if (supplySources.includes(part.kind)) return 'no';
+    if (sources.includes(part.kind)) return 'no';
     const isPanel = part.kind === 'sub-panel';
     if ((isPanel ? panelSure : boxSure)!.has(id)) return 'yes';
     return (isPanel ? panelPerhaps : boxPerhaps)!.has(id) ? 'unknown' : 'no';

@@ -1,5 +1,6 @@
 import type { Bonding } from '../../bonding/bonding.ts';
 import { isWhole } from '../looked-at.ts';
+import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { pulledPlugs } from './pulled-plugs.ts';
 
@@ -25,20 +26,39 @@ export const sheltersWithinReachBonded = rule({
       ...site.equipment,
       ...site.metalwork,
     ];
-    const typed = parts.flatMap((p) => p.withinReach.map((other) => [p.id, other].sort() as [string, string]));
-    const plugs = pulledPlugs(site).map((pair) => [...pair].sort() as [string, string]);
-    const pairs = new Map([...typed, ...plugs].map((pair) => [pair.join('+'), pair]));
+    const typed = parts.flatMap((p) => p.withinReach.map((other) => pairOf(p.id, other)));
+    const plugs = pulledPlugs(site).map(([a, b]) => pairOf(a, b));
+    const pairs = new Map(
+      [...plugs.map((p) => [p, 'plug'] as const), ...typed.map((p) => [p, 'reach'] as const)].map(([pair, how]) => [
+        pair.join('+'),
+        { pair, how },
+      ]),
+    );
     if (pairs.size === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
-    return [...pairs.values()].map((pair) => ofPair(pair, bonding, isWhole(facts, 'conductors')));
+    const groupOf = (id: string) => bonding.groupOf.get(id) ?? id;
+    const byCords = ([a, b]: Pair) => reachedByCord(facts, [a], false, groupOf).has(groupOf(b));
+    const whole = isWhole(facts, 'conductors');
+    return [...pairs.values()].map(({ pair, how }) => ofPair(pair, how, byCords, bonding, whole));
   },
 });
 
+type Pair = readonly [string, string];
+
 /** The two may each name the other: one pair. */
-function ofPair(at: readonly [string, string], bonding: Bonding, conductorsWhole: boolean): Verdict {
+const pairOf = (a: string, b: string) => [a, b].sort() as [string, string];
+
+function ofPair(
+  at: Pair,
+  how: 'reach' | 'plug',
+  byCords: (pair: Pair) => boolean,
+  bonding: Bonding,
+  conductorsWhole: boolean,
+): Verdict {
   const [a, b] = at.map((id) => bonding.groupOf.get(id));
   if (a !== undefined && a === b) return { is: 'met', at, because: { key: 'one group' } };
   const bothPerhaps = at.every((id) => bonding.serviceBy.perhaps.has(id));
   if (bothPerhaps || !conductorsWhole)
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
-  return { is: 'not met', at, because: { key: 'two groups' } };
+  if (byCords(at)) return { is: 'not met', at, because: { key: 'cords only' }, severity: 'advice' };
+  return { is: 'not met', at, because: { key: how === 'plug' ? 'two groups at a plug' : 'two groups' } };
 }

@@ -150,14 +150,18 @@ export const oneEarth = {
     title: 'Things that a person can touch at once are bonded together',
     failTitle: '{at} can be touched at once and are not bonded together',
     why: 'Whoever touches both bridges two earths, which stand at different voltages at a fault or a strike.',
-    met: 'Both belong to one bonded group.',
+    met: 'Both belong to one bonded group. The [protective conductor]s of cords are enough against a fault of the mains: where they alone tie the two, this is advice.',
     remedy: 'Bond {at} together with at least 6 AWG (13.3 mm²) copper, or move them out of reach of each other.',
     because: {
       none: 'Nothing is typed as within reach of anything else, and no connector is pulled by hand between two bonded places.',
       'one group': '{at} belong to one bonded group.',
       perhaps: 'Whether {at} are bonded together hangs on what is not known.',
       trace: 'Trace what each of {at} is tied to.',
-      'two groups': '{at} belong to different groups.',
+      'two groups': 'No bond joins {at}.',
+      'two groups at a plug':
+        'A connector is pulled by hand between {at}: the shield on either side of it is tied to one of them, and no bond joins the two.',
+      'cords only':
+        'Only the [protective conductor]s of cords and circuits join {at}: they serve at a fault of the mains, and hold nothing together in a strike.',
     },
   },
   'separate-building-electrode': {
