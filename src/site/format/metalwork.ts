@@ -14,6 +14,7 @@ export const metalwork = partFormat({
     'gas pipe': 'A gas pipe; never an electrode.',
     'water pipe': 'A water pipe.',
     fence: 'A metal fence.',
+    'electric fence': 'The live wire of a fence for animals, which is not to be bonded.',
     gutter: 'A gutter or downspout.',
     siding: 'Metal siding.',
     'roof sheet': 'A metal roof.',

@@ -1,5 +1,5 @@
 import { nearName } from '../../units/near-name.ts';
-import { below, refuse, type Spot } from '../reading/report.ts';
+import { below, isFull, refuse, type Spot } from '../reading/report.ts';
 import { childOf, type MapNode, type TreeNode } from '../reading/tree.ts';
 import type { HowKnown } from '../site.ts';
 import type { FieldType } from './field.ts';
@@ -43,7 +43,7 @@ export function readHowKnown(node: TreeNode, spot: Spot): HowKnown | null {
 /** Notes every key that is not in the list, with the nearest that is. */
 export function refuseOtherKeys(map: MapNode, keys: readonly string[], spot: Spot): void {
   for (const { key, keyAt } of map.entries) {
-    if (keys.includes(key)) continue;
+    if (keys.includes(key) || isFull(spot)) continue;
     const values = { key, keys: keys.join(', ') };
     refuse(below(spot, key), keyAt, 'key-unknown', values, nearName(key, keys));
   }

@@ -6,7 +6,7 @@ import { idPattern, reservedIds } from '../format/points.ts';
 import { howKnown, isUnknown, readValue, unwrapped } from '../format/read-value.ts';
 import { plainWord } from '../format/words.ts';
 import type { HowKnown } from '../site.ts';
-import { ask, below, placeOf, refuse, type Spot } from './report.ts';
+import { ask, below, isFull, placeOf, refuse, type Spot } from './report.ts';
 import { type Entry, type MapNode, sayNode, type TreeNode } from './tree.ts';
 import type { TypedMember } from './typed-part.ts';
 
@@ -119,6 +119,7 @@ export function readFields<F extends Fields>(format: SectionFormat, node: MapNod
 }
 
 function refuseKey(format: SectionFormat, kind: string, { key, keyAt }: Entry, spot: Spot): void {
+  if (isFull(spot)) return;
   const keys = Object.entries(format.fields)
     .filter(([, f]) => f.kinds === null || f.kinds.includes(kind))
     .map(([name]) => name);

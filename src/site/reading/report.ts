@@ -67,8 +67,17 @@ export function placeOf(spot: Spot, at: Span): SourcePlace {
   return spot.report.source.placeOf(at.start);
 }
 
+/** Nobody reads on after so many problems. */
+const problemLimit = 1000;
+
+/** Whether so much is wrong already that nothing more is noted. */
+export function isFull({ report }: Spot): boolean {
+  return report.problems.length >= problemLimit;
+}
+
 /** Notes a problem; returns null, so that a reader can end with it. */
 export function refuse(spot: Spot, at: Span, key: string, values: Values = {}, near: string | null = null): null {
+  if (isFull(spot)) return null;
   spot.report.problems.push({ source: placeOf(spot, at), path: spot.path, key, values, near });
   return null;
 }

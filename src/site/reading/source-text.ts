@@ -11,14 +11,14 @@ export interface SourceText {
 
 export function sourceText(text: string): SourceText {
   const starts = lineStarts(text);
-  // Only where two code units make one character does a column need counting.
-  const hasPairs = /[\uD800-\uDBFF]/.test(text);
+  const pairs = pairStarts(text);
   const startOf = (line: number) => starts[line - 1] ?? text.length;
   const lineText = (line: number) => text.slice(startOf(line), starts[line] ?? text.length).replace(/\r?\n$|\r$/, '');
   const placeOf = (offset: number): SourcePlace => {
     const line = lineOf(starts, Math.min(Math.max(offset, 0), text.length));
-    const before = text.slice(startOf(line), offset);
-    return { line, column: (hasPairs ? [...before].length : before.length) + 1 };
+    const start = startOf(line);
+    const end = Math.max(offset, start);
+    return { line, column: end - start - (countBelow(pairs, end) - countBelow(pairs, start)) + 1 };
   };
   return { text, placeOf, lineText };
 }
@@ -27,6 +27,23 @@ function lineStarts(text: string): readonly number[] {
   const starts = [0];
   for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) starts.push(at + 1);
   return starts;
+}
+
+/** Offsets of the characters that take two places in the text. */
+function pairStarts(text: string): readonly number[] {
+  return [...text.matchAll(/[\uD800-\uDBFF][\uDC00-\uDFFF]/g)].map(({ index }) => index);
+}
+
+/** How many of the offsets, which are in order, lie before one. */
+function countBelow(offsets: readonly number[], offset: number): number {
+  let low = 0;
+  let high = offsets.length;
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (offsets[middle]! < offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Binary search for the last line that starts at or before the offset. */

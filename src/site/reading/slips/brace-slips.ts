@@ -1,10 +1,10 @@
 import { fieldNames } from './field-names.ts';
 import type { Lexeme } from './lexemes.ts';
-import { beforeOnLine, type Edit, lineEnd, type Slip, type Source, slip, withoutComment } from './slip.ts';
+import { beforeOnLine, type Edit, lineEnd, type Slip, type Source, slip, slipsAt, withoutComment } from './slip.ts';
 
 /** Fields on the line of their part, without the braces: `c1: from: panel`, `rod: kind: rod, length: 8 ft}`. */
 export function braceSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => {
+  return slipsAt(source, (lexeme, i) => {
     const next = source.lexemes[i + 1]?.kind;
     const previous = beforeOnLine(source, i);
     const isName = lexeme.kind === 'plain' && next === 'colon' && fieldNames.has(lexeme.text);

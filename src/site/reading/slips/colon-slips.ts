@@ -1,13 +1,24 @@
 import { fieldNames } from './field-names.ts';
 import type { Lexeme } from './lexemes.ts';
-import { before, indentAt, lineEnd, lineStart, quoted, type Slip, type Source, slip, withoutComment } from './slip.ts';
+import {
+  before,
+  indentAt,
+  lineEnd,
+  lineStart,
+  quoted,
+  type Slip,
+  type Source,
+  slip,
+  slipsAt,
+  withoutComment,
+} from './slip.ts';
 
 /**
  * Colons that YAML takes in another way than meant: one too many in a value (`note: seen: loose`), one that follows a field
  * with no comma between, and a field that is indented so far that it goes on with the value above it.
  */
 export function colonSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => (lexeme.kind === 'colon' ? secondColon(source, lexeme, i) : []));
+  return slipsAt(source, (lexeme, i) => (lexeme.kind === 'colon' ? secondColon(source, lexeme, i) : []));
 }
 
 /** A colon behind a value that stands behind a colon. */

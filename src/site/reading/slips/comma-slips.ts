@@ -1,13 +1,13 @@
 import { fieldNames } from './field-names.ts';
 import type { Lexeme } from './lexemes.ts';
-import { after, before, quoted, type Slip, type Source, slip } from './slip.ts';
+import { after, before, quoted, type Slip, type Source, slip, slipsAt } from './slip.ts';
 
 /**
  * Inside braces a comma ends a value: `{length: 2,5 m}` is a length of 2 and a field `5 m`, `{note: loose, seen in May}`
  * has a field `seen in May`. Shown by text between commas that has no colon. A field's own name there has lost its value.
  */
 export function commaSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => (isLone(source, lexeme, i) ? loneSlip(source, lexeme, i) : []));
+  return slipsAt(source, (lexeme, i) => (isLone(source, lexeme, i) ? loneSlip(source, lexeme, i) : []));
 }
 
 /** Text between two commas or braces, without a colon behind it. */
@@ -58,8 +58,12 @@ function commaSlip(source: Source, value: Lexeme, comma: Lexeme, i: number): Sli
 
 /** The last of the pieces that one text with several commas was cut into. */
 function lastLone(source: Source, i: number): Lexeme {
-  const comma = after(source, i);
-  const next = comma === null || source.lexemes[comma]!.kind !== 'comma' ? null : after(source, comma);
-  if (next === null || !isLone(source, source.lexemes[next]!, next)) return source.lexemes[i]!;
-  return fieldNames.has(source.lexemes[next]!.text) ? source.lexemes[i]! : lastLone(source, next);
+  let last = i;
+  for (;;) {
+    const comma = after(source, last);
+    const next = kindAt(source, comma) === 'comma' ? after(source, comma!) : null;
+    if (next === null || !isLone(source, source.lexemes[next]!, next)) return source.lexemes[last]!;
+    if (fieldNames.has(source.lexemes[next]!.text)) return source.lexemes[last]!;
+    last = next;
+  }
 }

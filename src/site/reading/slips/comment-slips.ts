@@ -1,6 +1,17 @@
 import { readWire } from '../../../materials/wire.ts';
 import type { Lexeme } from './lexemes.ts';
-import { after, before, beforeOnLine, indentAt, quoted, type Slip, type Source, slip, withoutComment } from './slip.ts';
+import {
+  after,
+  before,
+  beforeOnLine,
+  indentAt,
+  quoted,
+  type Slip,
+  type Source,
+  slip,
+  slipsAt,
+  withoutComment,
+} from './slip.ts';
 
 /**
  * Values that a comment swallowed. `#` after a space starts a comment; in the trade it also stands before a gauge or a
@@ -18,7 +29,7 @@ import { after, before, beforeOnLine, indentAt, quoted, type Slip, type Source, 
  * - After a quote or a closing bracket nothing can be cut: always a comment; so is any other on a line of its own.
  */
 export function commentSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => (lexeme.kind === 'comment' ? commentSlip(source, lexeme, i) : []));
+  return slipsAt(source, (lexeme, i) => (lexeme.kind === 'comment' ? commentSlip(source, lexeme, i) : []));
 }
 
 const numbered = /^#\d/;

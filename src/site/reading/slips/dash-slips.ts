@@ -7,12 +7,13 @@ import {
   type Slip,
   type Source,
   slip,
+  slipsAt,
   withoutComment,
 } from './slip.ts';
 
 /** `path: - street`: a list with dashes starts on the line below its name. */
 export function dashSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap(({ kind, inside, start }, i) => {
+  return slipsAt(source, ({ kind, inside, start }, i) => {
     const previous = beforeOnLine(source, i);
     const isInLine = previous !== null && source.lexemes[previous]!.kind === 'colon';
     if (kind !== 'dash' || inside !== null || !isInLine || endsAfter(source, i)) return [];

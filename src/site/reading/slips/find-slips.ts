@@ -8,7 +8,7 @@ import { dashSlips } from './dash-slips.ts';
 import { lexemesOf } from './lexemes.ts';
 import { markSlips } from './mark-slips.ts';
 import { quoteSlips } from './quote-slips.ts';
-import type { Edit, Slip, Source } from './slip.ts';
+import { type Edit, type Slip, type Source, slipLimit, sourceOf } from './slip.ts';
 import { spaceSlips } from './space-slips.ts';
 import { tabSlips } from './tab-slips.ts';
 
@@ -26,8 +26,6 @@ const phases: readonly (readonly ((source: Source) => readonly Slip[])[])[] = [
 ];
 
 const rounds = 12;
-/** A file with more of them than this has one cause, not a hundred. */
-const slipLimit = 100;
 
 export interface Slips {
   /** In the order of the file; places are those of the text as typed. */
@@ -51,7 +49,7 @@ export function findSlips(text: string): Slips {
 
 /** The slips of the corrected text, in places of the text as typed, without those that touch what was mended already. */
 function findIn(corrected: CorrectedText, earlier: readonly Slip[]): readonly Slip[] {
-  const source: Source = { text: corrected.text, lexemes: lexemesOf(corrected.text) };
+  const source = sourceOf(corrected.text, lexemesOf(corrected.text));
   const found: Slip[] = [];
   const taken = [...editsOf(earlier)];
   for (const slip of firstFound(source).map((s) => inOriginal(s, corrected))) {

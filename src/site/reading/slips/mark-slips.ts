@@ -10,13 +10,14 @@ import {
   type Slip,
   type Source,
   slip,
+  slipsAt,
   withoutComment,
 } from './slip.ts';
 
 /** Marks at the start of a value that mean something else to YAML: `> 1000 ohm`, `?`, `*`, `-`, `@`, `%`, `&`, `!`. */
 export function markSlips(source: Source): readonly Slip[] {
   const repeated = new Set(source.lexemes.filter((l) => l.kind === 'alias').map((l) => l.text.slice(1)));
-  return source.lexemes.flatMap((lexeme, i) => [
+  return slipsAt(source, (lexeme, i) => [
     ...unknownMark(source, lexeme, i),
     ...headerSlip(source, lexeme, i),
     ...reservedMark(source, lexeme, i),
@@ -84,8 +85,9 @@ function swallowedWord(source: Source, lexeme: Lexeme, i: number, repeated: Read
 }
 
 /** Whether no value of the field stands on the lines below. */
-function isBlankBelow({ text, lexemes }: Source, i: number): boolean {
-  const next = after({ text, lexemes }, i);
+function isBlankBelow(source: Source, i: number): boolean {
+  const { text, lexemes } = source;
+  const next = after(source, i);
   if (next === null || lexemes[i]!.inside !== null) return true;
   const { start, kind } = lexemes[next]!;
   const [own, below] = [indentAt(text, lexemes[i]!.start), indentAt(text, start)];

@@ -1,9 +1,9 @@
 import type { Lexeme } from './lexemes.ts';
-import { beforeOnLine, lineEnd, quoted, type Slip, type Source, slip, withoutComment } from './slip.ts';
+import { beforeOnLine, lineEnd, quoted, type Slip, type Source, slip, slipsAt, withoutComment } from './slip.ts';
 
 /** Quotes that are not closed on their line, and so swallow the fields below; and text behind a quote that closes too early. */
 export function quoteSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => {
+  return slipsAt(source, (lexeme, i) => {
     if (lexeme.kind !== 'quoted' || follows(source, i)) return [];
     if (isNotClosed(lexeme)) return [closedOnLine(source, lexeme)];
     return goesOn(source, i) ? [wholeValue(source, lexeme)] : [];

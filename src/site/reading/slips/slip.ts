@@ -23,9 +23,47 @@ export function slip(key: string, at: Span, values: Values, edits: readonly Edit
 export interface Source {
   readonly text: string;
   readonly lexemes: readonly Lexeme[];
+  /** Piece → the nearest one before it that is more than space, line end or comment; -1: there is none. */
+  readonly previous: Int32Array;
+  /** The same after it. */
+  readonly next: Int32Array;
 }
 
 const blank: readonly string[] = ['space', 'newline', 'comment'];
+
+export function sourceOf(text: string, lexemes: readonly Lexeme[]): Source {
+  const previous = new Int32Array(lexemes.length + 1);
+  const next = new Int32Array(lexemes.length + 1);
+  let last = -1;
+  for (let i = 0; i <= lexemes.length; i++) {
+    previous[i] = last;
+    if (i < lexemes.length && !blank.includes(lexemes[i]!.kind)) last = i;
+  }
+  last = -1;
+  for (let i = lexemes.length - 1; i >= 0; i--) {
+    next[i] = last;
+    if (!blank.includes(lexemes[i]!.kind)) last = i;
+  }
+  return { text, lexemes, previous, next };
+}
+
+/** A file with more slips than this has one cause, not a hundred. */
+export const slipLimit = 100;
+
+/** The slips that `find` sees at each piece, without those inside text that is replaced already. */
+export function slipsAt(source: Source, find: (lexeme: Lexeme, i: number) => readonly Slip[]): readonly Slip[] {
+  const slips: Slip[] = [];
+  let until = 0;
+  for (let i = 0; i < source.lexemes.length && slips.length < slipLimit; i++) {
+    const lexeme = source.lexemes[i]!;
+    if (lexeme.start < until) continue;
+    for (const found of find(lexeme, i)) {
+      slips.push(found);
+      for (const { end } of found.edits) until = Math.max(until, end);
+    }
+  }
+  return slips;
+}
 
 /** The nearest piece before on the same line that is more than space; null: there is none. */
 export function beforeOnLine({ lexemes }: Source, i: number): number | null {
@@ -38,15 +76,15 @@ export function beforeOnLine({ lexemes }: Source, i: number): number | null {
 }
 
 /** The nearest piece before, on this line or an earlier one. */
-export function before({ lexemes }: Source, i: number): number | null {
-  for (let j = i - 1; j >= 0; j--) if (!blank.includes(lexemes[j]!.kind)) return j;
-  return null;
+export function before({ previous }: Source, i: number): number | null {
+  const found = previous[i] ?? -1;
+  return found < 0 ? null : found;
 }
 
 /** The nearest piece after, on this line or a later one. */
-export function after({ lexemes }: Source, i: number): number | null {
-  for (let j = i + 1; j < lexemes.length; j++) if (!blank.includes(lexemes[j]!.kind)) return j;
-  return null;
+export function after({ next }: Source, i: number): number | null {
+  const found = next[i] ?? -1;
+  return found < 0 ? null : found;
 }
 
 /** Whether a value can end at piece `i`: a comma or a closing bracket follows, or nothing more on the line. */

@@ -1,10 +1,10 @@
 import { fieldNames } from './field-names.ts';
 import type { Lexeme } from './lexemes.ts';
-import { after, before, beforeOnLine, type Slip, type Source, slip } from './slip.ts';
+import { after, before, beforeOnLine, type Slip, type Source, slip, slipsAt } from './slip.ts';
 
 /** Names without a colon and a space behind them: to YAML `length:8 ft` and `length 8 ft` are no fields, only text. */
 export function spaceSlips(source: Source): readonly Slip[] {
-  return source.lexemes.flatMap((lexeme, i) => {
+  return slipsAt(source, (lexeme, i) => {
     if (lexeme.kind !== 'plain' || !isNamePlace(source, lexeme, i)) return [];
     return [...withoutSpace(lexeme), ...withoutColon(source, lexeme, i)];
   });
