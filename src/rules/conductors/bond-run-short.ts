@@ -21,10 +21,14 @@ export const bondRunShort = rule({
   },
 });
 
-/** Entry panels, and arresters that stand alone. */
+/**
+ * Entry panels, and arresters that stand alone. One on the mains leads off between the conductors of the panel that it is
+ * in; how far that panel's electrode is does not change what it lets through.
+ */
 function entryParts(site: Site): readonly string[] {
   const bars = new Set(site.bars.map((b) => b.id));
-  const alone = site.arresters.filter((a) => a.on?.part == null || !bars.has(a.on.part)).map((a) => a.id);
+  const ofLines = site.arresters.filter((a) => a.kind !== 'mains protector');
+  const alone = ofLines.filter((a) => a.on?.part == null || !bars.has(a.on.part)).map((a) => a.id);
   return [...site.bars.filter((b) => b.kind === 'entry panel').map((b) => b.id), ...alone];
 }
 

@@ -1,8 +1,9 @@
-import { isAtLeast } from '../../units/interval.ts';
+import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { printedShare } from './driven.ts';
 import { rodPairs } from './rod-pairs.ts';
+import { isTooClose } from './rod-spacing-minimum.ts';
 
 /** Rod lengths between paralleled rods from which each adds nearly its whole share. */
 const lengthsApart = 2;
@@ -31,9 +32,14 @@ export const rodSpacingEffective = rule({
       if (isAtLeast(spacingM, limit * printedShare) === 'yes')
         return { is: 'met', at, because: { key: 'far enough' }, measured };
       if (isAtLeast(spacingM, lengthsApart * lengthM.low * printedShare) === 'no') {
-        return { is: 'not met', at, because: { key: 'near' }, measured };
+        return { is: 'not met', at, because: { key: 'near' }, measured, ...underMinimum(at, spacingM) };
       }
       return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' }, measured };
     });
   },
 });
+
+/** What is closer than the code's own least has that finding, where the code asks it. */
+function underMinimum(at: readonly string[], spacingM: Interval): { readonly under?: string } {
+  return isTooClose(spacingM) ? { under: `rod-spacing-minimum:${at.join('+')}` } : {};
+}

@@ -1,4 +1,4 @@
-import { isAtLeast } from '../../units/interval.ts';
+import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { printedShare } from './driven.ts';
@@ -6,6 +6,9 @@ import { rodPairs } from './rod-pairs.ts';
 
 /** 6 ft. */
 const leastM = 1.8288;
+
+/** Closer than the clause asks, whatever is not known. */
+export const isTooClose = (spacingM: Interval): boolean => isAtLeast(spacingM, leastM * printedShare) === 'no';
 
 export const rodSpacingMinimum = rule({
   id: 'rod-spacing-minimum',
@@ -23,7 +26,7 @@ export const rodSpacingMinimum = rule({
       const measured = { key: 'spacingLengthM', value: spacingM, limit: leastM, sense: 'least' } as const;
       const far = isAtLeast(spacingM, leastM * printedShare);
       if (far === 'yes') return { is: 'met', at, because: { key: 'far enough' }, measured };
-      if (far === 'no') return { is: 'not met', at, because: { key: 'near' }, measured };
+      if (isTooClose(spacingM)) return { is: 'not met', at, because: { key: 'near' }, measured };
       return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' }, measured };
     });
   },

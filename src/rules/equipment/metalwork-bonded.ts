@@ -3,8 +3,8 @@ import type { Metalwork } from '../../site/site.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
-/** Not the owner's to bond, or no metal of the building. */
-const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast'];
+/** Not the owner's to bond, no metal of the building, or live by purpose. */
+const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence'];
 /** Metal that carries people's water and gas through the house: a difference of potential there is a hazard. */
 const services: readonly string[] = ['gas pipe', 'water pipe'];
 

@@ -16,20 +16,20 @@ const measureBend = 'Look at each bend of {at} and type `bends:` with angle and 
 
 export const conductors = {
   'antenna-electrode-bond-size': {
-    title: 'Bonds between [electrode]s are at least 6 AWG (13.3 mm²) copper',
+    title: 'Bonds between [electrode]s are at least {=6 AWG} copper',
     failTitle: 'Bond {at} is too thin',
     why: 'A bond between [electrode]s shares the current of a strike and of a fault; a thin one melts or breaks.',
-    met: '6 AWG copper or more. No length limit is given.',
-    remedy: 'Replace {at} with 6 AWG (13.3 mm²) copper or more.',
+    met: '{=6 AWG} copper or more. No length limit is given.',
+    remedy: 'Replace {at} with {=6 AWG} copper or more.',
     because: size,
   },
   'mast-ground-size': {
     title:
-      'Leads of masts and arresters are at least 10 AWG copper (8 AWG aluminium, 17 AWG copper-clad steel or bronze)',
+      'Leads of masts and arresters are at least {=10 AWG} copper, {=8 AWG} aluminium or {=17 AWG} copper-clad steel or bronze',
     failTitle: 'Lead {at} is too thin',
-    why: 'This is a minimum for static and contact, not a lightning conductor: 10 AWG melts at the lowest protection level when it is the only way.',
+    why: 'This is a minimum for static and contact, not a lightning conductor: {=10 AWG} melts at the lowest protection level when it is the only way.',
     met: 'The least section of its metal, or more.',
-    remedy: 'Replace {at} with at least 10 AWG (5.26 mm²) copper; better 6 AWG or a strap.',
+    remedy: 'Replace {at} with at least {=10 AWG} copper; better {=6 AWG} or a strap.',
     because: size,
   },
   'antenna-earthing-size-iec': {
@@ -49,11 +49,11 @@ export const conductors = {
     because: size,
   },
   'bend-radius': {
-    title: 'Bends of a lightning path have a radius of at least 0.2 m (8 in)',
+    title: 'Bends of a lightning path have a radius of at least {=0.2 m}',
     failTitle: '{at} is bent too tightly',
     why: 'Force tries to straighten a tight bend and the voltage jumps across it; the bend’s own inductance hardly matters.',
     met: 'Each bend has that radius or more.',
-    remedy: 'Lay {at} anew with bends of at least 0.2 m (8 in) radius.',
+    remedy: 'Lay {at} anew with bends of at least {=0.2 m} radius.',
     because: {
       none: 'No conductor of a lightning path has a bend in the file.',
       tight: 'A bend of {at} is tighter than asked.',
@@ -77,7 +77,7 @@ export const conductors = {
     },
   },
   'dead-end-length': {
-    title: 'A tower’s lead that is its only way is at most 16 ft (4.9 m) long',
+    title: 'A tower’s lead that is its only way is at most {=16 ft} long',
     failTitle: '{at} is a long dead end',
     why: 'With one way only the whole strike runs through it; two ways halve the current and one may fail.',
     met: 'A second way exists, or the run is short. Slender masts are left out.',
@@ -95,7 +95,7 @@ export const conductors = {
     title: 'The way from panel and arrester to an [electrode] is short',
     failTitle: 'The way from {at} to its [electrode] is long',
     why: 'Each metre adds about a microhenry: more than a kilovolt at one kiloampere per microsecond.',
-    met: 'At most 1 m (3 ft) of conductor.',
+    met: 'At most {=1 m} of conductor. Protectors of the mains are left out.',
     remedy: 'Drive an [electrode] right below {at} and bond it to the others.',
     because: {
       none: 'No [entry panel] or arrester reaches an [electrode].',
@@ -110,9 +110,9 @@ export const conductors = {
     failTitle:
       'Bond {at} is long: it clears faults and shares current, but does not hold its ends at one voltage in a strike',
     why: 'At power frequency a long bond is as good as a short one and is asked for; in a strike its inductance keeps the ends apart.',
-    met: 'At most 20 ft (6.1 m).',
+    met: 'At most {=20 ft}.',
     remedy:
-      'Keep {at}; bring the lines in beside the [service], or add rods along it and a panel of its own for the room.',
+      'Keep {at}. Protect every cable that runs between what it joins at both ends, or bring those cables in beside the [service]; rods along it help.',
     because: {
       none: 'No bond between groups stands in the file.',
       'length unknown': 'The length of {at} is not known well enough.',

@@ -22,7 +22,7 @@ export const equipment = {
     title: 'Metal pipes, cladding and frames near the station are bonded',
     failTitle: '{at} is not bonded',
     why: 'Metal that is left out stands at another voltage in a strike and is what the flash jumps to.',
-    met: 'Permanent metal leads from it to the [service] (to an [electrode] where the [service] is not known).',
+    met: 'Permanent metal leads from it to the [service] (to an [electrode] where the [service] is not known). Power lines, the power service’s mast and the live wire of an electric fence are left out.',
     remedy: 'Bond {at} to the system of the [service]; gas piping downstream of the meter and never as an [electrode].',
     because: {
       none: 'No such metal stands in the file.',
