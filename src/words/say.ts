@@ -1,5 +1,7 @@
 import { dimensionOfKey, formatQuantity } from '../units/format.ts';
 import type { Interval } from '../units/interval.ts';
+import { type Dimension, readQuantity } from '../units/quantity.ts';
+import { gaugeAreaM2, gaugeNumber } from '../units/wire-gauge.ts';
 import { isTerm, type Terms, term } from './terms.ts';
 
 /** A value put into a sentence: text as it stands, a list joined with commas, or a figure in SI named by its unit suffix. */
@@ -15,21 +17,24 @@ export interface Speech {
 /**
  * Fills a message: `[electrode]` becomes the region's term (`[Electrode]` with a capital; `a` or `an`
  * before it as the term asks), `{lengthM}` the figure in
- * both unit systems by the suffix of its name, `{at}` text as it stands. Unknown figures read 'unknown'. Brackets and
+ * both unit systems by the suffix of its name, `{=6 AWG}` or `{=0.2 m}` a figure of the sentence itself, a wire gauge, a
+ * length or a section, in both systems with the owner's first, `{at}` text as it stands. Unknown figures read 'unknown'. A
+ * figure of the sentence that cannot be read is a slip of whoever wrote it (RangeError). Brackets and
  * braces round anything but one name stand as they are, so that a sentence can show a line of a site file
  * (`{bond: tower@2 ft}`, `[mains]`). Nothing is looked up twice: text that was filled in is never read as a message again.
  */
 export function say(template: string, values: Values, speech: Speech): string {
   return template.replace(
     placeholder,
-    (whole, article: string | undefined, idea: string | undefined, name?: string) => {
+    (whole, article: string | undefined, idea: string | undefined, literal: string | undefined, name?: string) => {
       if (idea !== undefined) return withArticle(article, sayTerm(idea, speech.terms)) ?? whole;
+      if (literal !== undefined) return sayLiteral(literal, speech);
       return sayValue(name ?? '', values[name ?? ''] ?? null, speech);
     },
   );
 }
 
-const placeholder = /(?:\b(an?) )?\[([^\][{}]+)\]|\{(\w+)\}/g;
+const placeholder = /(?:\b(an?) )?\[([^\][{}]+)\]|\{=([^{}]+)\}|\{(\w+)\}/g;
 
 /** `a` or `an` by how the term begins: each region has words of its own. */
 function withArticle(article: string | undefined, word: string | null): string | null {
@@ -51,5 +56,20 @@ function sayValue(name: string, value: Value, speech: Speech): string {
   const dimension = dimensionOfKey(name);
   const figure = value as number | Interval;
   if (dimension === null) return typeof figure === 'number' ? String(figure) : `${figure.low} to ${figure.high}`;
-  return formatQuantity(figure, dimension, speech.unitsFirst === 'us' ? 'both-us-first' : 'both-si-first') ?? 'unknown';
+  return sayFigure(figure, dimension, speech);
+}
+
+function sayFigure(figure: number | Interval, dimension: Dimension, { unitsFirst }: Speech): string {
+  return formatQuantity(figure, dimension, unitsFirst === 'us' ? 'both-us-first' : 'both-si-first') ?? 'unknown';
+}
+
+/** `6 AWG`, `8 in`, `16 mm2`: a figure that stands in the sentence itself. */
+function sayLiteral(text: string, speech: Speech): string {
+  const gauge = gaugeNumber(/^(\S+) AWG$/.exec(text)?.[1] ?? '');
+  if (gauge !== null) return sayFigure(gaugeAreaM2(gauge), 'area', speech);
+  for (const dimension of ['length', 'area'] as const) {
+    const read = readQuantity(text, dimension);
+    if (read.ok) return sayFigure(read.interval, dimension, speech);
+  }
+  throw new RangeError(`{=${text}}: neither a wire gauge, a length nor a section`);
 }

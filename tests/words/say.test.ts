@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ruleWords } from '../../src/words/rules/index.ts';
 import { type Speech, say } from '../../src/words/say.ts';
 
 const us: Speech = { terms: 'us', unitsFirst: 'us' };
@@ -22,6 +23,20 @@ describe('a message', () => {
     expect(say('{lengthM}', { lengthM: 3.048 }, iec)).toBe('3.05 m (10 ft)');
   });
 
+  it('says a figure of its own in both systems, the owner’s first', () => {
+    // ASTM B258: gauge 6 is 13.30 mm²; 1 ft is 0.3048 m, 1 in 25.4 mm.
+    expect(say('at least {=6 AWG} copper', {}, us)).toBe('at least 6 AWG (13.3 mm²) copper');
+    expect(say('at least {=6 AWG} copper', {}, iec)).toBe('at least 13.3 mm² (6 AWG) copper');
+    expect(say('{=8 in}, {=20 ft}', {}, us)).toBe('8 in (203 mm), 20 ft (6.1 m)');
+    expect(say('{=8 in}, {=20 ft}', {}, iec)).toBe('203 mm (8 in), 6.1 m (20 ft)');
+    expect(say('{=2/0 AWG}; {=100 mm2}', {}, iec)).toBe('67.4 mm² (2/0 AWG); 100 mm² (197 kcmil)');
+  });
+
+  it('refuses a figure of its own that nobody can read', () => {
+    expect(() => say('{=6 gauge}', {}, us)).toThrow('{=6 gauge}');
+    expect(() => say('{=99 AWG}', {}, us)).toThrow('{=99 AWG}');
+  });
+
   it('joins a list, says a bare figure as it is, and an unknown one as unknown', () => {
     expect(say('{at}; {count}; {lengthM}', { at: ['a', 'b'], count: 2, lengthM: null }, us)).toBe('a, b; 2; unknown');
   });
@@ -37,5 +52,25 @@ describe('a message', () => {
 
   it('never reads text that was filled in as a message', () => {
     expect(say('{at}', { at: '[electrode] {lengthM}', lengthM: 1 }, us)).toBe('[electrode] {lengthM}');
+  });
+});
+
+/** Every sentence of a record of words, however deep. */
+function sentencesOf(words: unknown): readonly string[] {
+  if (typeof words === 'string') return [words];
+  return Object.values(words as Record<string, unknown>).flatMap(sentencesOf);
+}
+
+describe('the sentences of the rules', () => {
+  const sentences = sentencesOf(ruleWords);
+
+  it('hold no figure that is written out in one order for everybody', () => {
+    expect(sentences.filter((s) => /\d (?:AWG|ft|in|m|mm|mm²) \(\d/.test(s))).toEqual([]);
+  });
+
+  it('have figures of their own that can be read', () => {
+    const own = sentences.filter((s) => s.includes('{='));
+    expect(own.length).toBeGreaterThan(15);
+    for (const s of own) expect(say(s, {}, us)).not.toContain('{=');
   });
 });

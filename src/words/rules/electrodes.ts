@@ -14,10 +14,10 @@ export const electrodes = {
     },
   },
   'rod-length-us': {
-    title: 'Rods are at least 8 ft (2.44 m) in the soil',
+    title: 'Rods are at least {=8 ft} in the soil',
     failTitle: 'Rod {at} is too short',
     why: 'A short or cut rod has more resistance and ends in soil that dries and freezes.',
-    met: '8 ft of each rod stand in soil; a cut rod does not meet it even when it measures well.',
+    met: '{=8 ft} of each rod stand in soil; a cut rod does not meet it even when it measures well.',
     remedy: 'Drive a rod of full length beside {at} and bond the two.',
     because: {
       none: 'No driven rod stands in the file.',
@@ -28,7 +28,7 @@ export const electrodes = {
     },
   },
   'rod-spacing-minimum': {
-    title: 'Rods stand at least 6 ft (1.83 m) apart',
+    title: 'Rods stand at least {=6 ft} apart',
     failTitle: 'Rods {at} stand too close',
     why: 'Rods that stand close share the same soil and count as one.',
     met: 'Every pair of neighbours is at least that far apart.',
@@ -61,7 +61,7 @@ export const electrodes = {
     why: 'One rod in poor soil may be hundreds of ohms; the clause leaves it to the owner to show otherwise or to add a second.',
     met: 'A reading of at most 25 ohm, or a second [electrode]; with two no resistance is asked.',
     remedy:
-      'Drive a second rod at least 6 ft (better two lengths) from {at} and bond it, or measure {at} and record method, date and weather.',
+      'Drive a second rod at least {=6 ft} from {at} (better two lengths) and bond it, or measure {at} and record method, date and weather.',
     because: {
       none: 'No driven rod stands in the file.',
       'not alone': '{at} is not the only [electrode] of its system.',

@@ -34,7 +34,7 @@ export const lines = {
     failTitle: '{at} is not tied to the [service]',
     why: 'A panel that floats, or hangs on a rod of its own, puts the whole difference between two earths across the radio.',
     met: 'Permanent metal leads from the bar to the [service].',
-    remedy: 'Run a [bonding conductor] of at least 6 AWG (13.3 mm²) copper from {at} to the system of the [service].',
+    remedy: 'Run a [bonding conductor] of at least {=6 AWG} copper from {at} to the system of the [service].',
     because: {
       none: 'No bar stands in the file.',
       'field station': 'The station has no power service.',
@@ -99,7 +99,7 @@ export const lines = {
     title: 'Arresters are bolted to the bar, not hung on a wire',
     failTitle: 'Arrester {at} hangs on a long lead',
     why: 'The lead’s inductance adds about a kilovolt for each metre and kiloampere per microsecond to what the arrester lets pass.',
-    met: 'Bolted to a bar, or a lead of at most 0.1 m (4 in).',
+    met: 'Bolted to a bar, or a lead of at most {=0.1 m}.',
     remedy: 'Bolt {at} straight to the bar.',
     because: {
       none: 'No arrester stands in the file.',
@@ -144,7 +144,7 @@ export const lines = {
     title: 'Lines leave a tower at its foot',
     failTitle: '{at} leaves the tower high up',
     why: 'The tower’s inductance below the exit puts its voltage on the shield: some kilovolts for each metre.',
-    met: 'The last point at the tower is at most 1 m (3 ft) above grade.',
+    met: 'The last point at the tower is at most {=1 m} above grade.',
     remedy: 'Bring {at} down to the foot of the tower, bond its shield there, and go to the house from there.',
     because: {
       none: 'No line comes down a tower.',

@@ -52,8 +52,7 @@ export const oneEarth = {
     failTitle: '{at} has an [electrode] of its own and no bond to the [service]',
     why: 'The soil between two rods is no conductor: at a fault or a strike the full voltage stands between the antenna’s system and the house.',
     met: 'Antenna or mast reaches the system of the [service] through permanent metal.',
-    remedy:
-      'Bond the [electrode] of {at} to the [electrode system] of the [service] with at least 6 AWG (13.3 mm²) copper.',
+    remedy: 'Bond the [electrode] of {at} to the [electrode system] of the [service] with at least {=6 AWG} copper.',
     because: {
       none: 'No antenna or mast of the file is [grounded].',
       'field station': 'The station has no power service.',
@@ -151,7 +150,7 @@ export const oneEarth = {
     failTitle: '{at} can be touched at once and are not bonded together',
     why: 'Whoever touches both bridges two earths, which stand at different voltages at a fault or a strike.',
     met: 'Both belong to one bonded group. The [protective conductor]s of cords are enough against a fault of the mains: where they alone tie the two, this is advice.',
-    remedy: 'Bond {at} together with at least 6 AWG (13.3 mm²) copper, or move them out of reach of each other.',
+    remedy: 'Bond {at} together with at least {=6 AWG} copper, or move them out of reach of each other.',
     because: {
       none: 'Nothing is typed as within reach of anything else, and no connector is pulled by hand between two bonded places.',
       'one group': '{at} belong to one bonded group.',
