@@ -3,14 +3,19 @@ import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { type PageContext, partNames, sayIn } from './page-context.ts';
 
-/** A picture by the name that the site file gives it, as a data URI. */
-export interface Photo {
-  readonly name: string;
-  readonly dataUri: string;
-}
+/** Why a picture that the file names is not on the page. */
+export type WhyNoPhoto = 'too large' | 'not found' | 'not a picture' | 'not readable' | 'elsewhere';
 
-/** Longest data URI that is put on the page, in characters: about 1.5 MB of picture. */
-export const photoLimit = 2_000_000;
+/** A picture by the name that the site file gives it: as a data URI, or why it was left out. */
+export type Photo =
+  | { readonly name: string; readonly dataUri: string }
+  | { readonly name: string; readonly leftOut: WhyNoPhoto };
+
+/** Largest picture that goes onto the page, bytes: the one limit, for whoever reads the files too. */
+export const photoLimitBytes = 1_500_000;
+
+/** The same as characters of base64, of which four hold three bytes, with room for `data:image/...;base64,`. */
+const longestUri = (photoLimitBytes * 4) / 3 + 40;
 
 const words = scheduleWords.photos;
 const picture = /^data:image\/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
@@ -22,7 +27,7 @@ export function hasPhotos(study: Study): boolean {
 /** Photographs by name, with what each shows. Pictures come only as data URIs. */
 export function photosSection(page: PageContext, photos: readonly Photo[]): Section {
   const byName = showing(page);
-  const handed = new Map(photos.map((p) => [p.name, p.dataUri]));
+  const handed = new Map(photos.map((p) => [p.name, p]));
   const rows = [...byName].map(([name, parts]) =>
     row(cell(name), cell(partNames(page, parts)), cell(stateOf(page, handed.get(name)))),
   );
@@ -38,19 +43,26 @@ function showing({ study }: PageContext): ReadonlyMap<string, readonly string[]>
   return new Map(names.map((name) => [name, pairs.filter(([n]) => n === name).map(([, id]) => id)]));
 }
 
-function stateOf(page: PageContext, dataUri: string | undefined): string {
-  if (dataUri === undefined) return words.notGiven;
-  if (dataUri.length > photoLimit) return sayIn(page, words.tooLarge, { size: '1.5 MB' });
-  return picture.test(dataUri) ? words.shown : words.notPicture;
+function stateOf(page: PageContext, photo: Photo | undefined): string {
+  if (photo === undefined) return words.notGiven;
+  const why = 'leftOut' in photo ? photo.leftOut : whyNot(photo.dataUri);
+  const size = `${photoLimitBytes / 1e6} MB`;
+  return why === null ? words.shown : sayIn(page, words.leftOut, { why: sayIn(page, words.why[why], { size }) });
+}
+
+function whyNot(dataUri: string): WhyNoPhoto | null {
+  if (dataUri.length > longestUri) return 'too large';
+  return picture.test(dataUri) ? null : 'not a picture';
 }
 
 function pictureOf(
   page: PageContext,
   name: string,
   parts: readonly string[],
-  dataUri: string | undefined,
+  photo: Photo | undefined,
 ): readonly Block[] {
-  if (dataUri === undefined || stateOf(page, dataUri) !== words.shown) return [];
+  if (photo === undefined || 'leftOut' in photo || whyNot(photo.dataUri) !== null) return [];
   const shown = partNames(page, parts);
-  return [{ is: 'photo', dataUri, alt: sayIn(page, words.alt, { name, parts: shown }), caption: `${name}: ${shown}` }];
+  const alt = sayIn(page, words.alt, { name, parts: shown });
+  return [{ is: 'photo', dataUri: photo.dataUri, alt, caption: `${name}: ${shown}` }];
 }

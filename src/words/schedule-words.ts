@@ -164,8 +164,14 @@ export const scheduleWords = {
     state: 'On this page',
     shown: 'below',
     notGiven: 'not handed in',
-    tooLarge: 'left out: larger than {size}',
-    notPicture: 'left out: not a picture that can be embedded',
+    leftOut: 'left out: {why}',
+    why: {
+      'too large': 'larger than {size}; make it smaller',
+      'not found': 'not found beside the site file; check the name',
+      'not a picture': 'not a picture that can be embedded (JPEG, PNG, GIF or WebP)',
+      'not readable': 'it could not be read; check whose file it is',
+      elsewhere: 'not in the folder of the site file or below it; copy it there',
+    },
     alt: 'Photograph {name}, of {parts}',
   },
 } as const;

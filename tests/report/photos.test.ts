@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { photoLimit } from '../../src/report/photos-section.ts';
+import { photoLimitBytes } from '../../src/report/photos-section.ts';
 import { pageOf, piecesOf, sectionOf } from './page-of.ts';
 import { clubStudy, houseStudy } from './samples.ts';
 
@@ -7,7 +7,6 @@ import { clubStudy, houseStudy } from './samples.ts';
 const pixel =
   'data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
 const prefix = 'data:image/jpeg;base64,';
-const ofLength = (length: number) => prefix + 'A'.repeat(length - prefix.length);
 
 function photosOf(photos: Parameters<typeof pageOf>[1]) {
   const html = sectionOf(pageOf(clubStudy, photos), 'photos');
@@ -35,13 +34,25 @@ describe('photographs', () => {
   });
 
   it('go in up to the limit that the page states, and not beyond', () => {
-    const just = [{ name: 'panel.jpg', dataUri: ofLength(photoLimit) }];
-    const over = [{ name: 'panel.jpg', dataUri: ofLength(photoLimit + 1) }];
+    // Four characters of base64 hold three bytes.
+    const just = [{ name: 'panel.jpg', dataUri: prefix + 'A'.repeat((photoLimitBytes * 4) / 3) }];
+    const over = [{ name: 'panel.jpg', dataUri: prefix + 'A'.repeat((photoLimitBytes * 4) / 3 + 40) }];
     expect(stateOf('panel.jpg', just)).toBe('below');
-    expect(stateOf('panel.jpg', over)).toBe('left out: larger than 1.5 MB');
+    expect(stateOf('panel.jpg', over)).toBe('left out: larger than 1.5 MB; make it smaller');
     expect(photosOf(over).html).not.toContain('<img');
-    // Four characters of base64 hold three bytes, so that the limit in characters is 1.5 MB of picture.
-    expect((photoLimit * 3) / 4).toBe(1_500_000);
+    expect(photoLimitBytes).toBe(1_500_000);
+  });
+
+  it.each([
+    ['too large', 'left out: larger than 1.5 MB; make it smaller'],
+    ['not found', 'left out: not found beside the site file; check the name'],
+    ['not a picture', 'left out: not a picture that can be embedded (JPEG, PNG, GIF or WebP)'],
+    ['not readable', 'left out: it could not be read; check whose file it is'],
+    ['elsewhere', 'left out: not in the folder of the site file or below it; copy it there'],
+  ] as const)('that are left out are named with the reason: %s', (leftOut, says) => {
+    const photos = [{ name: 'panel.jpg', leftOut }];
+    expect(stateOf('panel.jpg', photos)).toBe(says);
+    expect(photosOf(photos).html).not.toContain('<img');
   });
 
   it.each([
@@ -52,7 +63,7 @@ describe('photographs', () => {
     'data:image/png;base64,AAAA" onerror="alert(1)',
   ])('that are no picture stay out: %s', (dataUri) => {
     const photos = [{ name: 'panel.jpg', dataUri }];
-    expect(stateOf('panel.jpg', photos)).toBe('left out: not a picture that can be embedded');
+    expect(stateOf('panel.jpg', photos)).toBe('left out: not a picture that can be embedded (JPEG, PNG, GIF or WebP)');
     expect(photosOf(photos).html).not.toContain('<img');
   });
 
