@@ -18,7 +18,8 @@ export interface Speech {
  * Fills a message: `[electrode]` becomes the region's term (`[Electrode]` with a capital; `a` or `an`
  * before it as the term asks), `{lengthM}` the figure in
  * both unit systems by the suffix of its name, `{=6 AWG}` or `{=0.2 m}` a figure of the sentence itself, a wire gauge, a
- * length or a section, in both systems with the owner's first, `{at}` text as it stands. Unknown figures read 'unknown'. A
+ * length or a section, in both systems with the owner's first, `{at}` text as it stands, `{at?is:are}` one word
+ * where `at` is one and the other where it is several. Unknown figures read 'unknown'. A
  * figure of the sentence that cannot be read is a slip of whoever wrote it (RangeError). Brackets and
  * braces round anything but one name stand as they are, so that a sentence can show a line of a site file
  * (`{bond: tower@2 ft}`, `[mains]`). Nothing is looked up twice: text that was filled in is never read as a message again.
@@ -26,15 +27,30 @@ export interface Speech {
 export function say(template: string, values: Values, speech: Speech): string {
   return template.replace(
     placeholder,
-    (whole, article: string | undefined, idea: string | undefined, literal: string | undefined, name?: string) => {
+    (
+      whole,
+      article?: string,
+      idea?: string,
+      literal?: string,
+      counted?: string,
+      one?: string,
+      more?: string,
+      name?: string,
+    ) => {
       if (idea !== undefined) return withArticle(article, sayTerm(idea, speech.terms)) ?? whole;
       if (literal !== undefined) return sayLiteral(literal, speech);
+      if (counted !== undefined) return (isSeveral(values[counted] ?? null) ? more : one) ?? '';
       return sayValue(name ?? '', values[name ?? ''] ?? null, speech);
     },
   );
 }
 
-const placeholder = /(?:\b(an?) )?\[([^\][{}]+)\]|\{=([^{}]+)\}|\{(\w+)\}/g;
+const placeholder = /(?:\b(an?) )?\[([^\][{}]+)\]|\{=([^{}]+)\}|\{(\w+)\?([^{}:]*):([^{}:]*)\}|\{(\w+)\}/g;
+
+function isSeveral(value: Value): boolean {
+  if (typeof value === 'number') return value !== 1;
+  return Array.isArray(value) && value.length > 1;
+}
 
 /** `a` or `an` by how the term begins: each region has words of its own. */
 function withArticle(article: string | undefined, word: string | null): string | null {

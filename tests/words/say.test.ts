@@ -41,6 +41,15 @@ describe('a message', () => {
     expect(say('{at}; {count}; {lengthM}', { at: ['a', 'b'], count: 2, lengthM: null }, us)).toBe('a, b; 2; unknown');
   });
 
+  it('takes the word for one or for several', () => {
+    const template = '[Electrode]{at?:s} {at} {at?is:are} apart';
+    expect(say(template, { at: ['a'] }, us)).toBe('Grounding electrode a is apart');
+    expect(say(template, { at: ['a', 'b'] }, us)).toBe('Grounding electrodes a, b are apart');
+    expect(say(template, { at: 'a' }, us)).toBe('Grounding electrode a is apart');
+    expect(say('{count} {count?wire:wires}', { count: 1 }, us)).toBe('1 wire');
+    expect(say('{count} {count?wire:wires}', { count: 4 }, us)).toBe('4 wires');
+  });
+
   it('fills a name inside the brackets of a line to type', () => {
     expect(say('`site.without: [{kind}]`', { kind: 'cable tv' }, us)).toBe('`site.without: [cable tv]`');
   });
