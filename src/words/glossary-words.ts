@@ -29,14 +29,14 @@ export const termMeanings: readonly (readonly [term: Term, meaning: string])[] =
 /** Words of this page's own. */
 export const houseMeanings: readonly (readonly [word: string, meaning: string])[] = [
   ['bond', 'a tie of permanent metal'],
-  ['tie', 'any way in which two parts hang together, cables and gaps included'],
+  ['tie', 'any way in which two parts are joined, cables and gaps included'],
   ['group', 'parts that bonds join'],
   ['way', 'a path through metal from one part to another'],
   ['weak point', 'a joint, conductor or part whose loss alone undoes something'],
   ['joint', 'where a conductor meets a part: a clamp, a lug, a weld'],
   ['state', 'how the site is switched or plugged at the time, such as “unplugged for the storm”'],
   ['side flash', 'an arc from a struck conductor to other metal near it'],
-  ['cannot tell', 'the answer hangs on something that the file does not say'],
+  ['cannot tell', 'the answer depends on something that the file does not say'],
 ];
 
 export const glossaryWords = { heading: 'Words used' } as const;

@@ -81,7 +81,7 @@ export const pageWords = {
     heading: 'Bonding diagram',
     intro:
       'Each box is a group: parts that permanent metal joins. Between boxes run only ties that are no bond, or that nobody is sure of.',
-    caption: 'What hangs together. Weak points carry the number of their row in section {section}.',
+    caption: 'What is joined to what. Weak points carry the number of their row in section {section}.',
     bridgesCaption: 'Ties between groups that are no bond',
     between: 'Between',
     tie: 'Kind of tie',

@@ -5,7 +5,7 @@ export const studyWords = {
   'verdict clean': 'No listed condition failed; that is not a promise that damage cannot happen.',
   'verdict unbonded': '{count} [electrode]s are outside the system of the [service]: {list}.',
   'verdict unbonded one': 'One [electrode] is outside the system of the [service]: {list}.',
-  'verdict bonded': 'Every [electrode] in the file hangs together with the [service] through permanent metal.',
+  'verdict bonded': 'Permanent metal joins every [electrode] in the file to the [service].',
   'verdict no service':
     'Where the [service] is tied to [ground] is not known, so nothing can be shown to be bonded to it.',
   'verdict field': 'The station has no power service; what can be touched together decides.',

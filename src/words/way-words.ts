@@ -40,8 +40,8 @@ export const pathWords = {
   noWayKnown: 'No permanent metal is known to join {from} and {to}. Whether any does cannot be told; these decide:',
   untraced: '{part} goes on to where nobody has looked, so it may lead there: trace it',
   settle: 'Look {what}, and type it at `{path}`',
-  with: 'With {end} hang together: {list}.',
-  alone: 'Nothing else hangs together with {end}.',
+  with: 'Joined with {end}: {list}.',
+  alone: 'Nothing else is joined with {end}.',
   noBonds: 'Cable shields, cords, the cases of radios, [guy]s, gaps and the soil are no bonds and do not count here.',
   caution:
     'Worked out from what somebody typed, the parts in soil and walls unseen; no inspection. A strike sees the inductance more than the resistance. Local code and the [authority] decide.',
@@ -57,7 +57,7 @@ export const dcWords = {
   likely: 'about {resistanceOhm}',
   shares: 'Of a direct current put in at {from}, by the likely figures: {list}.',
   sharesBetween: 'Of a direct current put in at {from} and taken out at {to}, by the likely figures: {list}.',
-  sharesUnknown: 'Where a current put in at {from} goes hangs on resistances that are not known.',
+  sharesUnknown: 'Where a current put in at {from} goes depends on resistances that are not known.',
 } as const;
 
 /** Why a point that was asked about cannot be answered. */

@@ -131,8 +131,8 @@ describe('path', () => {
     expect(text).toContain('- Look what a1 is bonded to, if anything, and type it at `arresters.a1.bonded`');
     // The wire from R2 to nobody knows where may lead to a1.
     expect(text).toContain('- stray goes on to where nobody has looked');
-    expect(text).toContain('Nothing else hangs together with a1.');
-    expect(text).toContain('With panel hang together: R1, R2, a2, bar, beam, mast.');
+    expect(text).toContain('Nothing else is joined with a1.');
+    expect(text).toContain('Joined with panel: R1, R2, a2, bar, beam, mast.');
     const { way, decidedBy } = between('a1', 'panel');
     expect([way, decidedBy]).toEqual([null, ['arresters.a1.bonded']]);
   });
@@ -188,7 +188,7 @@ describe('without', () => {
     expect(said).toContain('The group of R1 falls into 2: - R1, a2, bar, beam, mast, panel - R2');
     expect(said).toContain('perhaps still holds: R2.');
     // The wire from R2 to nobody knows where may lead back to the system.
-    expect(said).toContain('Whether R2 is bonded hangs on what is not known: where the other end of stray goes.');
+    expect(said).toContain('Whether R2 is bonded depends on what is not known: where the other end of stray goes.');
   });
 
   it('and a condition fails where nothing can lead back', () => {

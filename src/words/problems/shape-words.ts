@@ -71,7 +71,7 @@ export const shapeWords: Readonly<Record<string, ProblemWords>> = {
     todo: 'Give one of them coordinates or a position from something else.',
   },
   'place-chain': {
-    wrong: 'this position hangs on more than {limit} others, one from the other: {circle}',
+    wrong: 'this position depends on more than {limit} others, one from the other: {circle}',
     todo: 'Give one of them coordinates.',
   },
   'inside-which': {

@@ -1,13 +1,13 @@
 import type { RuleWords } from '../rule-words.ts';
 
 const size = {
-  none: 'No such conductor stands in the file.',
+  none: 'No such conductor is in the file.',
   'size unknown': 'The section of {at} is not known well enough.',
   'measure it': 'Measure the bare metal of {at} across with a gauge, or read the print on its covering; type `wire:`.',
   'metal unknown': 'The metal of {at} is not known.',
   'look at it': 'Scratch or cut {at} at an end: copper or another metal; type it with `wire:`.',
   'metal not listed': 'The clause has no figure for the metal of {at}.',
-  ask: 'Ask the [authority] whether {at} is accepted.',
+  ask: 'Ask the [authority] whether {at} {at?is:are} accepted.',
   enough: '{at} is thick enough.',
   small: '{at} is thinner than the clause asks.',
 } as const;
@@ -83,7 +83,7 @@ export const conductors = {
     met: 'A second way exists, or the run is short. Slender masts are left out.',
     remedy: 'Give the tower a second way to [ground] beside {at}.',
     because: {
-      none: 'No lead of a tower stands in the file.',
+      none: 'No lead of a tower is in the file.',
       'second way': 'A second way exists beside {at}.',
       'length unknown': 'The length of {at} is not known well enough.',
       'measure it': 'Measure {at} along its run and type `length:`.',
@@ -114,7 +114,7 @@ export const conductors = {
     remedy:
       'Keep {at}. Protect every cable that runs between what it joins at both ends, or bring those cables in beside the [service]; rods along it help.',
     because: {
-      none: 'No bond between groups stands in the file.',
+      none: 'No bond between groups is in the file.',
       'length unknown': 'The length of {at} is not known well enough.',
       'measure it': 'Measure {at} along its run and type `length:`.',
       short: '{at} is short.',
@@ -128,12 +128,12 @@ export const conductors = {
     met: 'Every tie between [electrode]s, and every conductor on the best way to [ground] of a mast, antenna, arrester or panel, is outside. The code itself allows an indoor run of its minimum conductor.',
     remedy: 'Lay a way outside and take {at} out of the path.',
     because: {
-      none: 'No conductor of a lightning path stands in the file.',
+      none: 'No conductor of a lightning path is in the file.',
       'rod indoors': '{at} was driven indoors.',
       'runs indoors': '{at} runs indoors.',
       outside: '{at} runs outside.',
-      'nobody said': 'The file does not say whether {at} runs indoors.',
-      'say where': 'Follow {at} and type `where:` for it or for its ends.',
+      'nobody said': 'The file does not say whether {at} {at?runs:run} indoors.',
+      'say where': 'Follow {at} and type `where:` for {at?it or for its:them or for their} ends.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

@@ -8,7 +8,7 @@ export const electrodes = {
     met: 'No lead of a mast, antenna or arrester ends on it. Bonding the pipe to the [service] is another thing and is asked for.',
     remedy: 'Take the lead off {at} and bring it to an [electrode]; then bond the pipe as the gas code asks.',
     because: {
-      none: 'No gas pipe stands in the file.',
+      none: 'No gas pipe is in the file.',
       'not used': 'Nothing leads to [ground] over {at}.',
       used: 'To [ground] over {at} goes: {by}.',
     },
@@ -20,7 +20,7 @@ export const electrodes = {
     met: '{=8 ft} of each rod stand in soil; a cut rod does not meet it even when it measures well.',
     remedy: 'Drive a rod of full length beside {at} and bond the two.',
     because: {
-      none: 'No driven rod stands in the file.',
+      none: 'No driven rod is in the file.',
       'length unknown': 'The length of {at} is not known well enough.',
       'measure it': 'Look for the mark stamped at the top of {at}, or have it measured; type `length:`.',
       'long enough': '{at} is long enough.',
@@ -63,14 +63,14 @@ export const electrodes = {
     remedy:
       'Drive a second rod at least {=6 ft} from {at} (better two lengths) and bond it, or measure {at} and record method, date and weather.',
     because: {
-      none: 'No driven rod stands in the file.',
+      none: 'No driven rod is in the file.',
       'not alone': '{at} is not the only [electrode] of its system.',
       'over range': '{at} reads over the range of the instrument.',
       low: '{at} measures low enough.',
       high: '{at} measures too high for a lone rod.',
       wide: 'The reading of {at} is not sharp enough to tell.',
       'measure it': 'Measure {at} alone by fall of potential, in dry weather.',
-      'perhaps not alone': 'Whether {at} is the only [electrode] of its system is not known.',
+      'perhaps not alone': 'Whether {at} {at?is:are each} the only [electrode] of {at?its:their} system is not known.',
       trace: 'Look what else is tied to {at}.',
       'not measured': '{at} is alone and nobody measured it.',
     },
@@ -82,10 +82,10 @@ export const electrodes = {
     met: 'The conductor comes back to where it begins.',
     remedy: 'Close {at} with the same conductor and an exothermic or listed joint.',
     because: {
-      none: 'No ring stands in the file.',
+      none: 'No ring is in the file.',
       closed: '{at} is closed.',
       open: '{at} is open.',
-      'nobody said': 'Nobody said whether {at} is closed.',
+      'nobody said': 'Nobody said whether {at} {at?is:are} closed.',
       look: 'Measure continuity once round {at}, or find both ends.',
     },
   },
@@ -97,7 +97,7 @@ export const electrodes = {
     remedy:
       'Replace the copper [electrode] at {at} with a galvanised one, or have the anchor protected; have the shaft looked at below ground.',
     because: {
-      none: 'No [guy] stands in the file.',
+      none: 'No [guy] is in the file.',
       'no electrode': 'No [electrode] is tied to {at}.',
       'metal unknown': 'The metal of {at} or of its [electrode] is not known.',
       look: 'Look what the anchor and the [electrode] at {at} are made of.',

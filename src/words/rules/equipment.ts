@@ -8,12 +8,12 @@ export const equipment = {
     met: 'A bond leads to an [electrode], or its cord’s [protective conductor] to a panel or generator. A generator that is the only source of a field station is left out.',
     remedy: 'Bond {at} to the station’s bar; never lift the [protective conductor] of its cord.',
     because: {
-      none: 'No equipment of this kind stands in the file.',
+      none: 'No equipment of this kind is in the file.',
       bonded: '{at} is bonded.',
       'by its cord': 'The [protective conductor] of its cord or circuit ties {at}.',
       'own source': 'The cords of a field station begin at {at}; no [electrode] is asked of it.',
-      perhaps: 'Whether {at} is tied to anything depends on what is not known.',
-      look: 'Look how {at} is fed (two or three pins: `protective_conductor:` of its line) and whether a bond lands on it.',
+      perhaps: 'Whether {at} {at?is:are} tied to anything depends on what is not known.',
+      look: 'Look how {at} {at?is:are} fed (two or three pins: `protective_conductor:` of the line) and whether a bond lands on {at?it:them}.',
       nothing:
         'Neither a bond nor the [protective conductor] of a cord reaches {at}; its other cables tie it only while they are plugged in.',
     },
@@ -25,10 +25,10 @@ export const equipment = {
     met: 'Permanent metal leads from it to the [service] (to an [electrode] where the [service] is not known). Power lines, the power service’s mast and the live wire of an electric fence are left out.',
     remedy: 'Bond {at} to the system of the [service]; gas piping downstream of the meter and never as an [electrode].',
     because: {
-      none: 'No such metal stands in the file.',
+      none: 'No such metal is in the file.',
       bonded: '{at} is bonded.',
       'not bonded': '{at} is not bonded to anything.',
-      'nobody said': 'Nobody said whether {at} is bonded.',
+      'nobody said': 'Nobody said whether {at} {at?is:are} bonded.',
       look: 'Look at {at} for a clamp and a conductor; type `bonded:` or the conductor.',
     },
   },

@@ -1,6 +1,6 @@
 import type { RuleWords } from '../rule-words.ts';
 
-const look = 'Look at {at} and type what kind of joint it is, and what is stamped on it.';
+const look = 'Look at {at} and type what kind of joint {at?it is:each is}, and what is stamped on it.';
 
 export const joints = {
   'no-solder-in-path': {
@@ -10,7 +10,7 @@ export const joints = {
     met: 'Another method holds the joint; solder may only fill a joint that is bolted or crimped as well.',
     remedy: 'Replace {at} with an exothermic weld, an irreversible crimp or a [listed] clamp.',
     because: {
-      none: 'No joint stands in the file.',
+      none: 'No joint is in the file.',
       solder: '{at} is soldered.',
       'kind unknown': 'The kind of {at} is not known.',
       look,
@@ -24,26 +24,26 @@ export const joints = {
     met: 'The method is one of those named.',
     remedy: 'Replace {at} with an exothermic weld or a clamp [listed] for the rod and the wire.',
     because: {
-      none: 'No joint on an [electrode] stands in the file.',
+      none: 'No joint on an [electrode] is in the file.',
       'not a method': '{at} ({kind}) is not among the methods.',
       'a method': '{at} ({kind}) is among the methods.',
       'not listed': '{at} ({kind}) would do, but is not [listed].',
-      'nobody said': 'The kind of {at}, or whether it is [listed], is not known.',
+      'nobody said': 'The kind of {at}, or whether {at?it is:they are} [listed], is not known.',
       look,
     },
   },
   'clamp-listed-for-burial': {
     title: 'Clamps in the soil are [listed] for direct burial',
     failTitle: 'Clamp {at} lies in the soil and is not made for it',
-    why: 'A clamp that is not made for soil is eaten away within years, where nobody sees it.',
+    why: 'A clamp that is not made for soil corrodes away within years, where nobody sees it.',
     met: 'Listed for burial; welds and irreversible crimps are left out.',
     remedy: 'Replace {at} with an exothermic weld or a clamp [listed] for direct burial.',
     because: {
       none: 'No clamp lies in the soil.',
       listed: '{at} is [listed] for burial.',
       'not for soil': '{at} lies in the soil and is not [listed] for it.',
-      'nobody said': 'Whether {at} lies in the soil, or is made for it, is not known.',
-      look: 'Look at {at}: is it below grade, and is “DB”, “direct burial” or the like stamped on it? Type `for_burial:`.',
+      'nobody said': 'Whether {at} {at?lies:lie} in the soil, or {at?is:are} made for it, is not known.',
+      look: 'Look at {at}: {at?is it:are they} below grade, and is “DB”, “direct burial” or the like stamped on {at?it:them}? Type `for_burial:`.',
     },
   },
   'one-conductor-per-clamp': {
@@ -53,7 +53,7 @@ export const joints = {
     met: 'One conductor, or a joint made for several.',
     remedy: 'Give each wire at {at} a clamp of its own.',
     because: {
-      none: 'No clamp stands in the file.',
+      none: 'No clamp is in the file.',
       one: '{at} holds one conductor.',
       several: '{at} holds {holds}.',
       'made for several': '{at} holds {holds} and is of a kind made for that.',
@@ -63,15 +63,15 @@ export const joints = {
   },
   'galvanic-pair': {
     title: 'Metals that meet outdoors lie near each other in the galvanic series',
-    failTitle: 'The metals at {at} eat each other when wet',
+    failTitle: 'The metals at {at} corrode each other when wet',
     why: 'Where two metals far apart in the series meet in the wet, the less noble one goes.',
     met: 'At most 0.15 V apart in the anodic index (outdoors). A clamp made for both metals and kept dry is accepted practice.',
     remedy:
       'Use a clamp made for both metals, tinned or stainless between them, and seal {at} against water; look at it each year.',
     because: {
-      none: 'No joint of two known metals stands in the file.',
-      apart: '{first} meets {second} at {at}: {differenceV} apart.',
-      near: '{first} and {second} at {at} lie near each other.',
+      none: 'No joint of two known metals is in the file.',
+      apart: 'At {at} meet {first} and {second}, far apart in the series.',
+      near: 'At {at} meet {first} and {second}, near each other in the series.',
     },
   },
   'condition-sound': {

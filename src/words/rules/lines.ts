@@ -2,12 +2,14 @@ import type { RuleWords } from '../rule-words.ts';
 
 const followIt =
   'Follow {at} from end to end and write down each stop, where it goes through the wall, and what it is bonded to there.';
-const placeUnknown = 'The file does not say where {at} goes through the wall.';
+const placeUnknown = 'The file does not say where {at} {at?goes:go} through the wall.';
 const unprotected = {
   none: 'No such line comes in from outside.',
   protected: 'Every core of {at} is covered: {by}.',
-  'count unknown': 'It is not known how many wires {at} has, or how many its protector covers.',
-  'count wires': 'Count the wires of {at} and the wires that its protector covers; type `wires:` and `covers:`.',
+  'count unknown':
+    'It is not known how many wires {at} {at?has:have}, or how many {at?its protector covers:their protectors cover}.',
+  'count wires':
+    'Count the wires of {at} and the wires that {at?its protector covers:their protectors cover}; type `wires:` and `covers:`.',
   'place unknown': placeUnknown,
   'follow it': followIt,
   bare: 'Conductors of {at} that come in from outside with no protector anywhere: {count}.',
@@ -32,17 +34,18 @@ export const lines = {
   'panel-tied-to-service': {
     title: 'Every [entry panel] and bar is tied to the system of the [service]',
     failTitle: '{at} is not tied to the [service]',
-    why: 'A panel that floats, or hangs on a rod of its own, puts the whole difference between two earths across the radio.',
+    why: 'A panel that floats, or has only a rod of its own, puts the whole difference between two earths across the radio.',
     met: 'Permanent metal leads from the bar to the [service].',
     remedy: 'Run a [bonding conductor] of at least {=6 AWG} copper from {at} to the system of the [service].',
     because: {
-      none: 'No bar stands in the file.',
+      none: 'No bar is in the file.',
       'field station': 'The station has no power service.',
       'service unknown': 'The file does not say where the power service is.',
-      'find service': 'Find where the power service is [grounded] and name it under `site.service`.',
+      'find service': 'Look where the power service is [grounded] and name it under `site.service`.',
       tied: '{at} is tied to the [service].',
-      perhaps: 'Whether {at} is tied to the [service] hangs on what is not known.',
-      trace: 'Trace the conductors that end on {at}.',
+      perhaps: 'Whether {at} {at?is:are} tied to the [service] depends on what is not known.',
+      trace:
+        'Trace the conductors that end on {at}; where {at?it is:one is} bolted straight to [grounded] metal, type `bonded: yes`.',
       apart: 'No permanent metal joins {at} to the [service].',
     },
   },
@@ -53,12 +56,12 @@ export const lines = {
     met: 'Permanent metal leads from the body of the arrester to an [electrode].',
     remedy: 'Bolt {at} to a bar that is tied to the system of the [service].',
     because: {
-      none: 'No arrester stands in the file.',
+      none: 'No arrester is in the file.',
       bonded: '{at} reaches an [electrode] through permanent metal.',
-      perhaps: 'Whether {at} is bonded hangs on what is not known.',
-      look: 'Look at {at} for its bolt or lead and follow it to where it ends.',
+      perhaps: 'Whether {at} {at?is:are} bonded depends on what is not known.',
+      look: 'Look at {at} for {at?its bolt or lead:their bolts or leads} and follow {at?it to where it ends:each to where it ends}.',
       'supplier only':
-        '{at} is bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
+        '{at} {at?is:are} bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
       'ask about earth':
         'Look for an [electrode] of the building (footing, lightning protection) and type it, or have a [electrician] confirm what the local rule accepts for an antenna on this supply.',
       floating: 'No permanent metal leads from {at} to any [electrode].',
@@ -88,24 +91,24 @@ export const lines = {
     remedy:
       'Move {at} outside to the [entry panel]; where that cannot be, as near to the point of entry as practicable.',
     because: {
-      none: 'No arrester of an antenna line stands in the file.',
-      'place unknown': 'The file does not say where {at} is.',
-      'say where': 'Look where {at} is and type `where:`.',
+      none: 'No arrester of an antenna line is in the file.',
+      'place unknown': 'The file does not say where {at} {at?is:are}.',
+      'say where': 'Look where {at} {at?is:are} and type `where:`.',
       outside: '{at} is outside.',
       inside: '{at} is inside a building.',
     },
   },
   'arrester-lead-short': {
     title: 'Arresters are bolted to the bar, not hung on a wire',
-    failTitle: 'Arrester {at} hangs on a long lead',
+    failTitle: 'Arrester {at} has a long lead',
     why: 'The lead’s inductance adds about a kilovolt for each metre and kiloampere per microsecond to what the arrester lets pass.',
     met: 'Bolted to a bar, or a lead of at most {=0.1 m}.',
     remedy: 'Bolt {at} straight to the bar.',
     because: {
-      none: 'No arrester stands in the file.',
+      none: 'No arrester is in the file.',
       bolted: '{at} is bolted to a bar.',
-      'lead unknown': 'The lead of {at} is not known.',
-      'measure it': 'Measure the lead from {at} to the bar and type `lead:` (0 when it is bolted on).',
+      'lead unknown': 'The length of the lead of {at} is not known.',
+      'measure it': 'Measure the lead from {at} to the bar and type `lead:` (0 in when it is bolted on).',
       short: 'The lead of {at} is short.',
       long: 'The lead of {at} is longer than it should be.',
     },
@@ -136,7 +139,7 @@ export const lines = {
       grounded: 'In state {state} the end of {at} is [grounded].',
       bridged: 'In state {state} the gap of {at} is only {gapLengthM}.',
       loose: 'In state {state} the end of {at} hangs loose.',
-      'nobody said': 'For state {state} nobody said where the pulled end of {at} goes.',
+      'nobody said': 'For state {state} nobody said where the pulled {at?end:ends} of {at} {at?goes:go}.',
       'say it': 'Type `end: grounded` or `end: loose` and `gap:` for {at}.',
     },
   },
@@ -148,8 +151,8 @@ export const lines = {
     remedy: 'Bring {at} down to the foot of the tower, bond its shield there, and go to the house from there.',
     because: {
       none: 'No line comes down a tower.',
-      'exit unknown': 'The file does not say where {at} leaves its support.',
-      look: 'Look where {at} leaves its support and add a stop there, such as `{bond: tower@2 ft}`.',
+      'exit unknown': 'The file does not say where {at} {at?leaves its support:leave their supports}.',
+      look: 'Look where {at} {at?leaves its support:leave their supports} and add a stop there, such as `{bond: tower@2 ft}`.',
       low: '{at} leaves the tower low.',
       high: '{at} leaves the tower well above grade.',
     },
@@ -158,14 +161,14 @@ export const lines = {
     title: 'The mains have a surge protector at the [service]',
     failTitle: 'The mains have no surge protector at the [service]',
     why: 'Most surges come in over the mains, whatever is done for the antennas.',
-    met: 'A mains protector stands in the file.',
+    met: 'A mains protector is in the file.',
     remedy: 'Have a [electrician] fit a [surge protector] at the [service].',
     because: {
       'no mains': 'No mains come in.',
       there: '{protector} stands on the mains.',
       'not looked': 'The arresters were not (all) looked at.',
       look: 'Look at the panel and the meter for a [surge protector]; type it, or `arresters: none`.',
-      'none there': 'No mains protector stands in the file.',
+      'none there': 'No mains protector is in the file.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

@@ -7,15 +7,15 @@ const earthed = {
   met: 'Permanent metal leads from the support to an [electrode]. Wood and plastic supports are left out; their lead-ins are not.',
   remedy: 'Run a conductor from the foot of {at} to an [electrode] that is bonded to the [service].',
   because: {
-    none: 'No support stands in the file.',
+    none: 'No support is in the file.',
     'not of metal': 'No support is of metal.',
     earthed: '{at} reaches an [electrode] through permanent metal.',
-    'metal unknown': 'Nobody said what {at} is made of.',
-    'look at it': 'Look whether {at} is of metal and type `metal:`.',
-    perhaps: 'Whether {at} reaches an [electrode] hangs on what is not known.',
+    'metal unknown': 'Nobody said what {at} {at?is:are} made of.',
+    'look at it': 'Look whether {at} {at?is:are} of metal and type `metal:`.',
+    perhaps: 'Whether {at} {at?reaches:reach} an [electrode] depends on what is not known.',
     trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
     'supplier only':
-      '{at} is bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
+      '{at} {at?is:are} bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
     'ask about earth':
       'Look for an [electrode] of the building (footing, lightning protection) and type it, or have a [electrician] confirm what the local rule accepts for an antenna on this supply.',
     'no way': 'No permanent metal leads from {at} to any [electrode].',
@@ -37,7 +37,7 @@ export const masts = {
       jumpers: 'Jumpers bridge the sections of {at}.',
       'no jumpers': 'The sections of {at} slide or hinge and no jumper bridges them.',
       'nobody said': 'Nobody said whether jumpers bridge the sections of {at}.',
-      look: 'Look at each moving joint of {at} for a jumper; type `sections:` and `jumpers:`.',
+      look: 'Look at each moving joint of {at} for a jumper; type `jumpers:`, and `sections:` if they are not as typed.',
     },
   },
   'guy-anchor-grounded': {
@@ -46,11 +46,11 @@ export const masts = {
     why: 'Part of a strike goes down the [guy]s; without an [electrode] it goes through turnbuckle and concrete.',
     met: 'A conductor of the file ends on the [guy] or its anchor.',
     remedy:
-      'Clamp a conductor to {at} above the turnbuckle and lead it to a rod at the anchor; mind the metals (galvanised steel in the same soil as copper is eaten).',
+      'Clamp a conductor to {at} above the turnbuckle and lead it to a rod at the anchor; mind the metals (galvanised steel tied to copper in the same soil corrodes).',
     because: {
-      none: 'No [guy] stands in the file.',
+      none: 'No [guy] is in the file.',
       electrode: 'A conductor ends on {at}.',
-      perhaps: 'Whether {at} has an [electrode] or is of metal is not known.',
+      perhaps: 'Whether {at} {at?has:have} an [electrode] or {at?is:are} of metal is not known.',
       look: 'Look at the anchor of {at} for a conductor and a rod.',
       'no electrode': 'No conductor ends on {at}.',
     },

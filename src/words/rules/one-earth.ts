@@ -1,7 +1,7 @@
 import type { RuleWords } from '../rule-words.ts';
 
 const trace = 'Trace the conductors from {at} to the [service] and type what is found, or `conductors: none`.';
-const findService = 'Find where the power service is [grounded] and name it under `site.service`.';
+const findService = 'Look where the power service is [grounded] and name it under `site.service`.';
 
 export const oneEarth = {
   'service-electrode-known': {
@@ -26,24 +26,25 @@ export const oneEarth = {
   },
   'all-electrodes-one-system': {
     title: 'Every [electrode] belongs to one bonded system with the [service]',
-    failTitle: '[Electrode] {at} is not bonded to the system of the [service]',
+    failTitle: '[Electrode]{at?:s} {at} {at?is:are} not bonded to the system of the [service]',
     why: 'A strike or a fault lifts one [electrode] by thousands of volts while the other stays behind; the radio, its cables or a person then join the two.',
     met: 'A way of permanent metal, joint by joint, to the [service]; soil, cable shields and power cords do not count. The supplier’s own [electrode] is left out.',
     remedy: 'Run a [bonding conductor] outside the building from {at} to the [electrode system] of the [service].',
     because: {
-      none: 'No [electrode] stands in the file.',
+      none: 'No [electrode] is in the file.',
       'field station':
         'The station has no power service; what may be touched together decides (see the rule on things within reach).',
-      'conductors not whole': '{at} hangs on nothing that was typed, and the conductors were not (all) looked at.',
+      'conductors not whole':
+        'Nothing that was typed ties {at} to the [service], and the conductors were not (all) looked at.',
       trace,
       apart: 'No permanent metal joins {at} to the [service].',
       'apart from the others':
-        '{at} do not all hang together through permanent metal, and at most one of their groups can hold the [service].',
-      'decided by': 'Whether {at} is bonded hangs on what is not known: {decidedBy}.',
+        'Permanent metal does not join all of {at}, and at most one of their groups can hold the [service].',
+      'decided by': 'Whether {at} {at?is:are} bonded depends on what is not known: {decidedBy}.',
       look: 'Go and look: {decidedBy}.',
       'in the system': '{at} is tied to the [service] through permanent metal.',
       'service unknown':
-        'The file does not say where the power service is, so nobody can tell whether {at} is bonded to it.',
+        'The file does not say where the power service is, so nobody can tell whether {at} {at?is:are} bonded to it.',
       'find service': findService,
     },
   },
@@ -59,13 +60,13 @@ export const oneEarth = {
       'service unknown': 'The file does not say where the power service is.',
       'find service': findService,
       both: '{at} reaches the system of the [service].',
-      perhaps: 'Whether {at} is bonded to the [service] hangs on what is not known.',
+      perhaps: 'Whether {at} {at?is:are} bonded to the [service] depends on what is not known.',
       trace,
       'rod only': '{at} reaches an [electrode], but nothing permanent leads on to the [service].',
     },
   },
   'screens-not-sole-bond': {
-    title: 'Nothing hangs on the [service] by cable shields alone',
+    title: 'Nothing is tied to the [service] by cable shields alone',
     failTitle: 'A cable shield is the only tie between {at} and the [service]',
     why: 'Shields are unplugged by hand, and the whole current in them couples into the core and the radio.',
     met: 'With every feed line taken away the part still reaches the [service].',
@@ -75,13 +76,13 @@ export const oneEarth = {
       none: 'No [electrode], support or bar is tied to the [service] at all.',
       'no service': 'The file names no power service.',
       'by bonds': '{at} stays tied to the [service] with every feed line removed.',
-      perhaps: 'Whether more than a shield ties {at} to the [service] hangs on what is not known.',
+      perhaps: 'Whether more than a shield ties {at} to the [service] depends on what is not known.',
       trace,
       'shield only': 'With the feed lines removed, nothing permanent is left between {at} and the [service].',
     },
   },
   'outlet-ground-not-lightning-ground': {
-    title: 'Nothing outdoors hangs on the [service] by a power cord’s [protective conductor] alone',
+    title: 'Nothing outdoors is tied to the [service] by a power cord’s [protective conductor] alone',
     failTitle: 'A power cord is the only tie between {at} and the [service]',
     why: 'That conductor runs through the house beside the wiring of every room; it is no way for a strike, and it goes when the plug is pulled.',
     met: 'The part reaches the [service] without cords and outlet circuits.',
@@ -90,14 +91,14 @@ export const oneEarth = {
       none: 'Nothing outdoors is tied to the [service].',
       'no service': 'The file names no power service.',
       'by bonds': '{at} is tied to the [service] without any cord.',
-      perhaps: 'Whether more than a power cord ties {at} to the [service] hangs on what is not known.',
+      perhaps: 'Whether more than a power cord ties {at} to the [service] depends on what is not known.',
       trace,
       'cord only': 'Only the [protective conductor] of a cord or outlet circuit leads from {at} to the [service].',
     },
   },
   'iec-antenna-electrode-to-main-bar': {
     title: 'The [electrode] of an outdoor antenna is connected to the [main bar]',
-    failTitle: '[Electrode] {at} of the antenna is not connected to the [main bar]',
+    failTitle: '[Electrode]{at?:s} {at} of the antenna {at?is:are} not connected to the [main bar]',
     why: 'A separate [electrode] of the antenna stands at another potential than the protective conductors in the house; the radio joins the two.',
     met: 'Permanent metal leads from the antenna’s [electrode] to the [main bar], even where it is the foundation’s own.',
     remedy: 'Connect {at} to the [main bar] with at least 16 mm² copper (work of a [electrician]).',
@@ -105,8 +106,8 @@ export const oneEarth = {
       none: 'No outdoor antenna or mast is [grounded], or there is no [service].',
       'service unknown': 'The file does not say where the [main bar] is.',
       'find service': findService,
-      tied: '{at} is tied to the [main bar].',
-      perhaps: 'Whether {at} is tied to the [main bar] hangs on what is not known.',
+      tied: '{at} {at?is:are} tied to the [main bar].',
+      perhaps: 'Whether {at} {at?is:are} tied to the [main bar] depends on what is not known.',
       trace,
       apart: 'No permanent metal joins {at} to the [main bar].',
     },
@@ -119,12 +120,12 @@ export const oneEarth = {
     remedy:
       'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper, or put the shack on a TT supply out of reach of the other.',
     because: {
-      'other supply': 'The supply is not TN-C-S, or no [electrode] of the owner stands in the file.',
+      'other supply': 'The supply is not TN-C-S, or no [electrode] of the owner is in the file.',
       'supply unknown': 'The file does not say what kind of supply this is.',
       'find supply':
         'Ask the network operator, or read the label at the meter: TN-S, TN-C-S (PME) or TT; type it under `site.supply`.',
       tied: '{at} is bonded to the [main bar].',
-      perhaps: 'Whether {at} is bonded to the [main bar] hangs on what is not known.',
+      perhaps: 'Whether {at} {at?is:are} bonded to the [main bar] depends on what is not known.',
       trace,
       apart: 'No permanent metal joins {at} to the [main bar].',
     },
@@ -154,7 +155,7 @@ export const oneEarth = {
     because: {
       none: 'Nothing is typed as within reach of anything else, and no connector is pulled by hand between two bonded places.',
       'one group': '{at} belong to one bonded group.',
-      perhaps: 'Whether {at} are bonded together hangs on what is not known.',
+      perhaps: 'Whether {at} are bonded together depends on what is not known.',
       trace: 'Trace what each of {at} is tied to.',
       'two groups': 'No bond joins {at}.',
       'two groups at a plug':
@@ -172,9 +173,9 @@ export const oneEarth = {
     because: {
       none: 'No sub-panel stands in another building.',
       'own electrode': '{at} reaches an [electrode] without the feeder.',
-      'place unknown': 'The file does not say which building {at} or the [service] is in.',
+      'place unknown': 'The file does not say which building {at} or the [service] {at?is:are} in.',
       'say where': 'Type `where:` for {at} and for the [service].',
-      perhaps: 'Whether {at} has an [electrode] of its own hangs on what is not known.',
+      perhaps: 'Whether {at} {at?has:have} an [electrode] of {at?its:their} own depends on what is not known.',
       look: 'Look outside the building of {at} for a rod or a conductor that goes into the soil.',
       'no electrode': '{at} reaches an [electrode] only over the feeder, or none at all.',
     },
