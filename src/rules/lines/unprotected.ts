@@ -24,5 +24,7 @@ export function coresProtected(line: LineFacts): readonly Verdict[] {
   if (crossings.every((c) => !c.certain)) {
     return [{ is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'follow it' } }];
   }
-  return [{ is: 'not met', at, because: { key: 'bare', values: { count: open } } }];
+  const protectors = cores.flatMap((c) => c.protectedBy);
+  if (protectors.length === 0) return [{ is: 'not met', at, because: { key: 'bare' } }];
+  return [{ is: 'not met', at, because: { key: 'partly', values: { count: open } } }];
 }

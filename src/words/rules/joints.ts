@@ -70,8 +70,8 @@ export const joints = {
       'Use a clamp made for both metals, tinned or stainless between them, and seal {at} against water; look at it each year.',
     because: {
       none: 'No joint of two known metals is in the file.',
-      apart: 'At {at} meet {first} and {second}, far apart in the series.',
-      near: 'At {at} meet {first} and {second}, near each other in the series.',
+      apart: 'The metals that meet at {at} are {first} and {second}: far apart in the series.',
+      near: 'The metals that meet at {at} are {first} and {second}: near each other in the series.',
     },
   },
   'condition-sound': {

@@ -12,7 +12,8 @@ const unprotected = {
     'Count the wires of {at} and the wires that {at?its protector covers:their protectors cover}; type `wires:` and `covers:`.',
   'place unknown': placeUnknown,
   'follow it': followIt,
-  bare: 'Conductors of {at} that come in from outside with no protector anywhere: {count}.',
+  bare: 'Nothing protects {at} on its way in from outside.',
+  partly: 'The protectors of {at} leave out {count} of its conductors.',
 } as const;
 
 export const lines = {
@@ -140,7 +141,8 @@ export const lines = {
       bridged: 'In state {state} the gap of {at} is only {gapLengthM}.',
       loose: 'In state {state} the end of {at} hangs loose.',
       'nobody said': 'For state {state} nobody said where the pulled {at?end:ends} of {at} {at?goes:go}.',
-      'say it': 'Type `end: grounded` or `end: loose` and `gap:` for {at}.',
+      'say it':
+        'Look where the pulled {at?end goes:ends go} and type it in that state: `end: grounded`, or `end: loose` with `gap: 3 ft`.',
     },
   },
   'line-goes-down-before-in': {
