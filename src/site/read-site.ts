@@ -4,7 +4,6 @@ import { checkSite } from './check/check-site.ts';
 import { collectIds } from './check/ids.ts';
 import type { Problem } from './problem.ts';
 import { withinLimits, withinParts } from './reading/limits.ts';
-import { plainYaml } from './reading/plain-yaml.ts';
 import { readYaml } from './reading/read-yaml.ts';
 import { newReport, type Report, refuse, type Spot } from './reading/report.ts';
 import { findSlips } from './reading/slips/find-slips.ts';
@@ -29,7 +28,7 @@ export function readSite(text: string, fileName: string): SiteRead {
   const source = sourceText(text);
   const report = newReport(source);
   if (!withinLimits(text, { path: '', report })) return { site: null, problems: inOrder(report.problems) };
-  const asTyped = readPlain(text, source, fileName) ?? readText(text, (offset) => offset, [], source, fileName);
+  const asTyped = readText(text, (offset) => offset, [], source, fileName);
   if (asTyped.site !== null && !asTyped.lone && !mayHide(text)) return asTyped;
   const { slips, corrected } = findSlips(text);
   return slips.length === 0 ? asTyped : readText(corrected.text, corrected.originalOf, slips, source, fileName);
@@ -38,17 +37,6 @@ export function readSite(text: string, fileName: string): SiteRead {
 /** Text that may hide a value in a comment or a label; a file without it need not be looked through. */
 function mayHide(text: string): boolean {
   return /:[ \t]+[#&!]|[ \t,[{-]#\d|[,[{-][ \t]*[&!]/.test(text);
-}
-
-type TextRead = SiteRead & { readonly lone: boolean };
-
-/** A text of plain YAML that is free of problems; null: whatever there is to say of it, the whole reader says. */
-function readPlain(text: string, source: SourceText, fileName: string): TextRead | null {
-  const tree = plainYaml(text);
-  if (tree === null) return null;
-  const report = newReport(source);
-  const site = siteOf(tree, report, fileName);
-  return report.problems.length > 0 ? null : { site, problems: [], lone: false };
 }
 
 /** Slips after which nobody knows yet where the value ends. */
@@ -64,7 +52,7 @@ function readText(
   slips: readonly Slip[],
   source: SourceText,
   fileName: string,
-): TextRead {
+): SiteRead & { readonly lone: boolean } {
   const report = newReport(source);
   const { tree, lone } = readYaml(text, { path: '', report }, originalOf);
   const garbled = new Set(report.problems.map((p) => p.source.line));
