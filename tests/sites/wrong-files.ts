@@ -37,6 +37,7 @@ const wrong: readonly Row[] = [
   ['joint-not-in-the-file', [4, 29, 'id-unknown']],
   ['id-misspelled', [4, 14, 'id-unknown']],
   ['id-not-in-the-file', [2, 34, 'id-unknown']],
+  ['building-not-in-the-file', [2, 37, 'building-unknown']],
   ['id-of-the-wrong-section', [5, 14, 'id-wrong-section']],
   ['id-twice', [4, 3, 'id-twice']],
   ['id-twice-in-a-section', [3, 3, 'key-twice']],

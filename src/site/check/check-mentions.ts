@@ -33,10 +33,11 @@ function find(mention: Mention, ids: Ids, seekNear: boolean): Known | null {
   const id = ref.part ?? '';
   const known = ids.get(id);
   if (known === undefined) {
-    if (!seekNear) return refuse(spot, at, 'id-unknown', { id });
+    const key = to.length === 1 && to[0] === 'buildings' ? 'building-unknown' : 'id-unknown';
+    if (!seekNear) return refuse(spot, at, key, { id });
     const fitting = [...ids.values()].filter((k) => to.includes(k.section)).map((k) => k.id);
     const near = nearName(id, [...fitting, ...mention.alsoNear]) ?? nearName(id, [...ids.keys()]);
-    return refuse(spot, at, 'id-unknown', { id }, near);
+    return refuse(spot, at, key, { id }, near);
   }
   if (to.includes(known.section)) return known;
   const values = { id, section: known.section, sections: to.join(', ') };

@@ -18,6 +18,10 @@ export const nameWords: Readonly<Record<string, ProblemWords>> = {
     wrong: '`{id}`: no part has this name',
     todo: 'Use the name of a part in this file, or add the part to its section.',
   },
+  'building-unknown': {
+    wrong: '`{id}`: no building has this name',
+    todo: 'Type `inside` or `outside`, or add the line `  {id}: {}` below a line `buildings:`.',
+  },
   'id-wrong-section': {
     wrong: '`{id}` stands in `{section}`, which does not fit here',
     todo: 'Name something from: {sections}.',
