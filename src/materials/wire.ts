@@ -41,7 +41,7 @@ export type WireRead =
 type Fault = Extract<WireRead, { ok: false }>;
 type Shape = Pick<Wire, 'form' | 'areaM2' | 'diameterM' | 'widthM' | 'thicknessM'>;
 
-const unitWord = /^(?:awg|mm2|mm|cm|m|in|inch|inches|ft|kcmil|cmil|mcm|sq mm|sq in|mm sq)$/;
+const unitWord = /^(?:awg|ga|gauge|gage|mm2|mm|cm|m|in|inch|inches|ft|kcmil|cmil|mcm|sq mm|sq in|mm sq)$/;
 
 /** Longer texts are no wire; see the same limit of figures. */
 const longest = 200;
@@ -102,7 +102,7 @@ function unknownMetal(text: string, metal: string): Fault {
 }
 
 function readShape(size: string, typed: string): Shape | Fault {
-  const gauge = /^(?:#\s*|no\.?\s*|awg\s*)?(\d\/0|\d{1,4})(?:\s*(awg|ga|gauge))?$/.exec(size);
+  const gauge = /^(?:#\s*|no\.?\s*|awg\s*)?(\d\/0|\d{1,4})(?:\s*(awg|ga|gauge|gage))?$/.exec(size);
   if (gauge !== null && (gauge[2] !== undefined || /^(?:#|no|awg)/.test(size) || /^[1-4]\/0$/.test(size))) {
     return readGauge(gauge[1]!, typed);
   }

@@ -52,7 +52,7 @@ export const valueWords: Readonly<Record<string, ProblemWords>> = {
   },
   'wire-unreadable': {
     wrong: '`{text}` cannot be read as a wire',
-    todo: 'Type a size and a metal, such as {example}; or `unknown`.',
+    todo: 'Type a size and a metal, such as {example}; or `unknown`. A bare `6 mm` could be either: `6 mm2 copper` is a section, `round 6 mm copper` a diameter.',
   },
   'wire-metal-unknown': {
     wrong: '`{metal}` in `{text}` is no metal that is known here',
