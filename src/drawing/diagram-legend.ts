@@ -8,11 +8,16 @@ import { strokeOf, type TieStyle, tieStyles } from './tie-style.ts';
 
 const words = drawingWords.legend;
 
-/** Ties, the mark of weak points, and the symbols of parts. */
+/** Ties, the mark of weak points, and the symbols of parts; guys are no bonds and not in the diagram. */
 export function diagramLegend(speech: Speech, widthMm: number, topMm: number) {
   const mark: LegendEntry = { sample: (x, y) => drawMark('W1', [x - 3.5, y]), says: words.weak };
   const ties = tieStyles.map((style) => ({ sample: tieSample(style), says: say(words[style], {}, speech) }));
-  return drawLegend(words.heading, [...ties, mark, ...symbolEntries(speech, () => true)], widthMm, topMm);
+  return drawLegend(
+    words.heading,
+    [...ties, mark, ...symbolEntries(speech, (name) => name !== 'guyAnchor')],
+    widthMm,
+    topMm,
+  );
 }
 
 export function symbolEntries(speech: Speech, isShown: (name: SymbolName) => boolean): readonly LegendEntry[] {

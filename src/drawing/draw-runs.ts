@@ -83,14 +83,15 @@ export interface RunLabel {
   readonly text: string;
 }
 
-/** Number of each run on the run itself, where it covers nothing; the middle is tried first. */
+/** Number of each run on the run itself, where it covers nothing; the middle is tried first. A guy has its at its anchor. */
 export function placeRunLabels(
   runs: readonly DrawnRun[],
   numbers: ReadonlyMap<string, string>,
   blocked: readonly Rect[],
 ): readonly RunLabel[] {
   const taken = [...blocked];
-  return runs.flatMap(({ run, points }) => {
+  const numbered = runs.filter((r) => r.run.look !== 'guy');
+  return numbered.flatMap(({ run, points }) => {
     const says = `${run.letter}${numbers.get(run.id) ?? ''}${run.buried === 'unknown' ? '?' : ''}`;
     const rects = shares.map((share) => rectAbout(along(points, share), textWidth(says, size) + 1, size + 0.7));
     const rect = rects.find((r) => !taken.some((t) => overlaps(r, t)));

@@ -5,6 +5,7 @@ const sectionOrder = [
   'electrodes',
   'supports',
   'antennas',
+  'guys',
   'bars',
   'arresters',
   'equipment',
@@ -16,10 +17,11 @@ const sectionOrder = [
 
 /**
  * One number for each part, the same on the plan, in the diagram and in every table: 1 upwards, section by section, in the
- * order of the study. A joint that belongs to a wire's end (`c1:E1`) has the number of that wire and a letter: `31a`.
+ * order of the study; guys, which are no parts, after what stands on supports. A joint that belongs to a wire's end (`c1:E1`) has the number of that wire and a letter: `31a`.
  */
 export function itemNumbers(study: Study): ReadonlyMap<string, string> {
-  const sorted = study.parts
+  const guys = study.guys.map(({ id }) => ({ id, section: 'guys' }));
+  const sorted = [...study.parts, ...guys]
     .map((part, place) => ({ part, place }))
     .filter(({ part }) => !isOwnJoint(part.id))
     .sort((a, b) => rank(a.part.section) - rank(b.part.section) || a.place - b.place);

@@ -37,6 +37,7 @@ function runEntries(speech: Speech, runs: readonly Run[]): readonly LegendEntry[
     { when: has('line', 'yes'), look: 'line', buried: 'yes', says: words.lineBuried },
     { when: has('bare', 'yes'), look: 'bare', buried: 'yes', says: words.bare },
     { when: has('metal', 'no') || has('metal', 'yes'), look: 'metal', buried: 'no', says: words.metal },
+    { when: has('guy', 'no'), look: 'guy', buried: 'no', says: words.guy },
   ] as const;
   return all
     .filter((e) => e.when)

@@ -2,11 +2,11 @@ import type { Study, StudyPart } from '../study/study.ts';
 import { partOfPoint } from './item-numbers.ts';
 import type { Ground } from './plan-scale.ts';
 import type { Attributes } from './svg.ts';
-import { ink } from './symbols.ts';
+import { ink, soft } from './symbols.ts';
 
-export type RunLook = 'conductor' | 'line' | 'bare' | 'metal';
+export type RunLook = 'conductor' | 'line' | 'bare' | 'metal' | 'guy';
 
-/** Something long on the plan: a conductor, a line, a buried wire, a pipe. */
+/** Something long on the plan: a conductor, a line, a buried wire, a pipe, a guy. */
 export interface Run {
   readonly id: string;
   readonly look: RunLook;
@@ -16,16 +16,25 @@ export interface Run {
   readonly points: readonly Ground[];
 }
 
-/** Runs in the order of the parts; those of which no two different points are known are left out. */
+/** Runs in the order of the parts, guys after them; those of which no two different points are known are left out. */
 export function runsOf(study: Study): readonly Run[] {
-  const parts = new Map(study.parts.map((p) => [p.id, p]));
+  const places = placesById(study);
   const conductors = new Map(study.conductors.map((c) => [c.id, c]));
-  return study.parts.flatMap((p) => {
+  const runs = study.parts.flatMap((p): readonly Run[] => {
     const look = lookOf(p.section);
-    const points = p.routeM.length > 1 ? placesOf(p) : straight(conductors.get(p.id), parts);
+    const points = p.routeM.length > 1 ? placesOf(p) : straight(conductors.get(p.id), places);
     if (look === null || points.length < 2) return [];
     const buried = look === 'bare' ? 'yes' : look === 'conductor' ? conductors.get(p.id)?.buried : p.typed.buried;
     return [{ id: p.id, look, buried: answer(buried, look), letter: letterOf(p), points }];
+  });
+  return [...runs, ...guyRuns(study, places)];
+}
+
+/** From the support to the anchor. */
+function guyRuns(study: Study, places: ReadonlyMap<string, readonly Ground[]>): readonly Run[] {
+  return study.guys.flatMap(({ id, support }): readonly Run[] => {
+    const points = [...(places.get(support) ?? []).slice(0, 1), ...(places.get(id) ?? [])];
+    return points.length < 2 ? [] : [{ id, look: 'guy', buried: 'no', letter: '', points }];
   });
 }
 
@@ -38,10 +47,10 @@ function lookOf(section: string): RunLook | null {
 /** Where no route is known: from end to end; on a long thing it lands where that is nearest to its other end. */
 function straight(
   c: Study['conductors'][number] | undefined,
-  parts: ReadonlyMap<string, StudyPart>,
+  places: ReadonlyMap<string, readonly Ground[]>,
 ): readonly Ground[] {
   if (c === undefined) return [];
-  const [from, to] = [c.from, c.to].map((point) => placesOf(parts.get(partOfPoint(point))));
+  const [from, to] = [c.from, c.to].map((point) => places.get(partOfPoint(point)) ?? []);
   const pairs = [
     ...from!.map((a) => [a, nearestOf(to!, a)] as const),
     ...to!.map((b) => [nearestOf(from!, b), b] as const),
@@ -52,9 +61,14 @@ function straight(
   }, []);
 }
 
+/** Of a guy its anchor: conductors are clamped to it there. */
+function placesById(study: Study): ReadonlyMap<string, readonly Ground[]> {
+  const guys = study.guys.map(({ id, anchorM }) => ({ id, positionM: anchorM, routeM: [] }));
+  return new Map([...study.parts, ...guys].map((p) => [p.id, placesOf(p)]));
+}
+
 /** Where a part is, or the corners of its route. */
-function placesOf(part: StudyPart | undefined): readonly Ground[] {
-  if (part === undefined) return [];
+function placesOf(part: Pick<StudyPart, 'positionM' | 'routeM'>): readonly Ground[] {
   const places = part.routeM.length > 1 ? part.routeM : part.positionM === null ? [] : [part.positionM];
   return places.map(([east, north]) => [east, north]);
 }
@@ -106,6 +120,7 @@ function letterOf(part: StudyPart): string {
 /** Stroke of a run: what is in the soil is dashed. */
 export function runStroke(look: RunLook, buried: Run['buried']): Attributes {
   if (look === 'bare') return { stroke: ink, 'stroke-width': 0.75, 'stroke-dasharray': '3.2 0.9 0.8 0.9' };
+  if (look === 'guy') return { stroke: soft, 'stroke-width': 0.15 };
   const width = { conductor: 0.55, line: 0.25, metal: 1.3 }[look];
   const dash: Attributes = buried === 'yes' ? { 'stroke-dasharray': look === 'line' ? '2 1' : '2.2 1.2' } : {};
   return { stroke: look === 'metal' ? '#a9b3bc' : ink, 'stroke-width': width, 'stroke-linejoin': 'round', ...dash };

@@ -8,7 +8,7 @@ import { itemNumbers, partOfPoint } from './item-numbers.ts';
 import { drawLegend } from './legend.ts';
 import { speechOf } from './speech.ts';
 import { drawing, group, line, text } from './svg.ts';
-import { ink, symbolOf } from './symbols.ts';
+import { ink, type SymbolName, symbolOf } from './symbols.ts';
 import { strokeOf, type TieStyle } from './tie-style.ts';
 
 const words = drawingWords.schematic;
@@ -44,9 +44,10 @@ const longThings = ['lines', 'conductors'];
 
 function boxesByPlace(study: Study, numbers: ReadonlyMap<string, string>, speech: Speech): readonly Box[] {
   const order = [...numbers.keys()];
-  const shown = study.parts
-    .filter((p) => !longThings.includes(p.section))
-    .toSorted((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
+  const shown = [
+    ...study.parts.filter((p) => !longThings.includes(p.section)).map(boxPart),
+    ...guyParts(study),
+  ].toSorted((a, b) => order.indexOf(a.id) - order.indexOf(b.id));
   const buildings = [...new Set(shown.map((p) => p.where))].filter((w) => w !== null && w !== 'outside').sort();
   const box = (title: string, where: string | null, column: Box['column']): Box => ({
     title,
@@ -59,10 +60,20 @@ function boxesByPlace(study: Study, numbers: ReadonlyMap<string, string>, speech
   );
 }
 
-function boxRow(part: StudyPart, numbers: ReadonlyMap<string, string>): Box['rows'][number] {
+type BoxPart = Pick<StudyPart, 'id' | 'where' | 'on' | 'count'> & { readonly symbol: SymbolName };
+
+function boxPart(part: StudyPart): BoxPart {
+  return { ...part, symbol: symbolOf(part) };
+}
+
+function guyParts(study: Study): readonly BoxPart[] {
+  return study.guys.map((g) => ({ id: g.id, where: 'outside', on: g.support, count: 1, symbol: 'guyAnchor' }));
+}
+
+function boxRow(part: BoxPart, numbers: ReadonlyMap<string, string>): Box['rows'][number] {
   return {
     id: part.id,
-    symbol: symbolOf(part),
+    symbol: part.symbol,
     number: numbers.get(part.id) ?? '',
     name: part.count > 1 ? `${part.id} ×${part.count}` : part.id,
     note: part.on === null ? '' : say(words.on, { on: numbers.get(partOfPoint(part.on)) ?? part.on }, plain),
@@ -97,7 +108,8 @@ function lineTies(study: Study, numbers: ReadonlyMap<string, string>): readonly 
 }
 
 function schematicLegend(study: Study, speech: Speech, topMm: number) {
-  const symbols = new Set(study.parts.filter((p) => !longThings.includes(p.section)).map(symbolOf));
+  const parts = study.parts.filter((p) => !longThings.includes(p.section)).map(boxPart);
+  const symbols = new Set([...parts, ...guyParts(study)].map((p) => p.symbol));
   const sample = (style: TieStyle) => (x: number, y: number) => [line([x - 4.5, y], [x + 4.5, y], strokeOf(style))];
   const strokes = [
     { sample: sample('bond'), says: words.conductor },

@@ -14,7 +14,7 @@ import { type Ground, type PlanScale, planScale } from './plan-scale.ts';
 import type { Rect } from './rect.ts';
 import { speechOf } from './speech.ts';
 import { drawing, element, group, type Point, type Svg, text } from './svg.ts';
-import { ink, symbolOf } from './symbols.ts';
+import { ink } from './symbols.ts';
 
 const words = drawingWords.plan;
 const widthMm = 180;
@@ -22,7 +22,7 @@ const barsMm = 24;
 
 /** Whether enough is known to draw to scale: two different positions at least. */
 export function hasPlan(study: Study): boolean {
-  const places = new Set(placedParts(study).map((p) => `${p.positionM![0]} ${p.positionM![1]}`));
+  const places = new Set(placedParts(study).map((p) => p.ground.join(' ')));
   return places.size >= 2;
 }
 
@@ -30,7 +30,8 @@ export function hasPlan(study: Study): boolean {
 export function notOnPlan(study: Study): readonly string[] {
   const runs = new Set(runsOf(study).map((r) => r.id));
   const lost = study.parts.filter((p) => p.positionM === null && !runs.has(p.id) && p.section !== 'joints');
-  return lost.map((p) => p.id);
+  const guys = study.guys.filter((g) => g.anchorM === null);
+  return [...lost, ...guys].map((p) => p.id);
 }
 
 /**
@@ -61,9 +62,8 @@ export function sitePlan(study: Study): string {
 }
 
 function groundPoints(study: Study): readonly Ground[] {
-  const flat = ([e, n]: readonly [number, number, number]): Ground => [e, n];
-  const corners = study.buildings.flatMap((b) => b.cornersM.map(flat));
-  const parts = placedParts(study).map((p) => flat(p.positionM!));
+  const corners = study.buildings.flatMap((b) => b.cornersM.map(([e, n]): Ground => [e, n]));
+  const parts = placedParts(study).map((p) => p.ground);
   return [...corners, ...parts, ...runsOf(study).flatMap((r) => r.points)];
 }
 
@@ -86,7 +86,7 @@ function planBody(study: Study, scale: PlanScale, frame: Rect, arrowAt: Point) {
     ...runLabels.flatMap(drawRunLabel),
     ...labels,
   ];
-  return { children, symbols: symbolsIn(study, clusters), runs: runs.map((r) => r.run) };
+  return { children, symbols: symbolsIn(study), runs: runs.map((r) => r.run) };
 }
 
 /** Names where there is room for all of them; else, for those that found none, the numbers alone. */
@@ -106,9 +106,8 @@ function piecesOf(points: readonly Point[]): readonly (readonly [Point, Point])[
   return points.slice(1).map((p, i) => [points[i]!, p]);
 }
 
-function symbolsIn(study: Study, clusters: readonly Cluster[]) {
-  const shown = new Set(clusters.flatMap((c) => c.entries.map((e) => e.id)));
-  return new Set(study.parts.filter((p) => shown.has(p.id)).map(symbolOf));
+function symbolsIn(study: Study) {
+  return new Set(placedParts(study).map((p) => p.symbol));
 }
 
 function inset({ x, y, width, height }: Rect): Rect {

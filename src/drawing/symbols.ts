@@ -17,6 +17,7 @@ export const symbolNames = [
   'equipment',
   'joint',
   'metalwork',
+  'guyAnchor',
 ] as const;
 export type SymbolName = (typeof symbolNames)[number];
 
@@ -100,6 +101,16 @@ const shapes: Readonly<Record<SymbolName, Shape>> = {
         [x + r, y],
         [x, y + r],
         [x - r, y],
+      ],
+      {},
+    ),
+  ],
+  guyAnchor: ([x, y], r) => [
+    polygon(
+      [
+        [x - r * 0.8, y - r * 0.7],
+        [x + r * 0.8, y - r * 0.7],
+        [x, y + r * 0.9],
       ],
       {},
     ),

@@ -1,6 +1,7 @@
 import { scheduleWords } from '../words/schedule-words.ts';
 import { paragraph, type Section } from './block.ts';
 import { arresterSchedule, conductorSchedule, jointSchedule } from './conductor-schedules.ts';
+import { guySchedule } from './guy-schedule.ts';
 import { crossingSchedule, lineSchedule } from './line-schedules.ts';
 import type { PageContext } from './page-context.ts';
 import {
@@ -16,6 +17,7 @@ export function schedulesSection(page: PageContext): Section {
   const schedules = [
     ...electrodeSchedule(page),
     ...supportSchedule(page),
+    ...guySchedule(page),
     ...barSchedule(page),
     ...arresterSchedule(page),
     ...equipmentSchedule(page),

@@ -127,6 +127,9 @@ export interface Guy {
   readonly turnbuckle: Answer;
   readonly bypass: Answer;
   readonly insulators: Answer;
+  readonly note: string | null;
+  /** Its fields as typed: field name → text. */
+  readonly typed: Readonly<Record<string, string>>;
   readonly source: SourcePlace;
 }
 

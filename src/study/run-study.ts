@@ -7,6 +7,7 @@ import { type Speech, say } from '../words/say.ts';
 import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
 import { termsOf } from '../words/terms.ts';
+import { guysOf } from './guys-of.ts';
 import { partsOf } from './parts-of.ts';
 import { pathsOf } from './paths-of.ts';
 import { arresterRows, conductorRows, jointRows, lineRows, tieRows } from './schedules-of.ts';
@@ -46,6 +47,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     tool: { name: 'evenground', version: options.version },
     ...headOf(facts, options),
     parts: partsOf(facts),
+    guys: guysOf(facts.site),
     assumptions: assumptionsOf(facts, speech),
     unknowns: unknownsOf(facts, speech),
     questions: site.questions.map((q) => ({

@@ -52,6 +52,24 @@ export interface StudyPart {
   readonly group: string | null;
 }
 
+/** A guy of a support, which is no part of its own and no bond. */
+export interface StudyGuy {
+  readonly id: string;
+  readonly support: string;
+  /** Place of its anchor: east, north, up in metres; null where not known. */
+  readonly anchorM: readonly [number, number, number] | null;
+  /** Where it holds its support; null: nobody is asked. */
+  readonly heightM: Interval | null;
+  readonly metal: string | null;
+  readonly turnbuckle: string;
+  /** Whether a jumper bridges the turnbuckle. */
+  readonly bypass: string;
+  readonly insulators: string;
+  readonly note: string | null;
+  /** The owner's own words, field by field, in the order of the file. */
+  readonly typed: Readonly<Record<string, string>>;
+}
+
 export interface StudyWayPiece {
   readonly part: string;
   readonly from: string;
@@ -170,6 +188,8 @@ export interface Study {
     readonly heightM: Interval | null;
   }[];
   readonly parts: readonly StudyPart[];
+  /** Support by support, in the order of the file. */
+  readonly guys: readonly StudyGuy[];
   readonly assumptions: readonly { readonly path: string; readonly taken: string; readonly effect: string }[];
   readonly unknowns: readonly {
     readonly path: string;

@@ -56,6 +56,8 @@ export const drawingWords = {
     unknown: 'unknown tie',
     feeder: 'bond by a feeder',
     weak: 'weak point, with its row in the table',
+    guy: '[guy], from its support to its anchor: thin',
+    guyAnchor: 'anchor of a [guy]',
     metal: 'pipe, fence or other metal: wide, pale',
     bare: 'bare [electrode] wire in the soil',
     inSoilUnknown: 'not known whether in the soil',

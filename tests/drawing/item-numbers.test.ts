@@ -3,15 +3,27 @@ import { bondingDiagram } from '../../src/drawing/bonding-diagram.ts';
 import { schematic } from '../../src/drawing/schematic.ts';
 import { hasPlan, sitePlan } from '../../src/drawing/site-plan.ts';
 import type { Study } from '../../src/study/study.ts';
-import { studyOfExample } from '../examples/study-of-example.ts';
+import { studyOfExample, studyOfText } from '../examples/study-of-example.ts';
 import { pageOf, piecesOf, sectionOf } from '../report/page-of.ts';
 import { clubStudy, houseStudy } from '../report/samples.ts';
 import { textsOf } from './drawn.ts';
+
+/** A tower with two guys, drawn as a schematic: no place is typed. */
+const unplacedTower = `
+site: {name: Field, region: iec, units: m, service: unknown}
+electrodes:
+  R1: {kind: rod, length: 1.5 m}
+supports:
+  tower: {kind: tower, height: 12 m, guys: {guy-a: {metal: galvanised steel}, guy-b: {}}}
+conductors:
+  lead: {from: guy-a@tower, to: R1, wire: 16 mm2 copper, length: 1 m}
+`;
 
 const studies: readonly (readonly [string, Study])[] = [
   ['the club', clubStudy],
   ['the house', houseStudy],
   ['Marl Hill', studyOfExample('marl-hill/marl-hill.site.yaml')],
+  ['a tower of which no place is known', studyOfText(unplacedTower)],
   ['the careful station', studyOfExample('good-us/good-us.site.yaml')],
 ];
 
@@ -40,8 +52,10 @@ describe.each(studies)('the drawings of %s', (_, study) => {
   const plan = hasPlan(study) ? sitePlan(study) : schematic(study);
   const drawings = [plan, bondingDiagram(study)];
 
-  it('number every part as the schedules do', () => {
-    expect([...numbers.keys()].sort()).toEqual(expect.arrayContaining(study.parts.map((p) => p.id).sort()));
+  it('number every part and every guy as the schedules do', () => {
+    expect([...numbers.keys()].sort()).toEqual(
+      expect.arrayContaining([...study.parts, ...study.guys].map((p) => p.id).sort()),
+    );
   });
 
   it('name no part under another number', () => {
@@ -49,6 +63,12 @@ describe.each(studies)('the drawings of %s', (_, study) => {
     const known = pairs.filter(([, name]) => numbers.has(name));
     expect(known.length).toBeGreaterThan(study.parts.length / 2);
     for (const [number, name] of known) expect([name, number]).toEqual([name, numbers.get(name)]);
+  });
+
+  it('show every guy under the number of its row, on the plan where its anchor is known and in the schematic always', () => {
+    const drawn = new Map(pairsOf(plan).map(([number, name]) => [name, number]));
+    const due = study.guys.filter((g) => !hasPlan(study) || g.anchorM !== null);
+    expect(due.map((g) => drawn.get(g.id))).toEqual(due.map((g) => numbers.get(g.id)));
   });
 
   it('mark runs and ties with numbers of lines and conductors that stand in a schedule', () => {

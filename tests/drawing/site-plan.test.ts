@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hasPlan, notOnPlan, sitePlan } from '../../src/drawing/site-plan.ts';
 import type { Study } from '../../src/study/study.ts';
-import { exampleFiles, studyOfExample } from '../examples/study-of-example.ts';
+import { exampleFiles, studyOfExample, studyOfText } from '../examples/study-of-example.ts';
 import { clubStudy, houseStudy } from '../report/samples.ts';
 import { boxesOf, overlap, textsOf } from './drawn.ts';
 
@@ -66,6 +66,42 @@ describe('a plan to scale', () => {
     // The legend has the symbol as well, below.
     const [west, east] = circles.slice(0, 2);
     expect(Math.abs(east! - west!)).toBeCloseTo(10_000 / ratio, 1);
+  });
+
+  it('draws a guy thin from its support to its anchor, and a conductor on it to the anchor', () => {
+    const study = studyOfText(`
+site: {name: Field, region: iec, units: m, service: none}
+electrodes:
+  R1: {kind: rod, at: [0, 30], length: 1.5 m}
+  R2: {kind: rod, at: [0, -30], length: 1.5 m}
+supports:
+  tower: {kind: tower, at: [0, 0], height: 12 m, guys: {west: {anchor: [-20, 0]}, east: {anchor: [20, 0]}, lost: {}}}
+conductors:
+  lead: {from: west@anchor, to: R1, wire: 16 mm2 copper, length: 37 m}
+  other: {from: R2, to: east@tower, wire: 16 mm2 copper, length: 37 m}
+`);
+    const svg = sitePlan(study);
+    const mmPerM = 1000 / Number(/1:(\d+)/.exec(svg)![1]);
+    const runs = [...svg.matchAll(/<polyline points="([^"]*)"[^>]*stroke-width="(0\.15|0\.55)"/g)];
+    const across = (width: string) =>
+      runs
+        .filter(([, , w]) => w === width)
+        .map(([, points]) => points!.split(/[ ,]/).map(Number))
+        .map(([x1, y1, x2, y2]) => [Math.abs(x2! - x1!) / mmPerM, Math.abs(y2! - y1!) / mmPerM]);
+    // Two guys of 20 m along the ground; two wires from an anchor 20 m out to a rod 30 m away at right angles.
+    const [guys, wires] = [across('0.15'), across('0.55')];
+    expect(guys.map((d) => d.map(Math.round))).toEqual([
+      [20, 0],
+      [20, 0],
+    ]);
+    expect(wires.map((d) => d.map(Math.round))).toEqual([
+      [20, 30],
+      [20, 30],
+    ]);
+    expect(notOnPlan(study)).toEqual(['lost']);
+    expect(textsOf(svg).map((t) => t.text)).toEqual(
+      expect.arrayContaining(['stay, from its support to its anchor: thin', 'anchor of a stay']),
+    );
   });
 
   it('is not drawn from a single position', () => {

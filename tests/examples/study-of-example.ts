@@ -19,7 +19,16 @@ export function readExample(file: string) {
 
 /** The study of an example as typed, or in one of its states. */
 export function studyOfExample(file: string, state: string | null = null): Study {
-  const { site, problems } = readExample(file);
+  return studyOfBytes(readFileSync(`${folder}${file}`), file, state);
+}
+
+/** The study of a site that a test types itself. */
+export function studyOfText(text: string): Study {
+  return studyOfBytes(new TextEncoder().encode(text), 'typed.site.yaml', null);
+}
+
+function studyOfBytes(bytes: Uint8Array, file: string, state: string | null): Study {
+  const { site, problems } = readSiteBytes(bytes, file);
   if (site === null) throw new Error(`${file} is refused: ${JSON.stringify(problems)}`);
   const { study, faults } = runStudy(site, { state, version: '0', checksum: '0', date: null });
   if (faults.length > 0) throw faults[0]!.error;

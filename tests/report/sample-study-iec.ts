@@ -179,6 +179,7 @@ export const houseStudy: Study = {
       condition: 'unknown',
     },
   ],
+  guys: [],
   arresters: [
     {
       id: 'tube-1',

@@ -389,6 +389,7 @@ export const clubStudy: Study = {
   ],
   conductors,
   joints,
+  guys: [],
   arresters,
   earth,
   findings: clubFindings,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { exampleFiles, studyOfExample } from '../examples/study-of-example.ts';
+import { exampleFiles, studyOfExample, studyOfText } from '../examples/study-of-example.ts';
 
 /** Keys that others may build on: never renamed. */
 const keys = [
@@ -9,6 +9,7 @@ const keys = [
   'state',
   'codes',
   'parts',
+  'guys',
   'assumptions',
   'unknowns',
   'bonding',
@@ -53,6 +54,50 @@ describe.each(exampleFiles())('the study of %s', (file) => {
       ...study.bonding.weakPoints.flatMap((w) => [w.at, ...w.losesEarth, ...w.losesService]),
     ];
     expect(spoken.filter((id) => !known(id))).toEqual([]);
+  });
+});
+
+describe('the guys in a study', () => {
+  it('say what was typed, and where the anchor is', () => {
+    const { guys } = studyOfExample('marl-hill/marl-hill.site.yaml');
+    expect(guys.map((g) => [g.id, g.support, g.turnbuckle, g.bypass, g.insulators])).toEqual([
+      ['guy-1', 'tower', 'yes', 'no', 'unknown'],
+      ['guy-2', 'tower', 'yes', 'no', 'unknown'],
+      ['guy-3', 'tower', 'yes', 'unknown', 'unknown'],
+    ]);
+    // 116 ft and 40 ft by 0.3048 m.
+    const [east, north] = guys[0]!.anchorM!;
+    expect(east).toBeCloseTo(35.3568, 6);
+    expect(north).toBeCloseTo(12.192, 6);
+    expect(guys[0]!.typed).toEqual({
+      anchor: '[116, 40]',
+      metal: 'galvanised steel',
+      turnbuckle: 'yes',
+      bypass: 'no',
+    });
+  });
+
+  it('are anchored where a named place is; unknown stays unknown', () => {
+    const { guys, parts } = studyOfText(`
+site: {name: Field, region: iec, units: m, service: none}
+places: {post: [3, 4], elsewhere: {where: outside}}
+electrodes: {R1: {kind: rod, at: [6, 8], length: 1.5 m}}
+supports:
+  mast: {kind: mast, height: 9 m, guys: {a: {anchor: post}, b: {anchor: elsewhere, note: a note}, c: {anchor: unknown}, d: {}}}
+  old: {kind: mast, present: no, guys: {e: {anchor: post}}}
+conductors: {lead: {from: a@tower, to: R1, wire: 16 mm2 copper, length: 5 m}}
+`);
+    expect(guys.map((g) => [g.id, g.anchorM?.slice(0, 2) ?? null, g.note])).toEqual([
+      ['a', [3, 4], null],
+      ['b', null, 'a note'],
+      ['c', null, null],
+      ['d', null, null],
+    ]);
+    const lead = parts.find((p) => p.id === 'lead')!;
+    expect(lead.routeM.map(([east, north]) => [east, north])).toEqual([
+      [3, 4],
+      [6, 8],
+    ]);
   });
 });
 

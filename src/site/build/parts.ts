@@ -48,13 +48,15 @@ function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support 
     jumpers: jumpers ?? 'unknown',
     base,
     reach,
-    guys: (guys ?? []).map(({ id, values, source }) => ({
+    guys: (guys ?? []).map(({ id, values, typed: text, source }) => ({
       id,
       anchor: places.position(values.anchor) ?? places.name(values.anchor),
       metal: values.metal,
       turnbuckle: values.turnbuckle ?? 'unknown',
       bypass: values.bypass ?? 'unknown',
       insulators: values.insulators ?? 'unknown',
+      note: values.note,
+      typed: text,
       source,
     })),
   };

@@ -1,6 +1,7 @@
 import { below, placeOf, refuse } from '../reading/report.ts';
 import type { Span } from '../reading/tree.ts';
 import { sayNode } from '../reading/tree.ts';
+import { typedTexts } from '../reading/typed-texts.ts';
 import type { SourcePlace } from '../site.ts';
 import { record } from './collections.ts';
 import { withinReach } from './common-fields.ts';
@@ -25,6 +26,7 @@ const guy = record(guyFields);
 export interface TypedGuy {
   readonly id: string;
   readonly values: ValuesOf<typeof guyFields>;
+  readonly typed: Readonly<Record<string, string>>;
   readonly source: SourcePlace;
   readonly at: Span;
   readonly path: string;
@@ -41,7 +43,8 @@ export const guys: FieldType<readonly TypedGuy[]> = {
       const inner = below(spot, key);
       const read = value.is === 'blank' ? null : guy.read(value, inner);
       const nothing = { anchor: null, metal: null, turnbuckle: null, bypass: null, insulators: null, note: null };
-      return { id: key, values: read ?? nothing, source: placeOf(inner, keyAt), at: keyAt, path: inner.path };
+      const typed = value.is === 'map' ? typedTexts(value.entries, spot.report.source.text) : {};
+      return { id: key, values: read ?? nothing, typed, source: placeOf(inner, keyAt), at: keyAt, path: inner.path };
     });
   },
 };

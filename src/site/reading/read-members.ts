@@ -9,6 +9,7 @@ import type { HowKnown } from '../site.ts';
 import { ask, below, isFull, placeOf, refuse, type Spot } from './report.ts';
 import { type Entry, type MapNode, sayNode, type TreeNode } from './tree.ts';
 import type { TypedMember } from './typed-part.ts';
+import { typedTexts } from './typed-texts.ts';
 
 export type SectionState = 'listed' | 'none' | 'missing';
 
@@ -130,16 +131,8 @@ function refuseKey(format: SectionFormat, kind: string, { key, keyAt }: Entry, s
 /** The text of every field as typed, on one line, and where it stands. */
 function typedOf(node: MapNode | null, spot: Spot) {
   const entries = node?.entries ?? [];
-  const { text } = spot.report.source;
-  const typed = entries.map(({ key, value }): [string, string] => [key, oneLine(unwrapped(value), text)]);
   return {
-    typed: Object.fromEntries(typed),
+    typed: typedTexts(entries, spot.report.source.text),
     fieldAt: new Map(entries.map(({ key, value }) => [key, unwrapped(value).at])),
   };
-}
-
-function oneLine(node: TreeNode, text: string): string {
-  if (node.is === 'text') return node.text.trim();
-  if (node.is === 'blank') return 'unknown';
-  return text.slice(node.at.start, node.at.end).replace(/\s+/g, ' ').trim().slice(0, 400);
 }
