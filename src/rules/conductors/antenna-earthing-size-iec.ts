@@ -1,5 +1,6 @@
+import { onFacade } from '../facade-zone.ts';
 import { nothingThere } from '../looked-at.ts';
-import { rule } from '../rule.ts';
+import { rule, type Verdict } from '../rule.ts';
 import { sectionVerdict } from './size-rule.ts';
 
 /** 16 mm² copper, 25 mm² aluminium, 50 mm² steel. */
@@ -16,9 +17,15 @@ export const antennaEarthingSizeIec = rule({
     clause: 'earthing conductor of an antenna',
     provenance: 'second-hand',
   },
-  needs: ['sections', 'conductors'],
-  check({ sections, conductors }) {
+  needs: ['sections', 'conductors', 'site'],
+  check({ sections, conductors, site }) {
     const leads = conductors.filter((c) => c.role === 'mast lead' || c.role === 'down conductor');
-    return leads.length === 0 ? nothingThere({ sections }, 'conductors') : leads.map((c) => sectionVerdict(c, least));
+    if (leads.length === 0) return nothingThere({ sections }, 'conductors');
+    const facade = onFacade(site);
+    return leads.map((c): Verdict => {
+      const v = sectionVerdict(c, least);
+      if (v.is !== 'not met' || !c.ends.some((id) => id !== null && facade.has(id))) return v;
+      return { is: 'cannot tell', at: v.at, because: { key: 'on facade' }, settle: { key: 'measure facade' } };
+    });
   },
 });

@@ -1,5 +1,5 @@
 import type { LineFacts } from '../../bonding/bonding.ts';
-import type { Site } from '../../site/site.ts';
+import type { Antenna, Site } from '../../site/site.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { feedLines } from './crossing-lines.ts';
@@ -12,11 +12,14 @@ export const coreStaticDrain = rule({
   source: { document: 'NFPA 70', edition: '2008', clause: '810.57 (means that drain static)', provenance: 'read' },
   needs: ['sections', 'bonding', 'site'],
   check({ sections, bonding, site }) {
-    const lines = bonding.lines.filter((l) => feedLines.includes(l.kind) && antennaOf(l.id, site) !== null);
+    const lines = bonding.lines.filter((l) => feedLines.includes(l.kind) && isOutdoors(antennaOf(l.id, site)));
     if (lines.length === 0) return nothingThere({ sections }, 'lines');
     return lines.map((l) => ofLine(l, site));
   },
 });
+
+/** Rain and wind charge an antenna outdoors; indoors is only what its owner says is. */
+const isOutdoors = (antenna: Antenna | null) => antenna !== null && (antenna.where ?? 'outside') === 'outside';
 
 function ofLine(line: LineFacts, site: Site): Verdict {
   const at = [line.id];

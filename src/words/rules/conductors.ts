@@ -36,9 +36,15 @@ export const conductors = {
     title: 'The [electrode conductor] of an antenna is at least 16 mm² copper (25 mm² aluminium, 50 mm² steel)',
     failTitle: '{at} is too thin for an antenna',
     why: '16 mm² of copper carries the current of a strike; a thinner one melts.',
-    met: 'The least section of its metal; antennas in the facade zone or indoors are left out.',
+    met: 'The least section of its metal. On the face of a building, well below the edge of the roof and close to the wall, none is asked.',
     remedy: 'Replace {at} with at least 16 mm² copper.',
-    because: size,
+    because: {
+      ...size,
+      'on facade':
+        '{at} {at?is:are} thinner than asked, and {at?leads:lead} from the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no such conductor is asked, only the bond of shield and metal ({=4 mm2}).',
+      'measure facade':
+        'Measure from the edge of the roof down to the top of the antenna, and out from the wall to its farthest point. Where both limits hold, say so under `site.agreed`.',
+    },
   },
   'main-bonding-size-iec': {
     title: 'Main [bonding conductor]s are at least 6 mm² copper (16 mm² aluminium, 50 mm² steel)',

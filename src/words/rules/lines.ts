@@ -121,7 +121,7 @@ export const lines = {
     met: 'The antenna joins its conductors at DC, or a bleed, choke or stub drains the core.',
     remedy: 'Fit a bleed resistor or choke (or an arrester that drains) on {at}.',
     because: {
-      none: 'No line ends on an antenna.',
+      none: 'No line ends on an antenna outdoors.',
       drained: 'The core of {at} drains through {by}.',
       'antenna unknown': 'Nobody said whether the antenna of {at} joins its conductors at DC.',
       'measure it':

@@ -1,5 +1,13 @@
 import type { RuleWords } from '../rule-words.ts';
 
+/** What may release an antenna on a wall. */
+const facade = {
+  'on facade':
+    '{at} {at?is:are} on the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no earthing conductor is asked of an antenna.',
+  'measure facade':
+    'Measure from the edge of the roof down to the top of {at}, and out from the wall to the farthest point of the antenna. Where both limits hold, say so under `site.agreed`.',
+} as const;
+
 const earthed = {
   title: 'Every metal support of an outdoor antenna is [grounded]',
   failTitle: '{at} is not [grounded]',
@@ -24,7 +32,11 @@ const earthed = {
 
 export const masts = {
   'mast-grounded': earthed,
-  'iec-mast-earthed': earthed,
+  'iec-mast-earthed': {
+    ...earthed,
+    met: `${earthed.met} On the face of a building, at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall, none is asked.`,
+    because: { ...earthed.because, ...facade },
+  },
   'mast-section-joints-bonded': {
     title: 'Sliding and hinged mast sections are jumpered',
     failTitle: 'The sections of {at} only touch: there are no jumpers',

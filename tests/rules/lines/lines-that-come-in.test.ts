@@ -3,11 +3,11 @@ import { readSite } from '../../../src/site/read-site.ts';
 import { runStudy } from '../../../src/study/run-study.ts';
 
 /** `outcome at` of each verdict of a rule on one line that comes in to a radio or router. */
-function verdicts(rule: string, line: string, where = 'house'): readonly string[] {
+function verdicts(rule: string, line: string, where = 'house', antenna = 'outside'): readonly string[] {
   const { site, problems } = readSite(
     `site: {name: Lines, region: us, units: ft, service: unknown}
 buildings: {house: {}}
-antennas: {wire: {kind: long wire}}
+antennas: {wire: {kind: long wire, dc_path: no, where: ${antenna}}}
 bars: {block: {kind: other, where: outside}}
 arresters: {a1: {kind: spark gap, where: outside}}
 equipment: {box: {kind: router, where: ${where}}}
@@ -33,4 +33,11 @@ test('the shield of cable television is bonded where it comes in (NFPA 70, 820.9
   expect(asked('street, box')).toEqual(['not met line']);
   expect(asked('street, block, box')).toEqual(['met line']);
   expect(asked('street, unknown, box')).toEqual(['cannot tell line']);
+});
+
+test('static is asked of an antenna outdoors, not of one under the roof', () => {
+  const asked = (antenna: string) => verdicts('core-static-drain', '{kind: coax, path: [wire, box]}', 'house', antenna);
+  expect(asked('outside')).toEqual(['not met line']);
+  expect(asked('unknown')).toEqual(['not met line']);
+  expect(asked('house')).toEqual([]);
 });
