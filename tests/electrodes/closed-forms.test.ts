@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { electrodeResistance } from '../../src/electrodes/electrode-resistance.ts';
 import { ringWire, straightWire, stripRadiusM } from '../../src/electrodes/level-wire.ts';
-import { deepFlatPlate, deepUprightPlate, plate, plateRadiusM } from '../../src/electrodes/plate.ts';
+import { plate, plateRadiusM } from '../../src/electrodes/plate.ts';
 import { mutualOfRods, slenderRod } from '../../src/electrodes/rod.ts';
 import { rodGroup, rodPositions } from '../../src/electrodes/rod-group.ts';
 import { star } from '../../src/electrodes/star.ts';
+import { deepFlatPlate, deepUprightPlate } from './deep-plates.ts';
 import { drilled, ohmOf, soil } from './shapes.ts';
 
 const threeM = { lengthM: 3, topM: 0 };
