@@ -10,16 +10,28 @@ export const neutralBondedOnce = rule({
   source: { document: 'NFPA 70', edition: null, clause: '250.24, 250.142', provenance: 'read' },
   needs: ['sections', 'site'],
   check({ sections, site }) {
-    const panels = site.equipment.filter((e) => e.kind === 'sub-panel' && e.present !== 'no');
-    const sources = site.equipment.filter((e) => e.kind === 'service panel' || e.kind === 'meter box');
-    if (panels.length === 0 && sources.length <= 1) return nothingThere({ sections }, 'equipment');
-    const twice = sources.filter((e) => e.neutralBonded === 'yes').length > 1 ? sources.slice(1) : [];
+    const boxes = site.equipment.filter((e) => e.present !== 'no');
+    const services = boxes.filter((e) => e.kind === 'service panel');
+    const panels = boxes.filter((e) => e.kind === 'sub-panel' || isBondedBeyond(e, site.header.service));
+    if (panels.length === 0 && services.length <= 1) return nothingThere({ sections }, 'equipment');
+    const bonded = services.filter((e) => e.neutralBonded === 'yes');
+    const home = bonded.find((e) => e.id === site.header.service) ?? bonded[0];
     return [
       ...panels.map(ofSubPanel),
-      ...twice.map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'bonded again' } })),
+      ...bonded
+        .filter((e) => e !== home)
+        .map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'bonded again' } })),
     ];
   },
 });
+
+/** Where a neutral may be bonded: at the service and on its supply side, and at a source of its own. */
+const maySupply = /service panel|meter|generator|transformer|inverter/i;
+
+/** A box under a name of its owner's, with a neutral bond, that is neither the service nor a source. */
+function isBondedBeyond(e: Equipment, service: string): boolean {
+  return e.neutralBonded === 'yes' && e.id !== service && !maySupply.test(e.kind);
+}
 
 function ofSubPanel(e: Equipment): Verdict {
   if (e.neutralBonded === 'no') return { is: 'met', at: [e.id], because: { key: 'kept apart' } };

@@ -134,7 +134,7 @@ export const oneEarth = {
     title: 'The [neutral] is bonded to [ground] at the [service] only',
     failTitle: 'The [neutral] is bonded to [ground] a second time at {at}',
     why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
-    met: 'No sub-panel has a [neutral] bond; a source of its own (a generator) counts apart.',
+    met: 'No sub-panel has a [neutral] bond; the meter box on the supply side, and a source of its own (a generator), count apart.',
     remedy:
       'Have a [electrician] make sure first that the feeder of {at} has a [protective conductor] of its own (run one where it has none), and only then take out the bond at {at} and keep the two apart: without that conductor a fault there has no way back, and cases stay live.',
     because: {
