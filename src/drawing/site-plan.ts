@@ -72,14 +72,17 @@ function planBody(study: Study, scale: PlanScale, frame: Rect, arrowAt: Point) {
   const runs = runsOnPaper(runsOf(study), scale);
   const clusters = clustersOf(study, numbers, scale);
   const arrow: Rect = { x: arrowAt[0] - 9, y: 0, width: 19, height: 21 };
-  const blocked = [arrow, ...buildingNames(study, scale), ...clusters.map(symbolRoom)];
+  const symbolRooms = clusters.map(symbolRoom);
+  const pieces = runs.map((r) => r.points).flatMap(piecesOf);
+  const names = buildingNames(study, scale, { symbols: symbolRooms, runs: pieces });
+  const blocked = [arrow, ...names, ...symbolRooms];
   const runLabels = placeRunLabels(runs, numbers, blocked);
-  const lines = [...runs.map((r) => r.points), ...buildingWalls(study, scale)].flatMap(piecesOf);
+  const lines = [...pieces, ...buildingWalls(study, scale).flatMap(piecesOf)];
   const obstacles = { sheet: inset(frame), blocked: [...blocked, ...runLabels.map((l) => l.rect)], lines };
   const { clusters: labelled, places } = placeClusters(clusters, obstacles);
   const labels: readonly Svg[] = labelled.flatMap((c, i) => drawLabel(c, places[i]!));
   const children = [
-    ...drawBuildings(study, scale),
+    ...drawBuildings(study, scale, names),
     ...drawRuns(runs),
     ...places.flatMap(drawLeader),
     ...clusters.flatMap(drawCluster),

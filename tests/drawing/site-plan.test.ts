@@ -104,6 +104,20 @@ conductors:
     );
   });
 
+  it('puts the name of a building into a corner where no symbol hides it', () => {
+    const study = studyOfText(`
+site: {name: Field, region: iec, units: m, service: none}
+buildings: {hut: {corners: [[0, 0], [4, 0], [4, 3], [0, 3]]}}
+electrodes:
+  NW: {kind: rod, at: [0.5, 2.6], length: 1.5 m}
+  far: {kind: rod, at: [9, -6], length: 1.5 m}
+`);
+    const texts = textsOf(sitePlan(study));
+    const [hut] = texts.filter((t) => t.text === 'hut');
+    const circle = /<circle cx="([\d.]+)" cy="([\d.]+)" r="1.8"/.exec(sitePlan(study))!;
+    expect(hut!.xMm).toBeGreaterThan(Number(circle[1]) + 1.8);
+  });
+
   it('is not drawn from a single position', () => {
     expect(hasPlan(houseStudy)).toBe(false);
   });
