@@ -1,8 +1,10 @@
 import type { Bonding } from '../../bonding/bonding.ts';
+import type { Facts } from '../../facts/facts.ts';
 import { sayField } from '../../words/field-words.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { leadingFinding, underLeading } from './leading-finding.ts';
 
 export const allElectrodesOneSystem = rule({
   id: 'all-electrodes-one-system',
@@ -10,7 +12,7 @@ export const allElectrodesOneSystem = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'NFPA 70', edition: '2020', clause: '250.50, 250.58', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'electrodes'],
+  needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
   check(facts) {
     const { bonding, electrodes } = facts;
     if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
@@ -21,7 +23,7 @@ export const allElectrodesOneSystem = rule({
     const doubt = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
     const rest = own.filter((e) => !apart.has(e) && !doubt.has(e) && !isolated.some((g) => g.parts.has(e)));
     return [
-      ...placesOf(isolated, bonding).map((at): Verdict => apartOf(at, bonding, isWhole(facts, 'conductors'))),
+      ...placesOf(isolated, bonding).map((at): Verdict => apartOf(at, facts)),
       ...bonding.perhapsUnbonded.filter((p) => own.includes(p.electrode)).map(doubtOf),
       ...rest.map((e) => ofMain(e, bonding)),
     ];
@@ -34,12 +36,16 @@ function placesOf(isolated: readonly IsolatedGroup[], { service }: Bonding): rea
   return [isolated.flatMap((g) => g.electrodes).sort()];
 }
 
-function apartOf(electrodes: readonly string[], bonding: Bonding, conductorsWhole: boolean): Verdict {
-  if (!conductorsWhole) {
+function apartOf(
+  electrodes: readonly string[],
+  facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>,
+): Verdict {
+  if (!isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at: electrodes, because: { key: 'conductors not whole' }, settle: { key: 'trace' } };
   }
-  const key = bonding.service.is === 'unknown' ? 'apart from the others' : 'apart';
-  return { is: 'not met', at: electrodes, because: { key } };
+  const key = facts.bonding.service.is === 'unknown' ? 'apart from the others' : 'apart';
+  const leading = leadingFinding(facts, electrodes);
+  return { is: 'not met', at: electrodes, because: { key }, ...underLeading('all-electrodes-one-system', leading) };
 }
 
 function doubtOf(p: { readonly electrode: string; readonly decidedBy: readonly string[] }): Verdict {

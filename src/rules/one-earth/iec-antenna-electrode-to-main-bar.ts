@@ -1,6 +1,7 @@
 import { isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { leadingFinding, underLeading } from './leading-finding.ts';
 
 export const iecAntennaElectrodeToMainBar = rule({
   id: 'iec-antenna-electrode-to-main-bar',
@@ -26,7 +27,9 @@ export const iecAntennaElectrodeToMainBar = rule({
       if (apart === undefined || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at: g.electrodes, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
-      return { is: 'not met', at: g.electrodes, because: { key: 'apart' }, under: apart.finding };
+      const leading = leadingFinding(facts, g.electrodes);
+      const under = underLeading('iec-antenna-electrode-to-main-bar', leading);
+      return { is: 'not met', at: g.electrodes, because: { key: 'apart' }, ...under };
     });
   },
 });

@@ -1,4 +1,5 @@
-import { isolatedGroups } from '../isolated-groups.ts';
+import type { Bonding } from '../../bonding/bonding.ts';
+import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -15,17 +16,26 @@ export const ukMultipleEarthRfRodBond = rule({
     if (own.length === 0 || header.supply === 'tt' || header.supply === 'tn-s') {
       return [{ is: 'not applicable', because: { key: 'other supply' } }];
     }
-    const isolated = isolatedGroups(bonding, (id) => own.includes(id));
+    const isolated = isolatedGroups(bonding, (id) => own.some((e) => isOf(id, e)));
     if (header.supply === 'unknown') {
       return [{ is: 'cannot tell', at: own, because: { key: 'supply unknown' }, settle: { key: 'find supply' } }];
     }
-    return own.map((id): Verdict => {
-      const apart = isolated.find((g) => g.electrodes.includes(id));
+    const whole = isWhole(facts, 'conductors');
+    const apart = whole ? isolated : [];
+    const rest = own.filter((e) => !apart.some((g) => g.electrodes.some((id) => isOf(id, e))));
+    const settled = rest.map((id): Verdict => {
       if (bonding.serviceBy.bonds.has(id)) return { is: 'met', at: [id], because: { key: 'tied' } };
-      if (apart === undefined || !isWhole(facts, 'conductors')) {
-        return { is: 'cannot tell', at: [id], because: { key: 'perhaps' }, settle: { key: 'trace' } };
-      }
-      return { is: 'not met', at: [id], because: { key: 'apart' }, under: apart.finding };
+      return { is: 'cannot tell', at: [id], because: { key: 'perhaps' }, settle: { key: 'trace' } };
     });
+    return [...apart.map((g) => ofGroup(g, bonding)), ...settled];
   },
 });
+
+/** The electrode itself, or one of its rods. */
+const isOf = (id: string, electrode: string) => id === electrode || id.startsWith(`${electrode}.`);
+
+/** It leads where the service is known (see leading-finding.ts); else nobody knows which group is apart. */
+function ofGroup({ electrodes, finding }: IsolatedGroup, { service }: Bonding): Verdict {
+  const under = service.is === 'known' ? {} : { under: finding };
+  return { is: 'not met', at: electrodes, because: { key: 'apart' }, ...under };
+}

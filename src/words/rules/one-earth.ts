@@ -114,11 +114,11 @@ export const oneEarth = {
   },
   'uk-multiple-earth-rf-rod-bond': {
     title: 'On a TN-C-S supply every radio-frequency [electrode] is bonded to the [main bar]',
-    failTitle: '{at} is not bonded to the [main bar] of a TN-C-S supply',
+    failTitle: '[Electrode]{at?:s} {at} {at?is:are} not bonded to the [main bar] of a TN-C-S supply',
     why: 'When the supplier’s neutral breaks, everything on the [main bar] takes mains voltage against an earth rod that is kept apart, and a person may touch both.',
     met: 'Permanent metal leads to the [main bar]; a TT supply for a detached shack is the other accepted way.',
     remedy:
-      'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper, or put the shack on a TT supply out of reach of the other.',
+      'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper (a main bond: the network operator may ask for more), or put the shack on a TT supply out of reach of the other. Do not make this connection yourself.',
     because: {
       'other supply': 'The supply is not TN-C-S, or no [electrode] of the owner is in the file.',
       'supply unknown': 'The file does not say what kind of supply this is.',
