@@ -3,6 +3,7 @@ import type { Agreement, Region } from '../site/site.ts';
 import type { RuleWords } from '../words/rule-words.ts';
 import { ruleWords } from '../words/rules/index.ts';
 import { type Speech, say } from '../words/say.ts';
+import { familyIn } from './family-in.ts';
 import { foldFindings } from './fold-findings.ts';
 import { gatherDoubts } from './gather-doubts.ts';
 import { rules } from './index.ts';
@@ -117,7 +118,7 @@ function findingOf(r: Rule, v: Verdict, facts: Facts, speech: Speech): readonly 
     {
       id: v.at.length === 0 ? r.id : `${r.id}:${v.at.join('+')}`,
       rule: r.id,
-      family: r.family,
+      family: familyIn(r, facts.header.region),
       codeSet: codeSetOf(r, facts.header.region),
       severity: v.is === 'not met' ? (v.severity ?? r.severity) : r.severity,
       outcome: v.is,
@@ -155,6 +156,7 @@ function conditionOf(r: Rule, verdicts: readonly Verdict[], facts: Facts, speech
   const silent = verdicts.find((v) => v.is === outcome && (v.is === 'not applicable' || v.is === 'not looked at'));
   return {
     ...head(r, speech),
+    family: familyIn(r, facts.header.region),
     codeSet: codeSetOf(r, facts.header.region),
     outcome,
     met: count('met'),
