@@ -24,6 +24,7 @@ function quoted(study: Study, side: 'us' | 'iec'): readonly string[] {
   const cited = [...study.sources, ...study.findings.map((f) => f.source), ...study.conditions.map((c) => c.source)];
   const formulas = study.earth.electrodes.flatMap((e) => [e.formula, e.source?.document, e.source?.clause]);
   const typed = study.parts.flatMap((p) => [p.id, p.kind, p.note, p.owner, ...Object.values(p.typed)]);
+  const guys = study.guys.flatMap((g) => [g.id, g.note, ...Object.values(g.typed)]);
   const site = Object.values(study.site).filter((v) => typeof v === 'string');
   const ends = [...study.joints.flatMap((j) => [j.id, j.on]), ...study.conductors.flatMap((c) => [c.from, c.to])];
   const says = study.states.flatMap((s) => [s.id, s.says]);
@@ -32,6 +33,7 @@ function quoted(study: Study, side: 'us' | 'iec'): readonly string[] {
     ...cited.flatMap((s) => [s.document, s.clause]),
     ...formulas,
     ...typed,
+    ...guys,
     ...site,
     ...ends,
     ...says,
