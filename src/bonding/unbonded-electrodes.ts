@@ -37,15 +37,14 @@ export function unbondedElectrodes(
 /** Whether an electrode hangs together with a target, supposing that it is there at all: one that is not there is not unbonded. */
 function asker(metal: MetalGraph, members: Members, targets: readonly string[]): (electrode: string) => ThreeWay {
   const { graph } = metal;
-  const bonds = possibleBonds(graph);
-  const ask = threeWay(graph, targets, bonds);
+  const ask = threeWay(graph, targets, possibleBonds);
   return (electrode) => {
     const node = members.get(electrode)![0]!;
     const part = partOf(metal, electrode);
     if (part?.present !== 'unknown') return ask(node);
     const own = fieldPath(part, 'present');
     const isThere = (key: string) => fieldsOfTie(metal, key).every((field) => field === own);
-    return threeWay(graph, targets, { ...bonds, isThere })(node);
+    return threeWay(graph, targets, { ...possibleBonds, isThere })(node);
   };
 }
 
