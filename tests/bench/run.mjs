@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLargeSite } from './command.mjs';
 import { cutPointsBench } from './cut-points.mjs';
+import { pdfBench } from './pdf.mjs';
 
 const word = process.argv[2] ?? '';
 const scratch = mkdtempSync(join(tmpdir(), 'evenground-bench-'));
@@ -24,6 +25,7 @@ async function run() {
       commandBench({ command, name: 'Marl Hill', site: exampleWithFaults, scratch, rounds: 9, most: 6 }),
     '2000 parts': () =>
       commandBench({ command, name: '2000 parts', site: writeLargeSite(scratch), scratch, rounds: 5, most: 25 }),
+    pdf: () => pdfBench({ command, name: 'Marl Hill', site: exampleWithFaults, scratch, rounds: 5, most: 1 }),
   };
   const results = [];
   for (const [name, bench] of Object.entries(benches)) {
