@@ -1,14 +1,9 @@
+import type { MultiUndirectedGraph } from 'graphology';
 import type { Interval } from '../math/interval.ts';
 import { type Choice, type Csr, chosenNode, csr } from './csr.ts';
-import type { Multigraph } from './multigraph.ts';
 import { numberHeap } from './number-heap.ts';
 
-/** What an edge has to say of itself. */
-export interface Measured {
-  readonly lengthM?: Interval | null;
-}
-
-export interface BestWayOptions extends Choice<Measured> {
+export interface BestWayOptions extends Choice {
   /** false: a way may begin or end at this node, but not pass through it. Left out: all may be passed. */
   readonly passes?: (id: string) => boolean;
 }
@@ -35,12 +30,12 @@ export interface BestWay {
  * never counts as a number. So do ids that the graph has not. Multi-source Dijkstra with a binary heap.
  */
 export function bestWays(
-  graph: Multigraph<object, Measured>,
+  graph: MultiUndirectedGraph,
   targets: readonly string[],
   options: BestWayOptions = {},
 ): (from: string) => BestWay | null {
   const metal = csr(graph, options);
-  const lengths = lengthsOf(metal);
+  const lengths = lengthsOf(graph, metal);
   const ends = targets.map((id) => chosenNode(graph, metal, id)).filter((n) => n !== null);
   const labels = labelAll(metal, lengths, ends, options.passes ?? (() => true));
   return (from) => {
@@ -50,12 +45,12 @@ export function bestWays(
 }
 
 /** Of each edge: its least length in metres; NaN stands for unknown and is never added or compared. */
-function lengthsOf({ keys, facts }: Csr<Measured>): Float64Array {
-  return Float64Array.from(facts, ({ lengthM }, e) => {
-    if (lengthM === null) return Number.NaN;
-    if (!(Number.isFinite(lengthM?.low) && lengthM!.low >= 0))
-      throw new RangeError(`edge ${keys[e]} has no usable lengthM`);
-    return lengthM!.low;
+function lengthsOf(graph: MultiUndirectedGraph, metal: Csr): Float64Array {
+  return Float64Array.from(metal.keys, (key) => {
+    const length: Interval | null | undefined = graph.getEdgeAttribute(key, 'lengthM');
+    if (length === null) return Number.NaN;
+    if (!(Number.isFinite(length?.low) && length!.low >= 0)) throw new RangeError(`edge ${key} has no usable lengthM`);
+    return length!.low;
   });
 }
 

@@ -1,4 +1,4 @@
-import type { Choice } from './csr.ts';
+import type { BondingGraph } from './graph-builder.ts';
 import type { Tie } from './tie.ts';
 
 /** Whether a tie is a bond: permanent metal, or the protective conductor of a fixed feeder. */
@@ -6,8 +6,23 @@ export function isBond({ kind }: Tie): boolean {
   return kind === 'metal' || kind === 'feeder';
 }
 
+export type EdgeChoice = { readonly edge: (key: string) => boolean };
+
 /** Bonds that are known to be there. */
-export const knownBonds: Choice<Tie> = { edge: (_key, tie) => tie.is === 'there' && isBond(tie) };
+export function knownBonds(graph: BondingGraph): EdgeChoice {
+  return chosen(graph, (tie) => tie.is === 'there' && isBond(tie));
+}
 
 /** Bonds that are there or may be. */
-export const possibleBonds: Choice<Tie> = { edge: (_key, tie) => isBond(tie) };
+export function possibleBonds(graph: BondingGraph): EdgeChoice {
+  return chosen(graph, isBond);
+}
+
+/** Ties that a question counts, read from the graph once. */
+export function chosen(graph: BondingGraph, counts: (tie: Tie) => boolean): EdgeChoice {
+  const keys = new Set<string>();
+  graph.forEachEdge((key, tie) => {
+    if (counts(tie)) keys.add(key);
+  });
+  return { edge: (key) => keys.has(key) };
+}

@@ -1,11 +1,11 @@
+import type { MultiUndirectedGraph } from 'graphology';
 import { type Choice, type Csr, csr } from './csr.ts';
-import type { Multigraph } from './multigraph.ts';
 
 /**
  * The nodes that hang together by the chosen edges: each list sorted by id, the lists by their first id. A node without
  * edges is a list of its own. Time: linear, but for the sorting.
  */
-export function components(graph: Multigraph, choice: Choice = {}): string[][] {
+export function components(graph: MultiUndirectedGraph, choice: Choice = {}): string[][] {
   const metal = csr(graph, choice);
   const seen = new Uint8Array(metal.ids.length);
   const lists: string[][] = [];
@@ -21,7 +21,7 @@ export function components(graph: Multigraph, choice: Choice = {}): string[][] {
 }
 
 /** Every node that can be reached from `start`, itself included, marked in `seen`. */
-export function reachedFrom(metal: Csr, start: number, seen: Uint8Array): number[] {
+function reachedFrom(metal: Csr, start: number, seen: Uint8Array): number[] {
   const reached = [start];
   seen[start] = 1;
   for (let i = 0; i < reached.length; i++) {

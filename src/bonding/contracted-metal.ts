@@ -1,8 +1,8 @@
+import { MultiUndirectedGraph } from 'graphology';
 import { isBond } from './bond-choice.ts';
 import type { MetalGraph } from './build-graph.ts';
 import type { BondingGraph } from './graph-builder.ts';
 import type { Members } from './members.ts';
-import { Multigraph } from './multigraph.ts';
 import type { SiteIndex } from './site-index.ts';
 
 /** The bonds alone, with each member that is one piece of metal drawn into one node. */
@@ -21,7 +21,7 @@ export interface ContractedMetal {
  * node here; landings on a case stay apart.
  */
 export function contractedMetal({ graph, index }: MetalGraph, members: Members): ContractedMetal {
-  const bonds: BondingGraph = new Multigraph();
+  const bonds: BondingGraph = new MultiUndirectedGraph();
   const nodeFor = new Map<string, string>();
   for (const [id, nodes] of members) {
     const isOne = nodes.length > 1 && index.parts.get(id)?.section === 'supports';

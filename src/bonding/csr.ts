@@ -3,12 +3,12 @@
  * the graph holds them, and each node has its edges in one stretch of an array. The algorithms of this room walk on
  * that.
  */
-import type { Multigraph, Numbered } from './multigraph.ts';
+import type { MultiUndirectedGraph } from 'graphology';
 
 /** Which nodes and edges of a graph count. Left out: all. An edge counts only when both its ends do. */
-export interface Choice<T extends object = object> {
-  edge?(key: string, facts: T): boolean;
-  node?(id: string): boolean;
+export interface Choice {
+  readonly edge?: (key: string) => boolean;
+  readonly node?: (id: string) => boolean;
 }
 
 /** Who is next to whom. */
@@ -19,33 +19,28 @@ export interface Rows {
   readonly edges: Int32Array;
 }
 
-export interface Csr<T extends object = object> extends Rows {
+export interface Csr extends Rows {
   /** Node number → id. */
   readonly ids: readonly string[];
   /** Edge number → key. An edge from a node to itself has a number, but stands in no row. */
   readonly keys: readonly string[];
-  /** Edge number → what the graph says of it. */
-  readonly facts: readonly T[];
   readonly numberOf: ReadonlyMap<string, number>;
   /** Ends of edge e: `ends[2 * e]` and `ends[2 * e + 1]`. */
   readonly ends: Int32Array;
 }
 
-/**
- * Reads the graph once; linear time. Parallel edges stay apart. Shares lists with the graph, which must not change while
- * these rows are in use.
- */
-export function csr<T extends object>(graph: Multigraph<object, T>, choice: Choice<T> = {}): Csr<T> {
-  const chosen = chosenEdges(chosenNodes(graph.numbered(), choice), choice);
-  const ends = Int32Array.from(chosen.ends);
-  return { ...chosen, ends, ...rowsOf(chosen.ids.length, ends) };
+/** Reads the graph once; linear time. Parallel edges stay apart. */
+export function csr(graph: MultiUndirectedGraph, choice: Choice = {}): Csr {
+  const { ids, numberOf } = numberNodes(graph, choice);
+  const { keys, ends } = numberEdges(graph, choice, numberOf);
+  return { ids, keys, numberOf, ends, ...rowsOf(ids.length, ends) };
 }
 
 /**
  * The number of a node that the graph must have; null where the choice leaves it out. Throws RangeError for an id the
  * graph has not.
  */
-export function chosenNode(graph: Multigraph, rows: Csr, id: string): number | null {
+export function chosenNode(graph: MultiUndirectedGraph, rows: Csr, id: string): number | null {
   const n = rows.numberOf.get(id);
   if (n !== undefined) return n;
   if (!graph.hasNode(id)) throw new RangeError(`the graph has no node ${id}`);
@@ -63,30 +58,38 @@ export function rowsWithNode({ ids, ends }: Csr, to: readonly number[]): Rows {
   return rowsOf(ids.length + 1, longer);
 }
 
-/** Numbers the nodes that count anew; an edge that loses an end goes with it. */
-function chosenNodes<T extends object>(all: Numbered<T>, choice: Choice<T>): Numbered<T> {
-  if (choice.node === undefined) return all;
-  const ids = all.ids.filter((id) => choice.node!(id));
-  const numberOf = new Map(ids.map((id, n) => [id, n] as const));
-  const places = all.ids.map((id) => numberOf.get(id) ?? -1);
-  const ends = all.ends.map((n) => places[n]!);
-  return keepEdges({ ...all, ids, numberOf, ends }, (e) => ends[2 * e] !== -1 && ends[2 * e + 1] !== -1);
+function numberNodes(graph: MultiUndirectedGraph, { node }: Choice): { ids: string[]; numberOf: Map<string, number> } {
+  const ids = node === undefined ? graph.nodes() : graph.filterNodes((id) => node(id));
+  const numberOf = new Map<string, number>();
+  for (let n = 0; n < ids.length; n++) numberOf.set(ids[n]!, n);
+  return { ids, numberOf };
 }
 
-function chosenEdges<T extends object>(all: Numbered<T>, choice: Choice<T>): Numbered<T> {
-  if (choice.edge === undefined) return all;
-  return keepEdges(all, (e) => choice.edge!(all.keys[e]!, all.facts[e]!));
-}
-
-function keepEdges<T>(all: Numbered<T>, isKept: (e: number) => boolean): Numbered<T> {
-  const [keys, facts, ends]: [string[], T[], number[]] = [[], [], []];
-  for (let e = 0; e < all.keys.length; e++) {
-    if (!isKept(e)) continue;
-    keys.push(all.keys[e]!);
-    facts.push(all.facts[e]!);
-    ends.push(all.ends[2 * e]!, all.ends[2 * e + 1]!);
+/**
+ * Finding the numbers of the ends is most of the time that reading a graph takes; so keys are listed apart where all
+ * edges count.
+ */
+function numberEdges(
+  graph: MultiUndirectedGraph,
+  { edge, node }: Choice,
+  numberOf: ReadonlyMap<string, number>,
+): { keys: string[]; ends: Int32Array } {
+  const ends = new Int32Array(2 * graph.size);
+  let filled = 0;
+  const addEnds = (_key: string, _tie: unknown, a: string, b: string): void => {
+    ends[filled++] = numberOf.get(a)!;
+    ends[filled++] = numberOf.get(b)!;
+  };
+  if (edge === undefined && node === undefined) {
+    graph.forEachEdge(addEnds);
+    return { keys: graph.edges(), ends };
   }
-  return { ...all, keys, facts, ends };
+  const keys = graph.filterEdges((key, tie, a, b) => {
+    const counts = (edge === undefined || edge(key)) && numberOf.has(a) && numberOf.has(b);
+    if (counts) addEnds(key, tie, a, b);
+    return counts;
+  });
+  return { keys, ends: ends.subarray(0, filled) };
 }
 
 /**

@@ -1,8 +1,7 @@
 /** What hangs on one thing: cut edges, cut vertices, and what each of them takes along when it fails. */
-
+import type { MultiUndirectedGraph } from 'graphology';
 import { type Choice, type Csr, chosenNode, csr, rowsWithNode } from './csr.ts';
 import { allNodes, depthFirst, type Walk } from './depth-first.ts';
-import type { Multigraph } from './multigraph.ts';
 
 /** Each listed once, in the order in which the graph holds its nodes and edges. */
 export interface CutPoints {
@@ -13,7 +12,7 @@ export interface CutPoints {
 }
 
 /** Linear time. Of parallel edges none is a cut edge; an edge from a node to itself never is. */
-export function cutPoints(graph: Multigraph, choice: Choice = {}): CutPoints {
+export function cutPoints(graph: MultiUndirectedGraph, choice: Choice = {}): CutPoints {
   const metal = csr(graph, choice);
   const { cutEdge, cutNode } = markCuts(metal);
   return { edges: named(metal.keys, cutEdge), nodes: named(metal.ids, cutNode) };
@@ -51,8 +50,6 @@ export interface Loss {
   readonly count: number;
   /** Their ids, sorted. Costs as much as the list is long. */
   readonly lost: () => string[];
-  /** Shows the number of each of them. */
-  readonly forEachLost: (see: (node: number) => void) => void;
 }
 
 /**
@@ -64,14 +61,9 @@ export interface Loss {
  * The roots are joined by a node that cannot fail, from which the graph is walked once (linear time). What hangs below
  * a cut is one stretch of that walk, so nothing is searched again for each failure.
  */
-export function lossesFrom(graph: Multigraph, roots: readonly string[], choice: Choice = {}): Loss[] {
+export function lossesFrom(graph: MultiUndirectedGraph, roots: readonly string[], choice: Choice = {}): Loss[] {
   const metal = csr(graph, choice);
   const starts = [...new Set(roots)].map((id) => chosenNode(graph, metal, id)).filter((n) => n !== null);
-  return lossesIn(metal, starts);
-}
-
-/** The same of rows that were read already. */
-export function lossesIn(metal: Csr, starts: readonly number[]): Loss[] {
   const walk = depthFirst(rowsWithNode(metal, starts), [metal.ids.length]);
   return [...nodeLosses(metal, walk), ...edgeLosses(metal, walk)];
 }
@@ -112,9 +104,6 @@ function loss(
     of,
     count: stretches.reduce((all, [from, to]) => all + to - from, 0),
     lost: () => stretches.flatMap(([from, to]) => Array.from(order.subarray(from, to), (n) => metal.ids[n]!)).sort(),
-    forEachLost: (see) => {
-      for (const [from, to] of stretches) for (let place = from; place < to; place++) see(order[place]!);
-    },
   };
 }
 

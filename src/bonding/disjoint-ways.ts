@@ -1,6 +1,6 @@
+import type { MultiUndirectedGraph } from 'graphology';
 import { type Choice, type Csr, chosenNode, csr } from './csr.ts';
 import { type FlowNetwork, flowNetwork, mostUnits, UNLIMITED } from './flow-network.ts';
-import type { Multigraph } from './multigraph.ts';
 
 export interface DisjointWaysOptions extends Choice {
   /** Nodes that may fail by themselves, such as a clamp; two separate ways share none of them. */
@@ -21,13 +21,18 @@ export interface DisjointWays {
  * edge straight from a to b is a way of its own. 0 and 0 where there is none or an end is left out by the choice.
  * Throws RangeError for a === b and for an id that the graph has not.
  */
-export function disjointWays(graph: Multigraph, a: string, b: string, options: DisjointWaysOptions): DisjointWays {
+export function disjointWays(
+  graph: MultiUndirectedGraph,
+  a: string,
+  b: string,
+  options: DisjointWaysOptions,
+): DisjointWays {
   return disjointWaysIn(graph, options)(a, b);
 }
 
 /** The same for many pairs: the graph is read once. The graph must not change between the questions. */
 export function disjointWaysIn(
-  graph: Multigraph,
+  graph: MultiUndirectedGraph,
   options: DisjointWaysOptions,
 ): (a: string, b: string) => DisjointWays {
   const metal = csr(graph, options);

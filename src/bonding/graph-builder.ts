@@ -1,11 +1,11 @@
+import { MultiUndirectedGraph } from 'graphology';
 import type { Part } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
-import { Multigraph } from './multigraph.ts';
 import type { SiteIndex } from './site-index.ts';
 import type { NodeFacts, NodeKind, Tie, TieKind } from './tie.ts';
 import { type WireTaps, wireTaps } from './wire-taps.ts';
 
-export type BondingGraph = Multigraph<NodeFacts, Tie>;
+export type BondingGraph = MultiUndirectedGraph<NodeFacts, Tie>;
 
 /** The graph while it is built: parts that are absent get no node, what does not conduct gets no tie. */
 export interface GraphBuilder {
@@ -22,7 +22,7 @@ export interface GraphBuilder {
 }
 
 export function graphBuilder(index: SiteIndex): GraphBuilder {
-  const graph: BondingGraph = new Multigraph<NodeFacts, Tie>();
+  const graph: BondingGraph = new MultiUndirectedGraph<NodeFacts, Tie>();
   const taps = wireTaps(index.site);
   return { index, graph, landings: new Map(), openJoints: new Set(), heights: new Map(), typed: new Map(), taps };
 }

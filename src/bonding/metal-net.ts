@@ -9,7 +9,7 @@ export interface MetalNet extends Csr {
 
 export function metalNet(graph: BondingGraph): MetalNet {
   const net = csr(graph);
-  return { ...net, ties: net.facts };
+  return { ...net, ties: net.keys.map((key) => graph.getEdgeAttributes(key)) };
 }
 
 /** Piece number of each node when only these ties count; pieces are numbered in the order of their first node. */

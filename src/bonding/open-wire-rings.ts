@@ -1,10 +1,10 @@
+import { MultiUndirectedGraph } from 'graphology';
 import type { Conductor } from '../site/site.ts';
 import type { OpenRing } from './bonding.ts';
 import { components } from './components.ts';
 import { cutPoints } from './cut-points.ts';
 import { meetingsOf } from './joint-id.ts';
 import { isJointOpen } from './joint-open.ts';
-import { Multigraph } from './multigraph.ts';
 import type { SiteIndex } from './site-index.ts';
 
 type Is = 'there' | 'unknown' | 'missing';
@@ -88,11 +88,11 @@ function ringNumbers(spans: readonly Span[]): ReadonlyMap<string, number> {
   return new Map(rings.flatMap((ids, i) => ids.map((id) => [id, i] as const)));
 }
 
-function graphOf(spans: readonly Span[]): Multigraph {
-  const graph = new Multigraph();
+function graphOf(spans: readonly Span[]): MultiUndirectedGraph {
+  const graph = new MultiUndirectedGraph();
   for (const { ends } of spans) {
-    for (const end of ends) graph.mergeNode(end, {});
-    graph.addUndirectedEdgeWithKey(ends.join(' '), ends[0], ends[1], {});
+    for (const end of ends) graph.mergeNode(end);
+    graph.addUndirectedEdgeWithKey(ends.join(' '), ends[0], ends[1]);
   }
   return graph;
 }

@@ -1,13 +1,8 @@
+import type { MultiUndirectedGraph } from 'graphology';
 import { type Choice, type Csr, chosenNode, csr, rowsOf } from './csr.ts';
 import { depthFirst, type Walk } from './depth-first.ts';
-import type { Multigraph } from './multigraph.ts';
 
-/** What an edge may say of itself. */
-export interface Doubtful {
-  readonly is?: string;
-}
-
-export interface ThreeWayOptions extends Choice<Doubtful> {
+export interface ThreeWayOptions extends Choice {
   /** Whether the edge is known to be there; the others may be. Left out: the edge's `is` is 'there'. */
   readonly isThere?: (key: string) => boolean;
 }
@@ -33,13 +28,13 @@ export interface ThreeWay {
  * one depth-first walk from node 0 finds all blocks (R. E. Tarjan, SIAM J. Comput. 1 (1972) 146-160).
  */
 export function threeWay(
-  graph: Multigraph<object, Doubtful>,
+  graph: MultiUndirectedGraph,
   targets: readonly string[],
   options: ThreeWayOptions = {},
 ): (node: string) => ThreeWay {
   const metal = csr(graph, options);
-  const { isThere } = options;
-  const there = Uint8Array.from(metal.facts, ({ is }, e) => Number(isThere?.(metal.keys[e]!) ?? is === 'there'));
+  const isThere = options.isThere ?? ((key) => graph.getEdgeAttribute(key, 'is') === 'there');
+  const there = Uint8Array.from(metal.keys, (key) => (isThere(key) ? 1 : 0));
   const ends = targets.map((id) => chosenNode(graph, metal, id)).filter((n) => n !== null);
   const { groupOf, count } = drawTogether(metal, there, ends);
   const between = metal.ends.map((n) => groupOf[n]!);

@@ -37,14 +37,15 @@ export function unbondedElectrodes(
 /** Whether an electrode hangs together with a target, supposing that it is there at all: one that is not there is not unbonded. */
 function asker(metal: MetalGraph, members: Members, targets: readonly string[]): (electrode: string) => ThreeWay {
   const { graph } = metal;
-  const ask = threeWay(graph, targets, possibleBonds);
+  const bonds = possibleBonds(graph);
+  const ask = threeWay(graph, targets, bonds);
   return (electrode) => {
     const node = members.get(electrode)![0]!;
     const part = partOf(metal, electrode);
     if (part?.present !== 'unknown') return ask(node);
     const own = fieldPath(part, 'present');
     const isThere = (key: string) => fieldsOfTie(metal, key).every((field) => field === own);
-    return threeWay(graph, targets, { ...possibleBonds, isThere })(node);
+    return threeWay(graph, targets, { ...bonds, isThere })(node);
   };
 }
 

@@ -59,7 +59,7 @@ export function wayBetween(site: Site, stateId: string | null, from: PointRef, t
   const [a, b] = ends.map(({ asked }) => nodesOf(asked)) as [readonly string[], readonly string[]];
   const members = membersOf(metal);
   const same = a.some((node) => b.includes(node));
-  const best = same ? null : bestOf(a.map(bestWays(metal.graph, b, knownBonds)));
+  const best = same ? null : bestOf(a.map(bestWays(metal.graph, b, knownBonds(metal.graph))));
   const between: Between = {
     from: from.text,
     to: to.text,
@@ -86,7 +86,7 @@ function wayOf(
 }
 
 function deciding(metal: MetalGraph, a: readonly string[], b: readonly string[]): readonly string[] {
-  const ask = threeWay(metal.graph, b, possibleBonds);
+  const ask = threeWay(metal.graph, b, possibleBonds(metal.graph));
   return decidingFields(
     metal,
     a.flatMap((node) => ask(node).decidedBy),

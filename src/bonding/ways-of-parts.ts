@@ -39,8 +39,8 @@ function wayFinder(
   const { graph } = metal;
   const nodes = targets.flatMap((id) => members.get(id) ?? []);
   const targetOf = new Map(targets.flatMap((id) => (members.get(id) ?? []).map((node) => [node, id] as const)));
-  const best = bestWays(graph, nodes, knownBonds);
-  const doubt = threeWay(graph, nodes, possibleBonds);
+  const best = bestWays(graph, nodes, knownBonds(graph));
+  const doubt = threeWay(graph, nodes, possibleBonds(graph));
   return (part: string): { readonly way: Way | null; readonly perhaps: readonly string[] } => {
     const own = members.get(part) ?? [];
     if (targetOf.has(own[0]!) && targets.includes(part)) return { way: null, perhaps: [] };

@@ -1,7 +1,6 @@
-import { knownBonds, possibleBonds } from './bond-choice.ts';
+import { isBond, knownBonds, possibleBonds } from './bond-choice.ts';
 import type { WeakPoint } from './bonding.ts';
 import type { ContractedMetal } from './contracted-metal.ts';
-import { type Csr, csr } from './csr.ts';
 import { type LostMembers, lostMembers } from './lost-members.ts';
 import type { SiteIndex } from './site-index.ts';
 import type { Tie } from './tie.ts';
@@ -35,14 +34,13 @@ export interface WeakQuestion {
  */
 export function weakPoints(question: WeakQuestion): readonly WeakPoint[] {
   const { graph } = question.metal;
-  const members = { service: new Set(question.service), electrodes: new Set(question.electrodes) };
-  const known = lossesOf(question, csr(graph, knownBonds));
-  const possible = lossesOf(question, csr(graph, possibleBonds));
+  const known = lossesOf(question, knownBonds(graph), (tie) => tie.is === 'there' && isBond(tie));
+  const possible = lossesOf(question, possibleBonds(graph), isBond);
   const worst = new Map<string, { readonly point: WeakPoint; readonly size: number }>();
   for (const place of [...new Set([...known.service.keys(), ...known.earth.keys()])].sort()) {
     const failure = failureAt(question, place);
     if (failure === null) continue;
-    const point = weakPoint(members, failure, known, possible);
+    const point = weakPoint(question, failure, known, possible);
     const size = point.losesService.length + point.losesEarth.length;
     const before = worst.get(failure.at);
     if (size > 0 && (before === undefined || size > before.size)) worst.set(failure.at, { point, size });
@@ -50,8 +48,15 @@ export function weakPoints(question: WeakQuestion): readonly WeakPoint[] {
   return [...worst.values()].map(({ point }) => point).sort((a, b) => (a.at < b.at ? -1 : 1));
 }
 
-function lossesOf({ metal, electrodes, service }: WeakQuestion, bonds: Csr): Losses {
-  return { service: lostMembers(metal, bonds, service), earth: lostMembers(metal, bonds, electrodes) };
+function lossesOf(
+  { metal, electrodes, service }: WeakQuestion,
+  choice: ReturnType<typeof knownBonds>,
+  counts: (tie: Tie) => boolean,
+): Losses {
+  return {
+    service: lostMembers(metal, service, choice, counts),
+    earth: lostMembers(metal, electrodes, choice, counts),
+  };
 }
 
 /** What the owner would name as failing; null for what cannot fail by itself, such as a clamp's contact apart from the clamp. */
@@ -71,24 +76,18 @@ function failureAt({ metal, index }: WeakQuestion, place: string): Failure | nul
   return isPart ? { at: member, kind: 'part', noticed, place } : null;
 }
 
-function weakPoint(
-  { service, electrodes }: { readonly service: ReadonlySet<string>; readonly electrodes: ReadonlySet<string> },
-  { at, kind, noticed, place }: Failure,
-  known: Losses,
-  possible: Losses,
-): WeakPoint {
-  const losesService = service.has(at) ? [] : (known.service.get(place) ?? []);
+function weakPoint(question: WeakQuestion, failure: Failure, known: Losses, possible: Losses): WeakPoint {
+  const { at, kind, noticed, place } = failure;
+  const losesService = question.service.includes(at) ? [] : (known.service.get(place) ?? []);
   const losesEarth = known.earth.get(place) ?? [];
-  const stays = (lost: readonly string[], anyhow: readonly string[] | undefined) => {
-    const also = new Set(anyhow);
-    return lost.every((id) => also.has(id));
-  };
+  const stays = (lost: readonly string[], anyhow: readonly string[] | undefined) =>
+    lost.every((id) => anyhow?.includes(id) ?? false);
   return {
     at,
     kind,
     losesService,
     losesEarth,
-    electrodesLost: losesService.filter((id) => electrodes.has(id)),
+    electrodesLost: losesService.filter((id) => question.electrodes.includes(id)),
     noticed,
     certain: stays(losesService, possible.service.get(place)) && stays(losesEarth, possible.earth.get(place)),
   };

@@ -1,6 +1,6 @@
+import { MultiUndirectedGraph } from 'graphology';
 import type { ContractedMetal } from './contracted-metal.ts';
 import type { BondingGraph } from './graph-builder.ts';
-import { Multigraph } from './multigraph.ts';
 import type { SiteIndex } from './site-index.ts';
 import type { NodeFacts, Tie } from './tie.ts';
 
@@ -21,7 +21,7 @@ export interface WholeWires {
 export function wholeWires(metal: ContractedMetal): WholeWires {
   const { index } = metal;
   const drawn = drawnInto(metal.graph, index);
-  const graph: BondingGraph = new Multigraph<NodeFacts, Tie>();
+  const graph: BondingGraph = new MultiUndirectedGraph<NodeFacts, Tie>();
   const inside = (node: string) => drawn.get(node) ?? node;
   metal.graph.forEachNode((node, facts) => {
     if (!graph.hasNode(inside(node))) graph.addNode(inside(node), facts);

@@ -26,7 +26,7 @@ const anyJointOhm: Interval = joints
  * lifted. Linear time, but for the sorting of ids.
  */
 export function groupNetworks(graph: BondingGraph): readonly GroupNetwork[] {
-  const pieces = components(graph, knownBonds).map((nodes) => ({
+  const pieces = components(graph, knownBonds(graph)).map((nodes) => ({
     nodes,
     indexOf: new Map(nodes.map((id, i) => [id, i])),
     branches: [] as RangedBranch[],

@@ -7,7 +7,7 @@ import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
-
+import { MultiUndirectedGraph } from 'graphology';
 import { inTurns, median } from './in-turns.mjs';
 
 const NODES = 100_000;
@@ -33,8 +33,8 @@ async function measured(folder, pairs) {
   writeFileSync(list, JSON.stringify([NODES, pairs]));
   const peer = await startPeer(list);
   if (peer === null) return { skipped: 'no python3 with igraph, so there is nothing to compare with' };
-  const { cutPoints, Multigraph } = await bundled(folder);
-  const graph = builtGraph(new Multigraph(), pairs);
+  const { cutPoints } = await bundled(folder);
+  const graph = builtGraph(pairs);
   const found = cutPoints(graph);
   const same = isSame(found.edges, 'e', peer.found.edges) && isSame(found.nodes, 'n', peer.found.nodes);
   const { ours, peers } = await inTurns({ ours: () => timed(() => cutPoints(graph)), peers: peer.run }, RUNS);
@@ -55,17 +55,16 @@ function timed(work) {
 
 async function bundled(folder) {
   const outfile = join(folder, 'cut-points.mjs');
-  const resolveDir = join(here, '..', '..', 'src', 'bonding');
-  const contents = "export { cutPoints } from './cut-points.ts'; export { Multigraph } from './multigraph.ts';";
-  const stdin = { contents, resolveDir, loader: 'ts' };
-  await build({ stdin, bundle: true, format: 'esm', platform: 'node', outfile, logLevel: 'error' });
+  const entry = join(here, '..', '..', 'src', 'bonding', 'cut-points.ts');
+  await build({ entryPoints: [entry], bundle: true, format: 'esm', platform: 'node', outfile, logLevel: 'error' });
   return import(pathToFileURL(outfile).href);
 }
 
-function builtGraph(graph, pairs) {
-  for (let n = 0; n < NODES; n++) graph.addNode(`n${n}`, {});
+function builtGraph(pairs) {
+  const graph = new MultiUndirectedGraph();
+  for (let n = 0; n < NODES; n++) graph.addNode(`n${n}`);
   pairs.forEach(([a, b], e) => {
-    graph.addUndirectedEdgeWithKey(`e${e}`, `n${a}`, `n${b}`, {});
+    graph.addUndirectedEdgeWithKey(`e${e}`, `n${a}`, `n${b}`);
   });
   return graph;
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
+import { MultiUndirectedGraph } from 'graphology';
 import { expect, test } from 'vitest';
 import { csr } from '../../src/bonding/csr.ts';
-import { Multigraph } from '../../src/bonding/multigraph.ts';
 import { nearestCells, wayBack } from '../../src/bonding/nearest-cells.ts';
 
 interface Case {
@@ -26,11 +26,11 @@ const far = 100;
 const startOf = (cell: number) => (cell === 2 ? far : 0);
 
 function cellsOf({ count, edges, given }: Case, order: readonly number[]) {
-  const graph = new Multigraph();
-  for (const n of order) if (n < count) graph.addNode(`n${n}`, {});
+  const graph = new MultiUndirectedGraph();
+  for (const n of order) if (n < count) graph.addNode(`n${n}`);
   const listed = edges.map((edge, i) => [i, edge] as const);
   for (const [i, [a, b]] of order[0] === 0 ? listed : listed.toReversed()) {
-    graph.addUndirectedEdgeWithKey(`e${String(i).padStart(2, '0')}`, `n${a}`, `n${b}`, {});
+    graph.addUndirectedEdgeWithKey(`e${String(i).padStart(2, '0')}`, `n${a}`, `n${b}`);
   }
   const net = csr(graph);
   const costOf = (e: number) => edges[Number(net.keys[e]!.slice(1))]![2];

@@ -1,14 +1,14 @@
+import { MultiUndirectedGraph } from 'graphology';
 import { expect, test } from 'vitest';
-import { Multigraph } from '../../src/bonding/multigraph.ts';
 import { threeWay } from '../../src/bonding/three-way.ts';
 
 /**
  * service = bar ? clamp ? mast, and a second unknown tie from clamp to mast; from the mast an unknown tie to a guy that
  * leads nowhere; rod = rod2 apart from all.
  */
-function yard(): Multigraph {
-  const graph = new Multigraph();
-  for (const id of ['service', 'bar', 'clamp', 'mast', 'guy', 'rod', 'rod2']) graph.addNode(id, {});
+function yard(): MultiUndirectedGraph {
+  const graph = new MultiUndirectedGraph();
+  for (const id of ['service', 'bar', 'clamp', 'mast', 'guy', 'rod', 'rod2']) graph.addNode(id);
   const tie = (key: string, a: string, b: string, is: 'there' | 'unknown') =>
     graph.addUndirectedEdgeWithKey(key, a, b, { is });
   tie('c1', 'service', 'bar', 'there');
@@ -32,8 +32,8 @@ test('an unknown tie decides only where it can turn the answer', () => {
 });
 
 test('in a ring of unknown ties each one decides, whichever way round it lies', () => {
-  const graph = new Multigraph();
-  for (const id of ['service', 'e1', 'e2', 'e3', 'stub']) graph.addNode(id, {});
+  const graph = new MultiUndirectedGraph();
+  for (const id of ['service', 'e1', 'e2', 'e3', 'stub']) graph.addNode(id);
   graph.addUndirectedEdgeWithKey('r1', 'service', 'e1', { is: 'unknown' });
   graph.addUndirectedEdgeWithKey('r2', 'e1', 'e2', { is: 'unknown' });
   graph.addUndirectedEdgeWithKey('r3', 'e2', 'e3', { is: 'unknown' });

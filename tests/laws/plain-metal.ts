@@ -14,8 +14,7 @@ export interface Plain {
 
 export function plainOf(site: Site, state: string | null = null): Plain {
   const run = bondingOf(site, state);
-  const edges: [key: string, a: string, b: string, tie: Tie][] = [];
-  run.graph.forEachEdge((key, tie, a, b) => edges.push([key, a, b, tie]));
+  const edges = run.graph.mapEdges((key, tie, a, b) => [key, a, b, tie] as const);
   return { run, members: membersOf(run.metal), edges };
 }
 

@@ -1,5 +1,4 @@
-import { Multigraph } from '../../src/bonding/multigraph.ts';
-import type { Interval } from '../../src/math/interval.ts';
+import { MultiUndirectedGraph } from 'graphology';
 
 /** key, one end, other end, length in metres (null: unknown). */
 export type Bond = readonly [key: string, a: string, b: string, lengthM: number | null];
@@ -55,15 +54,9 @@ export function randomQuestion(next: () => number): Question {
   };
 }
 
-/** What each bond says of itself; nothing of whether it is there. */
-interface RandomBond {
-  readonly lengthM: Interval | null;
-  readonly is?: string;
-}
-
-export function graphOf({ nodes, edges }: Pick<Question, 'nodes' | 'edges'>): Multigraph<object, RandomBond> {
-  const graph = new Multigraph<object, RandomBond>();
-  for (const id of nodes) graph.addNode(id, {});
+export function graphOf({ nodes, edges }: Pick<Question, 'nodes' | 'edges'>): MultiUndirectedGraph {
+  const graph = new MultiUndirectedGraph();
+  for (const id of nodes) graph.addNode(id);
   for (const [key, a, b, length] of edges) {
     const lengthM = length === null ? null : { low: length, high: 2 * length };
     graph.addUndirectedEdgeWithKey(key, a, b, { lengthM });
