@@ -7,7 +7,10 @@ export const rooms: Readonly<
   math: { rooms: ['units'], packages: [] },
   materials: { rooms: ['units'], packages: [] },
   site: { rooms: ['units', 'words', 'materials'], packages: ['yaml'] },
-  bonding: { rooms: ['site', 'materials', 'math', 'units'], packages: [] },
+  bonding: {
+    rooms: ['site', 'materials', 'math', 'units'],
+    packages: ['graphology', 'graphology-shortest-path', 'graphology-types'],
+  },
   soil: { rooms: ['math', 'units'], packages: [] },
   electrodes: { rooms: ['soil', 'math', 'units'], packages: [] },
   currents: { rooms: ['math', 'units'], packages: [] },
