@@ -73,8 +73,9 @@ function spanLength(low: Interval | null, high: Interval | null): Interval | nul
   return isExact(low) && isExact(high) ? { low: lowM, high: lowM } : { low: lowM, high: Math.max(0, length.high) };
 }
 
-/** A guy conducts in a surge unless insulators part it. It holds the support somewhere: nobody is asked where. */
+/** A guy of metal conducts in a surge unless insulators part it. It holds the support somewhere: nobody is asked where. */
 function tieGuy(builder: GraphBuilder, support: Support, guy: Guy): void {
+  if (guy.metal === 'none') return;
   const [upper, lower] = [guyNode(builder, support, guy.id, 'tower')!, guyNode(builder, support, guy.id, 'anchor')!];
   const path = `supports.${support.id}.guys.${guy.id}`;
   const metal = guy.metal === null ? { is: 'unknown' as const, decidedBy: `${path}.metal` } : {};

@@ -123,7 +123,8 @@ export type RoutePoint = { readonly position: Position | null; readonly part: Po
 export interface Guy {
   readonly id: string;
   readonly anchor: Position | string | null;
-  readonly metal: Metal | null;
+  /** `none`: rope or another thing that does not conduct. */
+  readonly metal: Metal | 'none' | null;
   readonly turnbuckle: Answer;
   readonly bypass: Answer;
   readonly insulators: Answer;

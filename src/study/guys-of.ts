@@ -12,7 +12,7 @@ export function guysOf(site: Site): readonly StudyGuy[] {
         support: s.id,
         anchorM: anchorOf(g),
         heightM: null,
-        metal: g.metal?.name ?? null,
+        metal: g.metal === 'none' ? 'none' : (g.metal?.name ?? null),
         turnbuckle: g.turnbuckle,
         bypass: g.bypass,
         insulators: g.insulators,

@@ -11,7 +11,7 @@ export const galvanisedAndCopperInSoil = rule({
   source: { document: 'TIA-222', edition: 'F, G', clause: 'protective grounding', provenance: 'second-hand' },
   needs: ['sections', 'site', 'electrodes'],
   check(facts) {
-    const guys = facts.site.supports.flatMap((s) => s.guys);
+    const guys = facts.site.supports.flatMap((s) => s.guys).filter((g) => g.metal !== 'none');
     if (guys.length === 0) return nothingThere(facts, 'supports');
     return guys.map((g) => ofGuy(g, facts));
   },
@@ -25,10 +25,11 @@ function ofGuy(g: Guy, { site, electrodes }: Pick<Facts, 'site' | 'electrodes'>)
     .map((c) => (c.from.part === g.id ? c.to.part : c.from.part));
   const metals = electrodes.filter((e) => ends.includes(e.id)).map((e) => e.part.metal?.name ?? null);
   if (metals.length === 0) return { is: 'met', at, because: { key: 'no electrode' } };
-  if (g.metal === null || metals.includes(null)) {
+  const metal = g.metal === 'none' ? null : g.metal;
+  if (metal === null || metals.includes(null)) {
     return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look' } };
   }
-  const eaten = g.metal.name === 'galvanised steel' || g.metal.name === 'steel';
+  const eaten = metal.name === 'galvanised steel' || metal.name === 'steel';
   const copper = metals.some((name) => name !== null && /copper/.test(name) && !/tinned/.test(name));
   return eaten && copper
     ? { is: 'not met', at, because: { key: 'eaten' } }

@@ -10,7 +10,7 @@ export const guyAnchorGrounded = rule({
   source: { document: 'TIA-222', edition: 'F, G', clause: 'protective grounding', provenance: 'second-hand' },
   needs: ['header', 'sections', 'site'],
   check(facts) {
-    const guys = facts.site.supports.flatMap((s) => s.guys);
+    const guys = facts.site.supports.flatMap((s) => s.guys).filter((g) => g.metal !== 'none');
     if (guys.length === 0) return nothingThere(facts, 'supports');
     const whole = isWhole(facts, 'conductors');
     return guys.map((g): Verdict => {

@@ -6,7 +6,7 @@ import type { SourcePlace } from '../site.ts';
 import { record } from './collections.ts';
 import { withinReach } from './common-fields.ts';
 import { type FieldType, field, type ValuesOf } from './field.ts';
-import { metal, metalOrNone } from './material-types.ts';
+import { metalOrNone } from './material-types.ts';
 import { placed } from './positions.ts';
 import { bareLength, length } from './quantity.ts';
 import { partFormat } from './section.ts';
@@ -14,7 +14,7 @@ import { answer, count, oneOf, text } from './words.ts';
 
 export const guyFields = {
   anchor: field(placed, 'Where its anchor is.'),
-  metal: field(metal, 'What it is made of.'),
+  metal: field(metalOrNone, 'What it is made of; none: rope or another thing that does not conduct.'),
   turnbuckle: field(answer, 'Whether it has a turnbuckle.'),
   bypass: field(answer, 'Whether a jumper bridges the turnbuckle.'),
   insulators: field(answer, 'Whether insulators break it up.'),
