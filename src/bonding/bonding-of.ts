@@ -47,7 +47,7 @@ export function bondingIn({ site, openings }: SiteInState, state: string): Bondi
   const grouping = groupsOf({ net, members, electrodes: new Set(electrodes), service: known });
   const open = openEnds(metal, net, grouping);
   const asked = [...members.keys()].filter((id) => askedForWays.has(sectionOf(metal, members.get(id)![0]!) ?? ''));
-  const contracted = contractedMetal(metal, members);
+  const contracted = contractedMetal(index, net, members);
   const bonding: Bonding = {
     state,
     service,

@@ -21,7 +21,7 @@ export function components(graph: MultiUndirectedGraph, choice: Choice = {}): st
 }
 
 /** Every node that can be reached from `start`, itself included, marked in `seen`. */
-function reachedFrom(metal: Csr, start: number, seen: Uint8Array): number[] {
+export function reachedFrom(metal: Csr, start: number, seen: Uint8Array): number[] {
   const reached = [start];
   seen[start] = 1;
   for (let i = 0; i < reached.length; i++) {

@@ -1,7 +1,6 @@
 import type { Way } from './bonding.ts';
 import type { ContractedMetal } from './contracted-metal.ts';
-import { csr } from './csr.ts';
-import { disjointWaysIn } from './disjoint-ways.ts';
+import { disjointWaysOf } from './disjoint-ways.ts';
 import { separateClasses } from './separate-classes.ts';
 import { type WholeWires, wholeWires } from './whole-wires.ts';
 
@@ -22,17 +21,15 @@ export function separateCounter(metal: ContractedMetal): (from: string, to: stri
 /** The same for two ends that may have several nodes each, in this graph or in the whole one: the best of their pairs. */
 export function nodeCounter(metal: ContractedMetal): (from: readonly string[], to: readonly string[]) => Separate {
   const wires = wholeWires(metal);
-  const { graph, isBreakable } = wires;
-  const net = csr(graph);
-  const classes = separateClasses(net, (n) => isBreakable(net.ids[n]!));
-  const classOf = (node: string) => classes[net.numberOf.get(node)!];
+  const { net, isBreakable } = wires;
+  const classes = separateClasses(net, isBreakable);
   // What may break is in a class of its own, so two ways to it would not show there.
-  const mayBeTwo = (a: string, b: string) => isBreakable(a) || isBreakable(b) || classOf(a) === classOf(b);
-  let ways: ReturnType<typeof disjointWaysIn> | null = null;
+  const mayBeTwo = (a: number, b: number) => isBreakable(a) || isBreakable(b) || classes[a] === classes[b];
+  let ways: ReturnType<typeof disjointWaysOf> | null = null;
   return (from, to) =>
     pairs(metal, wires, from, to).reduce<Separate>((best, [a, b]) => {
       if (!mayBeTwo(a, b)) return best;
-      ways ??= disjointWaysIn(graph, { breakableNode: isBreakable });
+      ways ??= disjointWaysOf(net, isBreakable);
       const { separate, strict } = ways(a, b);
       const more = separate - best.separatePaths || strict - best.separatePathsStrict;
       return more > 0 ? { separatePaths: separate, separatePathsStrict: strict } : best;
@@ -42,11 +39,11 @@ export function nodeCounter(metal: ContractedMetal): (from: readonly string[], t
 /** Every node of the one with every node of the other. */
 function pairs(
   metal: ContractedMetal,
-  wires: WholeWires,
+  { net, inside }: WholeWires,
   from: readonly string[],
   to: readonly string[],
-): readonly (readonly [string, string])[] {
-  const inside = (node: string) => wires.inside(metal.inside(node));
-  const ends = [...new Set(to.map(inside))];
-  return [...new Set(from.map(inside))].flatMap((a) => ends.filter((b) => a !== b).map((b) => [a, b] as const));
+): readonly (readonly [number, number])[] {
+  const place = (node: string) => net.numberOf.get(inside(metal.inside(node)))!;
+  const ends = [...new Set(to.map(place))];
+  return [...new Set(from.map(place))].flatMap((a) => ends.filter((b) => a !== b).map((b) => [a, b] as const));
 }

@@ -50,6 +50,8 @@ export interface Loss {
   readonly count: number;
   /** Their ids, sorted. Costs as much as the list is long. */
   readonly lost: () => string[];
+  /** Shows the number of each of them. */
+  readonly forEachLost: (see: (node: number) => void) => void;
 }
 
 /**
@@ -64,6 +66,11 @@ export interface Loss {
 export function lossesFrom(graph: MultiUndirectedGraph, roots: readonly string[], choice: Choice = {}): Loss[] {
   const metal = csr(graph, choice);
   const starts = [...new Set(roots)].map((id) => chosenNode(graph, metal, id)).filter((n) => n !== null);
+  return lossesIn(metal, starts);
+}
+
+/** The same of rows that were read already, by numbers of the roots, each once. */
+export function lossesIn(metal: Csr, starts: readonly number[]): Loss[] {
   const walk = depthFirst(rowsWithNode(metal, starts), [metal.ids.length]);
   return [...nodeLosses(metal, walk), ...edgeLosses(metal, walk)];
 }
@@ -104,6 +111,9 @@ function loss(
     of,
     count: stretches.reduce((all, [from, to]) => all + to - from, 0),
     lost: () => stretches.flatMap(([from, to]) => Array.from(order.subarray(from, to), (n) => metal.ids[n]!)).sort(),
+    forEachLost: (see) => {
+      for (const [from, to] of stretches) for (let place = from; place < to; place++) see(order[place]!);
+    },
   };
 }
 

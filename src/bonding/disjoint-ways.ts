@@ -36,17 +36,28 @@ export function disjointWaysIn(
   options: DisjointWaysOptions,
 ): (a: string, b: string) => DisjointWays {
   const metal = csr(graph, options);
-  const separate = networkOf(metal, options.breakableNode);
-  const strict = networkOf(metal, () => true);
+  const ways = disjointWaysOf(metal, (n) => options.breakableNode(metal.ids[n]!));
   return (a, b) => {
     if (a === b) throw new RangeError(`ways from ${a} to itself cannot be counted`);
     const from = chosenNode(graph, metal, a);
     const to = chosenNode(graph, metal, b);
-    if (from === null || to === null) return { separate: 0, strict: 0 };
-    const most = options.bound ?? Number.POSITIVE_INFINITY;
-    const count = (network: FlowNetwork, bound: number) => mostUnits(network, outOf(from), into(to), bound);
-    const ways = count(separate, most);
-    return { separate: ways, strict: count(strict, ways) };
+    return from === null || to === null ? { separate: 0, strict: 0 } : ways(from, to, options.bound);
+  };
+}
+
+/** The same of rows that were read already, by numbers of two different nodes. */
+export function disjointWaysOf(
+  metal: Csr,
+  isBreakable: (node: number) => boolean,
+): (from: number, to: number, bound?: number) => DisjointWays {
+  const separate = networkOf(metal, isBreakable);
+  const strict = networkOf(metal, () => true);
+  const degree = (n: number) => metal.rows[n + 1]! - metal.rows[n]!;
+  return (from, to, bound = Number.POSITIVE_INFINITY) => {
+    // No more ways than edges at either end; so often nobody need look in vain for one more.
+    const most = Math.min(bound, degree(from), degree(to));
+    const ways = mostUnits(separate, outOf(from), into(to), most);
+    return { separate: ways, strict: mostUnits(strict, outOf(from), into(to), ways) };
   };
 }
 
@@ -55,11 +66,9 @@ export function disjointWaysIn(
  * be taken once in each direction; taken in both, the two cancel out. Ways start behind a's own arc and end before b's,
  * so the ends never count.
  */
-function networkOf(metal: Csr, breakable: (id: string) => boolean): FlowNetwork {
+function networkOf(metal: Csr, isBreakable: (node: number) => boolean): FlowNetwork {
   const arcs: number[] = [];
-  metal.ids.forEach((id, n) => {
-    arcs.push(into(n), outOf(n), breakable(id) ? 1 : UNLIMITED);
-  });
+  for (let n = 0; n < metal.ids.length; n++) arcs.push(into(n), outOf(n), isBreakable(n) ? 1 : UNLIMITED);
   for (let e = 0; e < metal.keys.length; e++) {
     const a = metal.ends[2 * e]!;
     const b = metal.ends[2 * e + 1]!;

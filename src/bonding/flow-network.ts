@@ -5,11 +5,20 @@
 export interface FlowNetwork {
   /** Arc → the node that it leads to. */
   readonly heads: Int32Array;
-  /** Arc → how much it may carry at the start. */
-  readonly capacities: Int32Array;
   /** The arcs that leave node n are `leaving[rows[n]]` up to, without, `leaving[rows[n + 1]]`. */
   readonly rows: Int32Array;
   readonly leaving: Int32Array;
+  readonly search: Search;
+}
+
+/** What a search writes on, kept so that no question has to lay it out anew. */
+interface Search {
+  /** Arc → how much it may still carry: between two questions its capacity. */
+  readonly room: Int32Array;
+  /** The arc by which each node was reached, where `seenIn` says that it was reached in this round. */
+  readonly cameBy: Int32Array;
+  readonly seenIn: Int32Array;
+  round: number;
 }
 
 /** A capacity that no number of ways reaches, with room to add to. */
@@ -19,12 +28,12 @@ export const UNLIMITED = 0x3fffffff;
 export function flowNetwork(nodeCount: number, arcs: Int32Array): FlowNetwork {
   const arcCount = (arcs.length / 3) * 2;
   const heads = new Int32Array(arcCount);
-  const capacities = new Int32Array(arcCount);
+  const room = new Int32Array(arcCount);
   const rows = new Int32Array(nodeCount + 1);
   for (let k = 0, i = 0; k < arcCount; k += 2, i += 3) {
     heads[k] = arcs[i + 1]!;
     heads[k + 1] = arcs[i]!;
-    capacities[k] = arcs[i + 2]!;
+    room[k] = arcs[i + 2]!;
     rows[arcs[i]! + 1]!++;
     rows[arcs[i + 1]! + 1]!++;
   }
@@ -32,7 +41,8 @@ export function flowNetwork(nodeCount: number, arcs: Int32Array): FlowNetwork {
   const free = rows.slice(0, nodeCount);
   const leaving = new Int32Array(arcCount);
   for (let k = 0; k < arcCount; k++) leaving[free[heads[k ^ 1]!]!++] = k;
-  return { heads, capacities, rows, leaving };
+  const search = { room, cameBy: new Int32Array(nodeCount), seenIn: new Int32Array(nodeCount), round: 0 };
+  return { heads, rows, leaving, search };
 }
 
 /**
@@ -42,31 +52,39 @@ export function flowNetwork(nodeCount: number, arcs: Int32Array): FlowNetwork {
  * J. ACM 19 (1972) 248-264.
  */
 export function mostUnits(network: FlowNetwork, from: number, to: number, bound: number): number {
-  const room = network.capacities.slice();
-  const cameBy = new Int32Array(network.rows.length - 1);
+  const { heads, search } = network;
+  const { room, cameBy } = search;
+  const taken: number[] = [];
   let units = 0;
-  while (units < bound && findRoom(network, room, cameBy, from, to)) {
+  while (units < bound && findRoom(network, from, to)) {
     for (let n = to; n !== from; ) {
       const arc = cameBy[n]!;
       room[arc]!--;
       room[arc ^ 1]!++;
-      n = network.heads[arc ^ 1]!;
+      taken.push(arc);
+      n = heads[arc ^ 1]!;
     }
     units++;
+  }
+  for (const arc of taken) {
+    room[arc]!++;
+    room[arc ^ 1]!--;
   }
   return units;
 }
 
-/** Breadth first along arcs with room; `cameBy` gets the arc by which each node was reached, -1 where none was. */
-function findRoom(network: FlowNetwork, room: Int32Array, cameBy: Int32Array, from: number, to: number): boolean {
-  const { heads, rows, leaving } = network;
-  cameBy.fill(-1);
+/** Breadth first along arcs with room; leaves in `cameBy` the arcs by which nodes were reached. */
+function findRoom({ heads, rows, leaving, search }: FlowNetwork, from: number, to: number): boolean {
+  const { room, cameBy, seenIn } = search;
+  const round = ++search.round;
+  seenIn[from] = round;
   const queue = [from];
   for (const n of queue) {
     for (let r = rows[n]!; r < rows[n + 1]!; r++) {
       const arc = leaving[r]!;
       const next = heads[arc]!;
-      if (room[arc]! === 0 || cameBy[next] !== -1 || next === from) continue;
+      if (room[arc]! === 0 || seenIn[next] === round) continue;
+      seenIn[next] = round;
       cameBy[next] = arc;
       if (next === to) return true;
       queue.push(next);

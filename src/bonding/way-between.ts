@@ -81,7 +81,7 @@ function wayOf(
   best: BestWay,
   [a, b]: readonly [readonly string[], readonly string[]],
 ): Way {
-  const separate = nodeCounter(contractedMetal(metal, members))(a, b);
+  const separate = nodeCounter(contractedMetal(metal.index, metalNet(metal.graph), members))(a, b);
   return wayOfEdges(metal, from.text, to.text, best, separate);
 }
 

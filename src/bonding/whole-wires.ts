@@ -1,16 +1,15 @@
-import { MultiUndirectedGraph } from 'graphology';
 import type { ContractedMetal } from './contracted-metal.ts';
-import type { BondingGraph } from './graph-builder.ts';
+import { type MetalNet, netBuilder } from './metal-net.ts';
 import type { SiteIndex } from './site-index.ts';
-import type { NodeFacts, Tie } from './tie.ts';
+import type { Tie } from './tie.ts';
 
 /** The bonds with each wire drawn into one node, so that what fails as one is one. */
 export interface WholeWires {
-  readonly graph: BondingGraph;
-  /** The node of this graph that a node of the contracted metal was drawn into. */
+  readonly net: MetalNet;
+  /** The node of this net that a node of the contracted metal was drawn into. */
   readonly inside: (node: string) => string;
   /** Whether a node fails by itself and takes along all that goes through it: a wire or a joint. */
-  readonly isBreakable: (node: string) => boolean;
+  readonly isBreakable: (node: number) => boolean;
 }
 
 /**
@@ -18,27 +17,25 @@ export interface WholeWires {
  * the points at which it passes clamps and its own splices become one node, with an edge to each thing that it meets. Two wires that
  * share a splice become one, since losing it loses both. Only ties that are known to be there.
  */
-export function wholeWires(metal: ContractedMetal): WholeWires {
-  const { index } = metal;
-  const drawn = drawnInto(metal.graph, index);
-  const graph: BondingGraph = new MultiUndirectedGraph<NodeFacts, Tie>();
+export function wholeWires({ net: metal, index }: ContractedMetal): WholeWires {
+  const drawn = drawnInto(metal, index);
   const inside = (node: string) => drawn.get(node) ?? node;
-  metal.graph.forEachNode((node, facts) => {
-    if (!graph.hasNode(inside(node))) graph.addNode(inside(node), facts);
+  const builder = netBuilder();
+  const place = metal.ids.map((node, n) => builder.addNode(inside(node), metal.nodes[n]!));
+  metal.ties.forEach((tie, e) => {
+    if (tie.is !== 'there') return;
+    const [a, b] = [place[metal.ends[2 * e]!]!, place[metal.ends[2 * e + 1]!]!];
+    const wire = wireOf(index, tie);
+    if (wire === null) builder.addTie(metal.keys[e]!, a, b, tie);
+    else {
+      const facts = { kind: 'wire', part: tie.part, heightM: null, noticed: tie.noticed } as const;
+      const node = builder.addNode(inside(wire), facts);
+      for (const end of [a, b]) builder.addTie(`${inside(wire)}|${end}`, node, end, tie);
+    }
   });
-  const tie = (key: string, facts: Tie, a: string, b: string) => {
-    if (a !== b && !graph.hasEdge(key)) graph.addUndirectedEdgeWithKey(key, a, b, facts);
-  };
-  metal.graph.forEachEdge((key, facts, a, b) => {
-    if (facts.is !== 'there') return;
-    const wire = wireOf(index, facts);
-    if (wire === null) return tie(key, facts, inside(a), inside(b));
-    const node = inside(wire);
-    graph.mergeNode(node, { kind: 'wire', part: facts.part, heightM: null, noticed: facts.noticed });
-    for (const end of [a, b]) tie(`${node}|${inside(end)}`, facts, node, inside(end));
-  });
-  const isBreakable = (node: string) => node.startsWith(prefix) || graph.getNodeAttribute(node, 'kind') === 'joint';
-  return { graph, inside, isBreakable };
+  const net = builder.net();
+  const isBreakable = (n: number) => net.ids[n]!.startsWith(prefix) || net.nodes[n]!.kind === 'joint';
+  return { net, inside, isBreakable };
 }
 
 const prefix = 'wire ';
@@ -50,19 +47,19 @@ function wireOf({ parts }: SiteIndex, { part, kind }: Tie): string | null {
 }
 
 /** Which wire each point in a wire and each splice is drawn into; where wires share a splice, the first of them. */
-function drawnInto(graph: BondingGraph, index: SiteIndex): ReadonlyMap<string, string> {
+function drawnInto(net: MetalNet, index: SiteIndex): ReadonlyMap<string, string> {
   const into = new Map<string, string>();
-  graph.forEachNode((node, { kind, part }) => {
+  net.nodes.forEach(({ kind, part }, n) => {
     const isPoint = kind === 'wire' && index.parts.get(part)?.section === 'conductors';
-    if (isPoint || kind === 'protective') into.set(node, `${prefix}${part}`);
+    if (isPoint || kind === 'protective') into.set(net.ids[n]!, `${prefix}${part}`);
   });
   const first = (wire: string): string => {
     let at = wire;
     for (let next = into.get(at); next !== undefined; next = into.get(at)) at = next;
     return at;
   };
-  graph.forEachEdge((_key, tie, a, b) => {
-    const splice = spliceOf(graph, tie, a, b);
+  net.ties.forEach((tie, e) => {
+    const splice = spliceOf(net, tie, net.ends[2 * e]!, net.ends[2 * e + 1]!);
     if (splice === null) return;
     const [held, wire] = [first(splice.joint), first(splice.point)];
     if (held !== wire) into.set(held, wire);
@@ -71,9 +68,9 @@ function drawnInto(graph: BondingGraph, index: SiteIndex): ReadonlyMap<string, s
 }
 
 /** The joint of a splice with the point at which the wire goes on from it. */
-function spliceOf(graph: BondingGraph, { part, body }: Tie, a: string, b: string) {
-  const kindOf = (node: string) => graph.getNodeAttribute(node, 'kind');
-  if (body !== 'contact' || (a !== part && b !== part)) return null;
-  const [joint, point] = a === part ? [a, b] : [b, a];
-  return kindOf(joint) === 'joint' && kindOf(point) === 'wire' ? { joint, point } : null;
+function spliceOf({ ids, nodes }: MetalNet, { part, body }: Tie, a: number, b: number) {
+  if (body !== 'contact' || (ids[a] !== part && ids[b] !== part)) return null;
+  const [joint, point] = ids[a] === part ? [a, b] : [b, a];
+  const isSplice = nodes[joint]!.kind === 'joint' && nodes[point]!.kind === 'wire';
+  return isSplice ? { joint: ids[joint]!, point: ids[point]! } : null;
 }
