@@ -105,9 +105,12 @@ async function quietPage(browser: Browser): Promise<Page> {
   return page;
 }
 
-/** A picture inside the page (`data:`) is no request to a network. */
+/**
+ * A picture inside the page (`data:`) is no request to a network. A refused request counts as given up by the page itself:
+ * any other reason would lead the page, or a frame of it, away to a page about the error, at times in the midst of printing.
+ */
 function refuseNetwork(request: HTTPRequest): void {
-  void (request.url().startsWith('data:') ? request.continue() : request.abort());
+  void (request.url().startsWith('data:') ? request.continue() : request.abort('aborted'));
 }
 
 function footerTemplate(options: PdfOptions): string {
