@@ -153,6 +153,14 @@ function earthOf({ site, earth, electrodes }: Facts): Study['earth'] {
     couplingLeftOut: earth.couplingLeftOut,
     residual: earth.residual,
     worstAt: earth.worstAt,
+    conditions: [],
+    soilFit: null,
+    contradictions: [],
+    transferred: [],
+    depthCurves: [],
+    spacingGains: [],
+    surfaces: [],
+    solve: null,
   };
 }
 

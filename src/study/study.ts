@@ -5,15 +5,20 @@
  * Report, drawings and comparisons read only this.
  */
 import type { Interval } from '../units/interval.ts';
+import type {
+  Bounded,
+  StudyDepthCurve,
+  StudyEarthCondition,
+  StudyEarthSolve,
+  StudySoilFit,
+  StudySpacingGain,
+  StudySurface,
+  StudyTransferred,
+} from './study-earth.ts';
 
 export const studyFormat = 1;
 
-/** A figure with its rigorous bounds; high is null where nothing bounds it from above. */
-export interface Bounded {
-  readonly value: number | null;
-  readonly low: number;
-  readonly high: number | null;
-}
+export type { Bounded } from './study-earth.ts';
 
 export type Severity = 'hazard' | 'defect' | 'advice';
 export type Outcome = 'met' | 'not met' | 'cannot tell';
@@ -326,6 +331,19 @@ export interface Study {
     /** How well the network was solved: the largest current imbalance relative to what was put in, and where. */
     readonly residual: number;
     readonly worstAt: string | null;
+    /** As typed first, then each named condition of the ground, by id. */
+    readonly conditions: readonly StudyEarthCondition[];
+    /** null: no four-pin reading. */
+    readonly soilFit: StudySoilFit | null;
+    /** Readings that no one soil can give, each in a sentence. */
+    readonly contradictions: readonly { readonly at: readonly string[]; readonly text: string }[];
+    readonly transferred: readonly StudyTransferred[];
+    readonly depthCurves: readonly StudyDepthCurve[];
+    readonly spacingGains: readonly StudySpacingGain[];
+    /** One per group of electrodes with places; [] in a study that nobody draws. */
+    readonly surfaces: readonly StudySurface[];
+    /** null: nothing could be solved in the soil. */
+    readonly solve: StudyEarthSolve | null;
   };
   readonly findings: readonly StudyFinding[];
   readonly conditions: readonly StudyCondition[];
