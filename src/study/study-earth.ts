@@ -2,7 +2,6 @@
  * What the study says of the soil and of the electrodes in it. Only what the site's own metal does: the soil is solved, never
  * asked of a table. A figure that rests on a range is a range.
  */
-import type { Interval } from '../units/interval.ts';
 
 /** A figure with its rigorous bounds; high is null where nothing bounds it from above. */
 export interface Bounded {

@@ -1,4 +1,5 @@
 import type { Study } from '../../src/study/study.ts';
+import { noSoil } from './no-soil.ts';
 import { finding, memory, ours } from './sample-findings.ts';
 import { part } from './sample-parts.ts';
 
@@ -194,6 +195,7 @@ export const houseStudy: Study = {
     },
   ],
   earth: {
+    ...noSoil,
     resistanceOhm: null,
     withServicesOhm: null,
     groups: [],

@@ -1,4 +1,5 @@
 import type { Study, StudyPath } from '../../src/study/study.ts';
+import { noSoil } from './no-soil.ts';
 import { clubBonding } from './sample-bonding.ts';
 import { clubConditions, clubFindings, memory, ours } from './sample-findings.ts';
 import { clubBuildings, clubParts } from './sample-parts.ts';
@@ -274,6 +275,7 @@ const electrode = (id: string, group: string, low: number, high: number, current
 });
 
 const earth: Study['earth'] = {
+  ...noSoil,
   resistanceOhm: { value: null, low: 14, high: null },
   withServicesOhm: null,
   electrodes: [

@@ -1,0 +1,11 @@
+/** What a study says of the soil where nothing was worked out. */
+export const noSoil = {
+  conditions: [],
+  soilFit: null,
+  contradictions: [],
+  transferred: [],
+  depthCurves: [],
+  spacingGains: [],
+  surfaces: [],
+  solve: null,
+};
