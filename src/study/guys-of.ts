@@ -1,5 +1,5 @@
+import { anchorOf } from '../site/positions-of.ts';
 import type { Site } from '../site/site.ts';
-import { anchorOf } from './positions-of.ts';
 import type { StudyGuy } from './study.ts';
 
 /** Guys as typed, support by support; those of a support that is not there are not there either. */

@@ -1,13 +1,13 @@
 import type { Facts } from '../facts/facts.ts';
 import { partIndex } from '../facts/part-index.ts';
+import { type Positions, positionsOf } from '../site/positions-of.ts';
 import type { Part, PointRef, Position, RoutePoint, Stop } from '../site/site.ts';
-import { type Positions, positionsOf } from './positions-of.ts';
 import type { StudyPart } from './study.ts';
 
 /** Every part as typed, with what a plan and a schedule need; in the order of the file's sections, then by id. */
 export function partsOf({ site, bonding }: Pick<Facts, 'site' | 'bonding'>): readonly StudyPart[] {
   const index = partIndex(site);
-  const positions = positionsOf(site);
+  const positions = positionsOf(site, index.get);
   return index.all.map((p) => ({
     id: p.id,
     section: p.section,

@@ -1,5 +1,4 @@
-import { partIndex } from '../facts/part-index.ts';
-import type { Guy, Position, Site } from '../site/site.ts';
+import type { Guy, Part, Position, Site } from './site.ts';
 
 /** Where things of a site are; null where nobody knows. */
 export interface Positions {
@@ -7,14 +6,14 @@ export interface Positions {
   readonly of: (id: string | null) => Position | null;
 }
 
-export function positionsOf(site: Site): Positions {
-  const index = partIndex(site);
+/** `partOf` finds a part of the site by id. */
+export function positionsOf(site: Site, partOf: (id: string) => Part | undefined): Positions {
   const guys = new Map(site.supports.flatMap((s) => s.guys.map((g) => [g.id, g] as const)));
   const ofPart = (id: string | null): Position | null => {
     const seen = new Set<string>();
     for (let at = id; at !== null && !seen.has(at); ) {
       seen.add(at);
-      const part = index.get(at);
+      const part = partOf(at);
       if (part?.position != null) return part.position;
       at = part?.on?.part ?? null;
     }
