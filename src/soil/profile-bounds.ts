@@ -1,0 +1,128 @@
+import { type Interval, middle } from '../math/interval.ts';
+import { type LayeredSoil, layeredSoil, resistivityLimitsOhmM } from './layered-soil.ts';
+import type { SoilLayers } from './layers.ts';
+import { simplerProfile } from './simpler-profile.ts';
+
+/** A change of resistivity from the surface (or the foot of the zone above, where that is deeper) down to a depth. */
+export interface SoilZone {
+  readonly footM: Interval;
+  /** Resistivity there over that of the layer itself. */
+  readonly ratio: Interval;
+}
+
+/** The plain soils that enclose a soil known by ranges. */
+export interface ProfileBounds {
+  /** At no depth of more resistivity than any admitted soil; null: there is no such soil above 1e-3 ohm metre. */
+  readonly low: LayeredSoil | null;
+  /** At no depth of less; null: there is none below 1e8 ohm metre. */
+  readonly high: LayeredSoil | null;
+  /** All ranges at their middles; null where one is open or a thickness is unknown. */
+  readonly likely: LayeredSoil | null;
+  /** Stretches that were taken together with a neighbour (bounds outward) since too thin or too many; 0: the bounds are sharp. */
+  readonly merged: number;
+}
+
+/**
+ * Bounds of layers whose resistivities and thicknesses are ranges, with changed zones from the surface down over them: at
+ * every depth the least and the greatest resistivity that any combination of admitted figures has there. A boundary of
+ * unknown depth may be anywhere below the boundary over it. Resistance to earth rises with resistivity everywhere, so that of
+ * an electrode in any admitted soil lies between those in the two bounds.
+ *
+ * Source: Rayleigh's theorem on resistances (J. C. Maxwell, A Treatise on Electricity and Magnetism, article 306, from
+ * memory); that the combinations are met sharply at each depth is ours.
+ */
+export function profileBounds(layers: SoilLayers, zones: readonly SoilZone[] = []): ProfileBounds {
+  if (layers.length === 0) throw new RangeError('no layer of soil');
+  const spans = { layers: layerSpans(layers), zones: zoneSpans(zones) };
+  const low = boundOf(spans, 'low');
+  const high = boundOf(spans, 'high');
+  return { low: low.soil, high: high.soil, likely: likelyOf(layers, zones), merged: low.merged + high.merged };
+}
+
+/** Depths between which something may lie, and what it may be there. */
+interface Span {
+  readonly fromM: number;
+  readonly toM: number;
+  readonly range: Interval;
+}
+
+interface Spans {
+  readonly layers: readonly Span[];
+  readonly zones: readonly Span[];
+}
+
+const anywhere: Interval = { low: 0, high: Number.POSITIVE_INFINITY };
+
+function layerSpans(layers: SoilLayers): readonly Span[] {
+  let [leastTopM, greatestTopM] = [0, 0];
+  return layers.map(({ resistivityOhmM, thicknessM }, at) => {
+    const isLast = at === layers.length - 1;
+    const thick = thicknessM ?? anywhere;
+    const span = { fromM: leastTopM, toM: isLast ? anywhere.high : greatestTopM + thick.high, range: resistivityOhmM };
+    leastTopM += thick.low;
+    greatestTopM += thick.high;
+    return span;
+  });
+}
+
+function zoneSpans(zones: readonly SoilZone[]): readonly Span[] {
+  let leastTopM = 0;
+  const spans = zones.map(({ footM, ratio }) => {
+    const span = { fromM: leastTopM, toM: footM.high, range: ratio };
+    leastTopM = Math.max(leastTopM, footM.low);
+    return span;
+  });
+  return [...spans, { fromM: leastTopM, toM: anywhere.high, range: { low: 1, high: 1 } }];
+}
+
+type Side = 'low' | 'high';
+
+function boundOf(spans: Spans, side: Side): { readonly soil: LayeredSoil | null; readonly merged: number } {
+  const cuts = new Set([0]);
+  for (const { fromM, toM } of [...spans.layers, ...spans.zones]) {
+    for (const depthM of [fromM, toM]) if (Number.isFinite(depthM)) cuts.add(depthM);
+  }
+  const tops = [...cuts].sort((a, b) => a - b);
+  const pieces = tops.map((topM, at) => {
+    const footM = tops[at + 1] ?? anywhere.high;
+    const within = (all: readonly Span[]): number => extreme(all, topM, footM, side);
+    return { ohmM: within(spans.layers) * within(spans.zones), thickM: footM - topM };
+  });
+  const { low, high } = resistivityLimitsOhmM;
+  if (!pieces.every(({ ohmM }) => ohmM >= low && ohmM <= high)) return { soil: null, merged: 0 };
+  const { profile, merged } = simplerProfile(pieces, side === 'low' ? Math.min : Math.max);
+  return {
+    soil: layeredSoil(
+      profile.map((p) => p.ohmM),
+      profile.slice(0, -1).map((p) => p.thickM),
+    ),
+    merged,
+  };
+}
+
+/** Of all that may lie in a stretch of depth (which no span begins or ends inside of). */
+function extreme(all: readonly Span[], topM: number, footM: number, side: Side): number {
+  const there = all.filter(({ fromM, toM }) => fromM <= topM && toM >= footM).map(({ range }) => range[side]);
+  return side === 'low' ? Math.min(...there) : Math.max(...there);
+}
+
+function likelyOf(layers: SoilLayers, zones: readonly SoilZone[]): LayeredSoil | null {
+  const exactly = (range: Interval | null): Interval => {
+    const figure = range === null ? null : middle(range);
+    return figure === null ? open : { low: figure, high: figure };
+  };
+  const spans = {
+    layers: layerSpans(
+      layers.map(({ resistivityOhmM, thicknessM }, at) => ({
+        resistivityOhmM: exactly(resistivityOhmM),
+        thicknessM: at === layers.length - 1 ? null : exactly(thicknessM),
+      })),
+    ),
+    zones: zoneSpans(zones.map(({ footM, ratio }) => ({ footM: exactly(footM), ratio: exactly(ratio) }))),
+  };
+  const isOpen = [...spans.layers, ...spans.zones].some(({ fromM, range }) => Number.isNaN(fromM + range.low));
+  return isOpen ? null : boundOf(spans, 'low').soil;
+}
+
+/** Stands for a range without a middle. */
+const open: Interval = { low: Number.NaN, high: Number.NaN };
