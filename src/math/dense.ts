@@ -1,3 +1,6 @@
+import { cholesky } from './cholesky.ts';
+import { choleskySolve } from './cholesky-solve.ts';
+
 /**
  * Solves with a full matrix that say how well they did. Matrices are row by row in one Float64Array.
  *
@@ -13,7 +16,7 @@ export interface FactoredMatrix {
   readonly size: number;
   /** The matrix itself, for the residual. */
   readonly matrix: Float64Array;
-  /** Both triangles (LU) or the lower one (Cholesky). */
+  /** Both triangles (LU), or the lower one, row after row without gaps (Cholesky). */
   readonly factor: Float64Array;
   /** Row of the matrix that stands in each row of the factor. */
   readonly rowOrder: Int32Array;
@@ -57,43 +60,34 @@ export function factorLu(matrix: Float64Array, size: number): DenseFactor {
 /** Cholesky, for a symmetric positive definite matrix; the upper triangle is not read. */
 export function factorCholesky(matrix: Float64Array, size: number): DenseFactor {
   checkSquare(matrix, size);
-  const factor = new Float64Array(size * size);
-  let smallestPivot = Number.POSITIVE_INFINITY;
-  for (let row = 0; row < size; row++) {
-    for (let column = 0; column < row; column++) {
-      const rest = matrix[row * size + column]! - rowProduct(factor, size, row, column, column);
-      factor[row * size + column] = rest / factor[column * size + column]!;
-    }
-    const diagonal = matrix[row * size + row]!;
-    const rest = diagonal - rowProduct(factor, size, row, row, row);
-    const pivot = diagonal > 0 ? rest / diagonal : diagonal;
-    if (!(pivot > size * Number.EPSILON)) return { ok: false, failingRow: row, smallestPivot: pivot };
-    smallestPivot = Math.min(smallestPivot, pivot);
-    factor[row * size + row] = Math.sqrt(rest);
-  }
+  const { lower, failingRow, smallestPivot } = cholesky(matrix, size);
+  if (failingRow !== null) return { ok: false, failingRow, smallestPivot };
   const rowOrder = Int32Array.from({ length: size }, (_, row) => row);
-  return { ok: true, kind: 'cholesky', size, matrix, factor, rowOrder, smallestPivot };
+  return { ok: true, kind: 'cholesky', size, matrix, factor: lower, rowOrder, smallestPivot };
 }
 
 /** Solves for `columns` right hand sides at once (`size` rows of `columns` numbers) and measures the result. */
 export function solveFactored(factored: FactoredMatrix, rightHandSides: Float64Array, columns = 1): DenseSolution {
   const { size, rowOrder } = factored;
   if (rightHandSides.length !== size * columns) throw new RangeError(`expected ${size} rows of ${columns} numbers`);
-  const solution = new Float64Array(size * columns);
+  const unknowns = new Float64Array(size * columns);
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < columns; column++) {
-      solution[row * columns + column] = rightHandSides[rowOrder[row]! * columns + column]!;
+      unknowns[column * size + row] = rightHandSides[rowOrder[row]! * columns + column]!;
     }
   }
-  solveLower(factored, solution, columns);
-  solveUpper(factored, solution, columns);
-  return { solution, ...measure(factored, solution, rightHandSides, columns) };
+  if (factored.kind === 'cholesky') choleskySolve(factored.factor, size, unknowns);
+  else for (let first = 0; first < unknowns.length; first += size) solveLu(factored, unknowns, first);
+  const measured = measure(factored, unknowns, rightHandSides, columns);
+  return { solution: rowByRow(unknowns, size, columns), ...measured };
 }
 
 function checkSquare(matrix: Float64Array, size: number): void {
   if (matrix.length !== size * size) throw new RangeError(`expected ${size} rows of ${size} numbers`);
-  const bad = matrix.findIndex((entry) => !Number.isFinite(entry));
-  if (bad >= 0) throw new RangeError(`row ${Math.floor(bad / size)}, column ${bad % size} is not a finite number`);
+  for (let at = 0; at < matrix.length; at++) {
+    if (Number.isFinite(matrix[at])) continue;
+    throw new RangeError(`row ${Math.floor(at / size)}, column ${at % size} is not a finite number`);
+  }
 }
 
 function columnSizes(matrix: Float64Array, size: number): Float64Array {
@@ -132,61 +126,54 @@ function eliminateBelow(factor: Float64Array, size: number, step: number): void 
   }
 }
 
-function rowProduct(factor: Float64Array, size: number, a: number, b: number, length: number): number {
+/** One right hand side, from `first` on. */
+function solveLu({ size, factor }: FactoredMatrix, unknowns: Float64Array, first: number): void {
+  for (let row = 1; row < size; row++) {
+    unknowns[first + row] = unknowns[first + row]! - product(factor, row * size, unknowns, first, row);
+  }
+  for (let row = size - 1; row >= 0; row--) {
+    const at = row * size + row;
+    const rest = unknowns[first + row]! - product(factor, at + 1, unknowns, first + row + 1, size - row - 1);
+    unknowns[first + row] = rest / factor[at]!;
+  }
+}
+
+function product(factor: Float64Array, a: number, unknowns: Float64Array, b: number, length: number): number {
   let sum = 0;
-  for (let at = 0; at < length; at++) sum += factor[a * size + at]! * factor[b * size + at]!;
+  for (let k = 0; k < length; k++) sum += factor[a + k]! * unknowns[b + k]!;
   return sum;
 }
 
-function solveLower({ kind, size, factor }: FactoredMatrix, solution: Float64Array, columns: number): void {
-  for (let row = 0; row < size; row++) {
-    for (let before = 0; before < row; before++) {
-      subtractRow(solution, columns, row, before, factor[row * size + before]!);
-    }
-    if (kind === 'cholesky') divideRow(solution, columns, row, factor[row * size + row]!);
-  }
-}
-
-function solveUpper({ kind, size, factor }: FactoredMatrix, solution: Float64Array, columns: number): void {
-  for (let row = size - 1; row >= 0; row--) {
-    for (let after = row + 1; after < size; after++) {
-      const entry = kind === 'lu' ? factor[row * size + after]! : factor[after * size + row]!;
-      subtractRow(solution, columns, row, after, entry);
-    }
-    divideRow(solution, columns, row, factor[row * size + row]!);
-  }
-}
-
-function subtractRow(solution: Float64Array, columns: number, from: number, row: number, share: number): void {
-  if (share === 0) return;
-  for (let column = 0; column < columns; column++) {
-    const at = from * columns + column;
-    solution[at] = solution[at]! - share * solution[row * columns + column]!;
-  }
-}
-
-function divideRow(solution: Float64Array, columns: number, row: number, by: number): void {
-  for (let at = row * columns; at < (row + 1) * columns; at++) solution[at] = solution[at]! / by;
+function rowByRow(unknowns: Float64Array, size: number, columns: number): Float64Array {
+  if (columns === 1) return unknowns;
+  const rows = new Float64Array(size * columns);
+  for (let at = 0; at < rows.length; at++) rows[at] = unknowns[(at % columns) * size + Math.floor(at / columns)]!;
+  return rows;
 }
 
 function measure(
   { size, matrix }: FactoredMatrix,
-  solution: Float64Array,
+  unknowns: Float64Array,
   rightHandSides: Float64Array,
   columns: number,
 ): { residual: number; worstRow: number } {
-  let [worst, worstRow, largest] = [0, 0, 0];
+  let worst = 0;
+  let worstRow = 0;
+  let largest = 0;
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < columns; column++) {
       let rest = rightHandSides[row * columns + column]!;
       let terms = Math.abs(rest);
       for (let at = 0; at < size; at++) {
-        const term = matrix[row * size + at]! * solution[at * columns + column]!;
+        const term = matrix[row * size + at]! * unknowns[column * size + at]!;
         rest -= term;
         terms += Math.abs(term);
       }
       largest = Math.max(largest, terms);
-      if (Math.abs(rest) > worst) [worst, worstRow] = [Math.abs(rest), row];
+      if (Math.abs(rest) > worst) {
+        worst = Math.abs(rest);
+        worstRow = row;
+      }
     }
   }
   return { residual: largest === 0 ? 0 : worst / largest, worstRow };
