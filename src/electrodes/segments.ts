@@ -68,7 +68,7 @@ export function splitSegments(
     const run = runs[segments.run[i]!]!;
     const [from, to] = endsOf(segments, i);
     const piece = { run, body: segments.body[i]!, runIndex: segments.run[i]! };
-    const canSplit = segments.lengthM[i]! >= 4 * leastRadii * run.radiusM;
+    const canSplit = segments.lengthM[i]! >= 2 * leastRadii * run.radiusM;
     if (isMarked(i) && canSplit) {
       const middle = between(from, to, 0.5);
       pieces.push({ ...piece, from, to: middle }, { ...piece, from: middle, to });
