@@ -23,11 +23,12 @@ export interface Segments {
 /** How finely runs are cut: `counts[run]` pieces, or a count by the rule of `usualCount`. */
 export type Cutting = (run: Run, runsOfBody: number) => number;
 
-/** Pieces of a run by default; a body of many runs needs fewer in each. */
+/** Pieces of a run by default, an even number; a body of many runs needs fewer in each. */
 export function usualCount(_run: Run, runsOfBody: number): number {
-  return Math.max(2, Math.round(usualPieces / Math.sqrt(runsOfBody)));
+  return 2 * Math.max(1, Math.round(usualPairs / Math.sqrt(runsOfBody)));
 }
-const usualPieces = 14;
+/** Two by two the pieces are taken together for the error estimate. */
+const usualPairs = 7;
 
 /** A piece is at least this many radii long: the field of a thin axis has no limit much below. */
 const leastRadii = 2;
