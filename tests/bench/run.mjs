@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLargeSite } from './command.mjs';
 import { cutPointsBench } from './cut-points.mjs';
 import { pdfBench } from './pdf.mjs';
+import { soilBenches } from './soil.mjs';
 
 const word = process.argv[2] ?? '';
 const scratch = mkdtempSync(join(tmpdir(), 'evenground-bench-'));
@@ -19,6 +20,7 @@ async function run() {
   const command = builtCommand();
   const benches = {
     'cut points': () => cutPointsBench(),
+    soil: () => soilBenches(),
     'largest example': () =>
       commandBench({ command, name: 'the largest example', site: largestExample(), scratch, rounds: 9, most: 6 }),
     'marl hill': () =>
