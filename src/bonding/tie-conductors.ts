@@ -56,7 +56,7 @@ function layWire(
   const noticed = conductorNoticed(c);
   figures.forEach((figure, i) => {
     const more: Partial<Tie> = { ...figure, areaM2: c.wire?.areaM2 ?? null, bendsDeg: i === 0 ? bendsDeg : 0, noticed };
-    addTie(builder, chain[i]!.leave, chain[i + 1]!.arrive, tieOf('metal', c.id, { body: 'span', ...more }));
+    addTie(builder, chain[i]!.leave, chain[i + 1]!.arrive, tieOf('metal', c.id, { body: 'span', span: i, ...more }));
   });
 }
 

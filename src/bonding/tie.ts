@@ -54,6 +54,8 @@ export interface Tie {
   readonly bendsDeg: number;
   /** Would somebody notice its loss. */
   readonly noticed: 'visible' | 'buried' | 'in a wall' | 'unknown';
+  /** Which span of its conductor it is, from 0. */
+  readonly span?: number;
 }
 
 export type NodeKind =

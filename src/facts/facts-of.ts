@@ -1,6 +1,8 @@
 import { type BondingRun, bondingOf } from '../bonding/bonding-of.ts';
 import { reachInStates } from '../bonding/reach-in-states.ts';
-import { type DcRun, dcOf } from '../network/dc-of.ts';
+import { type DcRun, dcOf, groundOfRun } from '../network/dc-of.ts';
+import { earthConditions } from '../network/earth-conditions.ts';
+import { transferredShares } from '../network/transferred-shares.ts';
 import type { Site } from '../site/site.ts';
 import { conductorFacts } from './conductor-facts.ts';
 import { electrodeFacts } from './electrode-facts.ts';
@@ -8,11 +10,19 @@ import type { Facts } from './facts.ts';
 import { jointFacts } from './joint-facts.ts';
 import { arresterFacts, boxFacts, mastFacts } from './part-facts.ts';
 
-/** The facts of a site in one state (null: as typed). Each is worked out when it is first asked for, and once. */
-export function factsOf(typed: Site, state: string | null): Facts {
+/**
+ * The facts of a site in one state (null: as typed). Each is worked out when it is first asked for, and once. `seasons`: the
+ * earth is also worked out wet, dry, in summer and in winter.
+ */
+export function factsOf(typed: Site, state: string | null, seasons = false): Facts {
   const bonded = once((): BondingRun => bondingOf(typed, state));
   const site = () => bonded().site;
-  const dc = once((): DcRun => dcOf(bonded()));
+  const soil = once(() => groundOfRun(bonded()));
+  const dc = once((): DcRun => dcOf(bonded(), soil()));
+  const ground = once(() => ({
+    conditions: earthConditions(bonded(), { ground: soil(), dc: dc() }, seasons),
+    transferred: transferredShares(bonding().groups, soil()),
+  }));
   const bonding = () => bonded().bonding;
   const joints = once(() => jointFacts(site(), (id) => dc().jointOhm.get(id) ?? null));
   const conductors = once(() => conductorFacts(site(), bonding()));
@@ -54,6 +64,9 @@ export function factsOf(typed: Site, state: string | null): Facts {
     },
     get earth() {
       return dc().earth;
+    },
+    get ground() {
+      return ground();
     },
     get reachInStates() {
       return reach();

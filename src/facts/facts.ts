@@ -7,6 +7,8 @@ import type { ReachInState } from '../bonding/reach-in-states.ts';
 import type { Metal } from '../materials/metals.ts';
 import type { Wire } from '../materials/wire.ts';
 import type { AloneOhm } from '../network/alone-ohm.ts';
+import type { EarthCondition } from '../network/earth-conditions.ts';
+import type { TransferredShare } from '../network/transferred-shares.ts';
 import type {
   Answer,
   Arrester,
@@ -132,6 +134,12 @@ export interface EarthFacts {
   readonly worstAt: string | null;
 }
 
+export interface GroundFacts {
+  /** The ground as it is in the state of the study first, then in other conditions. */
+  readonly conditions: readonly EarthCondition[];
+  readonly transferred: readonly TransferredShare[];
+}
+
 export interface Facts {
   readonly site: Site;
   readonly header: SiteHeader;
@@ -145,6 +153,8 @@ export interface Facts {
   readonly arresters: readonly ArresterFacts[];
   readonly boxes: readonly BoxFacts[];
   readonly earth: EarthFacts;
+  /** What the soil does; no rule asks for it. */
+  readonly ground: GroundFacts;
   /** What still reaches each box, as typed and in every state of the file. */
   readonly reachInStates: readonly ReachInState[];
 }

@@ -1,7 +1,6 @@
-import { type ElectrodeResistance, electrodeResistance } from '../electrodes/electrode-resistance.ts';
-import { soils } from '../materials/soils.ts';
-import type { Electrode, Site } from '../site/site.ts';
-import type { SoilLayers } from '../soil/layers.ts';
+import type { ElectrodeResistance } from '../electrodes/electrode-resistance.ts';
+import { type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
+import type { Electrode } from '../site/site.ts';
 import { middle } from '../units/interval.ts';
 import { electrodeShape } from './electrode-shape.ts';
 
@@ -16,12 +15,15 @@ export interface AloneOhm {
   readonly missing: readonly string[];
 }
 
-/** Stated where the owner states it (an instrument over its range bounds it from below by nothing known), else computed. */
-export function aloneOhm(e: Electrode, soil: SoilLayers): AloneOhm {
-  if (e.resistance !== null) return stated(e.resistance);
+/**
+ * Stated where the owner states it as measured alone (an instrument over its range bounds it from below by nothing known),
+ * else solved in the soil.
+ */
+export function aloneOhm(e: Electrode, soils: EnclosingSoils | null): AloneOhm {
+  if (e.resistance !== null && e.measured !== 'bonded') return stated(e.resistance);
   const shape = electrodeShape(e);
   if (shape === null) return unknown(['resistance']);
-  const { ohm, missing, outOfRange, formula, source } = electrodeResistance(shape, soil);
+  const { ohm, missing, outOfRange, formula, source } = solvedResistance(shape, soils);
   if (ohm === null) return unknown([...missing, ...outOfRange]);
   return { ohm, how: 'computed', formula, source, missing };
 }
@@ -33,16 +35,4 @@ function stated({ ohm, overRange }: NonNullable<Electrode['resistance']>): Alone
 
 function unknown(missing: readonly string[]): AloneOhm {
   return { ohm: null, how: 'unknown', formula: null, source: null, missing };
-}
-
-/** Layers as typed, or the preset that the owner names as one layer; empty where nothing is known. */
-export function soilLayersOf(site: Site): SoilLayers {
-  const { soil } = site;
-  if (soil === null) return [];
-  const layers = soil.layers.flatMap(({ resistivityOhmM, thicknessM }) =>
-    resistivityOhmM === null ? [] : [{ resistivityOhmM, thicknessM }],
-  );
-  if (layers.length > 0) return layers.length === soil.layers.length ? layers : [];
-  const preset = soils.find((s) => s.name === soil.type);
-  return preset === undefined ? [] : [{ resistivityOhmM: preset.resistivityOhmM, thicknessM: null }];
 }

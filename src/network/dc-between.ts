@@ -13,9 +13,10 @@ import {
 import { flow } from '../currents/flow.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { PointRef, Site } from '../site/site.ts';
-import { aloneOhm, soilLayersOf } from './alone-ohm.ts';
 import { type GroupNetwork, groupNetworks } from './dc-network.ts';
 import { solveGroup } from './dc-of.ts';
+import { type Ground, groundOf } from './ground.ts';
+import { conditionOfState, groundSoil } from './ground-soil.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
 
 /** What an instrument would read between two points of one bonded group, lines lifted, and where a current would go. */
@@ -48,7 +49,14 @@ export function dcBetween(site: Site, stateId: string | null, from: PointRef, to
   const { graph, ...metal } = buildGraph(siteIndex(state.site), state.openings, [from, to]);
   const [a, b] = [from, to].map((point) => askedNodes({ graph, ...metal }, point));
   if (a?.is !== 'found' || b?.is !== 'found') return null;
-  const run = { graph, site: state.site };
+  const soil = groundSoil(
+    state.site,
+    conditionOfState(
+      state.site,
+      site.states.find((s) => s.id === stateId),
+    ),
+  );
+  const run = { graph, site: state.site, ground: groundOf(state.site, soil) };
   for (const network of groupNetworks(graph)) {
     const [start, end] = [a, b].map(({ nodes: ids }) => ids.find((id) => network.indexOf.has(id)));
     if (start === undefined || end === undefined) continue;
@@ -57,12 +65,13 @@ export function dcBetween(site: Site, stateId: string | null, from: PointRef, to
   return null;
 }
 
-function solvedPiece(run: { readonly graph: BondingGraph; readonly site: Site }, network: GroupNetwork): Solved {
-  const soil = soilLayersOf(run.site);
-  const alone = new Map(run.site.electrodes.map((e) => [e.id, aloneOhm(e, soil)]));
+function solvedPiece(
+  run: { readonly graph: BondingGraph; readonly site: Site; readonly ground: Ground },
+  network: GroupNetwork,
+): Solved {
   const electrodes = new Map(run.site.electrodes.map((e) => [e.id, e]));
-  const group = solveGroup({ graph: run.graph, electrodes }, network, alone, soil);
-  if (group !== null) return { ...group, electrodes: group.points.map((p) => p.electrode.id) };
+  const group = solveGroup({ graph: run.graph, electrodes }, network, run.ground);
+  if (group !== null) return { ...group, electrodes: group.points.map((p) => p.id.split('/')[0]!) };
   const earth = { nodes: [], lowOhm: [], highOhm: [], nominalOhm: [] };
   const ranged: RangedNetwork = { nodeCount: network.nodes.length, branches: network.branches, earth };
   const solved = solveRange(ranged);

@@ -13,6 +13,8 @@ export interface GroupNetwork {
   readonly branches: readonly RangedBranch[];
   /** The part that each branch belongs to. */
   readonly parts: readonly string[];
+  /** Which span of a conductor each branch is; null: none. */
+  readonly spans: readonly (number | null)[];
 }
 
 /** A joint of a kind that nobody knows is one of the kinds there are. */
@@ -31,13 +33,15 @@ export function groupNetworks(graph: BondingGraph): readonly GroupNetwork[] {
     indexOf: new Map(nodes.map((id, i) => [id, i])),
     branches: [] as RangedBranch[],
     parts: [] as string[],
+    spans: [] as (number | null)[],
   }));
   const pieceOf = new Map(pieces.flatMap((piece) => piece.nodes.map((id) => [id, piece] as const)));
   graph.forEachEdge((_key, tie, a, b, factsA, factsB) => {
     if (tie.is !== 'there' || !isBond(tie)) return;
-    const { indexOf, branches, parts } = pieceOf.get(a)!;
+    const { indexOf, branches, parts, spans } = pieceOf.get(a)!;
     const atJoint = factsA.kind === 'joint' || factsB.kind === 'joint';
     parts.push(tie.part);
+    spans.push(tie.span ?? null);
     branches.push({ from: indexOf.get(a)!, to: indexOf.get(b)!, ...rangeOf(tie, atJoint) });
   });
   return pieces;

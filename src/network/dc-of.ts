@@ -11,10 +11,13 @@ import { resistancesToEarth } from '../currents/resistance.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { Electrode } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
-import { type AloneOhm, aloneOhm, soilLayersOf } from './alone-ohm.ts';
+import type { AloneOhm } from './alone-ohm.ts';
 import { type GroupNetwork, groupNetworks } from './dc-network.ts';
 import { type EarthPoint, type EarthRanges, earthRanges, withoutCoupling } from './earth-ranges.ts';
 import { electrodeAt } from './electrode-at.ts';
+import { type Ground, groundOf } from './ground.ts';
+import { conditionOfState, groundSoil } from './ground-soil.ts';
+import { leakingNetwork } from './leaking-network.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
 
 /** What the direct-current solve of a site gives, by the owner's ids. */
@@ -50,14 +53,12 @@ export interface SolvedGroup {
  * resistances at their low and at their high ends, and the share of each electrode in a current put into the service bar.
  * Only bonds count: cords and shields are lifted.
  */
-export function dcOf(run: BondingRun): DcRun {
+export function dcOf(run: BondingRun, ground: Ground = groundOfRun(run)): DcRun {
   const { graph, bonding, site } = run;
-  const soil = soilLayersOf(site);
-  const there = site.electrodes.filter((e) => e.present !== 'no');
-  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), soil)]));
+  const { alone } = ground;
   const electrodes = new Map(site.electrodes.map((e) => [e.id, e]));
   const pieces = groupNetworks(graph);
-  const groups = pieces.flatMap((network) => solveGroup({ graph, electrodes }, network, alone, soil) ?? []);
+  const groups = pieces.flatMap((network) => solveGroup({ graph, electrodes }, network, ground) ?? []);
   const ofPart = new Map<string, ResistanceBounds>();
   for (const [part, ohm] of groups.flatMap((g) => partBounds(run, g))) ofPart.set(part, better(ofPart.get(part), ohm));
   const service = bonding.service.part;
@@ -83,31 +84,37 @@ export function dcOf(run: BondingRun): DcRun {
 /** One bonded group; null where it has no electrode or its earth makes no sense even without coupling. */
 export function solveGroup(
   { graph, electrodes }: Pick<BondingRun, 'graph'> & { readonly electrodes: ReadonlyMap<string, Electrode> },
-  network: GroupNetwork,
-  alone: DcRun['alone'],
-  soil: ReturnType<typeof soilLayersOf>,
+  whole: GroupNetwork,
+  ground: Ground,
 ): SolvedGroup | null {
   const taken = new Set<string>();
-  const points = network.nodes.flatMap((id, node): EarthPoint[] => {
+  const own = whole.nodes.flatMap((id, node): EarthPoint[] => {
     const { kind, part } = graph.getNodeAttributes(id);
     const owned = electrodes.get(part);
     if (kind !== 'electrode' || owned === undefined) return [];
     const electrode = electrodeAt(owned, id);
     if (taken.has(electrode.id)) return [];
     taken.add(electrode.id);
-    return [{ electrode, node, alone: alone.get(part)! }];
+    return [{ id: electrode.id, node, alone: ground.alone.get(part)!, certain: 'there' }];
   });
-  if (points.length === 0) return null;
-  const coupled = earthRanges(points, soil);
-  const ranges = [coupled, withoutCoupling(coupled, points)];
-  for (const { earth, leftOut } of ranges) {
-    const ranged: RangedNetwork = { nodeCount: network.nodes.length, branches: network.branches, earth };
+  if (own.length === 0) return null;
+  const { network, nodeCount, points: leaks } = leakingNetwork(whole, ground);
+  const points = [...own, ...leaks];
+  const coupled = earthRanges(points, ground);
+  for (const { earth, leftOut } of [coupled, withoutCoupling(coupled, points)]) {
+    const ranged: RangedNetwork = { nodeCount, branches: network.branches, earth };
     const solved = solveRange(ranged);
     if (!solved.ok) continue;
     const likely = likelySolutions(ranged, solved);
     return { network, points, solved, likely, leftOut, bounds: boundsWithValue(solved, likely) };
   }
   return null;
+}
+
+/** The ground as it is in the state of a run. */
+export function groundOfRun({ site, bonding }: Pick<BondingRun, 'site' | 'bonding'>): Ground {
+  const state = site.states.find((s) => s.id === bonding.state);
+  return groundOf(site, groundSoil(site, conditionOfState(site, state)));
 }
 
 /**
@@ -174,12 +181,13 @@ function shareOf(run: BondingRun, group: SolvedGroup, service: string) {
 /** By electrode; rods of one group that nothing joins are taken together. */
 function sharesOf({ graph }: BondingRun, group: SolvedGroup, flows: readonly ReturnType<typeof flow>[]) {
   const shares = new Map<string, number>();
-  group.points.forEach(({ node }, i) => {
+  group.points.forEach(({ node, id }, i) => {
     const share = agreed(
       flows.map((f) => f.earthA[i] ?? null),
       'one',
     );
-    const part = graph.getNodeAttribute(group.network.nodes[node]!, 'part');
+    const at = group.network.nodes[node];
+    const part = at === undefined ? id.split('/')[0]! : graph.getNodeAttribute(at, 'part');
     if (share !== null) shares.set(part, (shares.get(part) ?? 0) + share);
   });
   return shares;

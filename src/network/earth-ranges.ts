@@ -1,58 +1,86 @@
 import type { RangedEarth } from '../currents/bounds.ts';
-import { mutualResistance } from '../electrodes/mutual-resistance.ts';
-import type { Electrode, Position } from '../site/site.ts';
-import type { SoilLayers } from '../soil/layers.ts';
-import { exact } from '../units/interval.ts';
+import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import type { AloneOhm } from './alone-ohm.ts';
-import { electrodeShape } from './electrode-shape.ts';
+import type { Ground } from './ground.ts';
 
-/** An electrode of a group, at a node of its network. */
+/** Something that leaks current into the soil, at a node of a group's network. */
 export interface EarthPoint {
-  readonly electrode: Electrode;
+  /** Of the electrode, or of a piece of a buried conductor. */
+  readonly id: string;
   readonly node: number;
-  readonly alone: AloneOhm;
+  readonly alone: Pick<AloneOhm, 'ohm' | 'how'>;
+  /** Where it is not certain that it leaks: in for the low answer (and the likely one), out for the high one. */
+  readonly certain: 'there' | 'likely' | 'perhaps';
 }
 
 export interface EarthRanges {
   readonly earth: RangedEarth;
-  /** Pairs whose coupling through the soil had to be left out. */
+  /** Pairs of electrodes whose coupling through the soil had to be left out. */
   readonly leftOut: readonly (readonly [string, string])[];
 }
 
-type Matrix = readonly (readonly number[])[];
+type Side = 'low' | 'likely' | 'high';
 
 /**
- * Resistances to remote earth of a group's electrodes with what they feel of each other through the soil, at the low, the
- * likely and the high figures. A pair without known places, or too near for the closed form, is left out and named.
+ * Resistances to remote earth of a group's electrodes and buried conductors with what they feel of each other through the
+ * soil, at the low, the likely and the high figures. A pair without known places is left out and named. A figure of its own
+ * that an electrode was stated to have replaces the solved one; what the others feel of it stays.
  */
-export function earthRanges(points: readonly EarthPoint[], soil: SoilLayers): EarthRanges {
-  const leftOut: (readonly [string, string])[] = [];
-  const mutual = new Map<string, { readonly low: number; readonly value: number; readonly high: number }>();
-  points.forEach((a, i) => {
-    points.slice(i + 1).forEach((b, j) => {
-      const ohm = coupling(a, b, soil);
-      if (ohm === null) leftOut.push([a.electrode.id, b.electrode.id]);
-      else mutual.set(`${i},${i + 1 + j}`, ohm);
-    });
-  });
-  const matrix = (own: (p: EarthPoint) => number, pick: 'low' | 'value' | 'high'): Matrix =>
-    points.map((p, i) =>
-      points.map((_, j) => (i === j ? own(p) : (mutual.get(i < j ? `${i},${j}` : `${j},${i}`)?.[pick] ?? 0))),
-    );
-  const known = points.every((p) => p.alone.ohm?.value != null);
-  const earth: RangedEarth = {
-    nodes: points.map((p) => p.node),
-    lowOhm: matrix((p) => p.alone.ohm?.low ?? 0, 'low'),
-    highOhm: matrix((p) => p.alone.ohm?.high ?? Number.POSITIVE_INFINITY, 'high'),
-    nominalOhm: known ? matrix((p) => p.alone.ohm!.value!, 'value') : null,
+export function earthRanges(points: readonly EarthPoint[], ground: Ground): EarthRanges {
+  const isKnown = points.every((p) => p.certain === 'perhaps' || p.alone.ohm?.value != null);
+  return {
+    earth: {
+      nodes: points.map((p) => p.node),
+      lowOhm: matrixAt(points, ground, 'low'),
+      highOhm: matrixAt(points, ground, 'high'),
+      nominalOhm: isKnown ? matrixAt(points, ground, 'likely') : null,
+    },
+    leftOut: pairsLeftOut(points, ground),
   };
-  return { earth, leftOut };
+}
+
+function matrixAt(points: readonly EarthPoint[], ground: Ground, side: Side): readonly (readonly number[])[] {
+  const solved = ground.together[side];
+  const indexes = points.map((p) => (solved === null ? undefined : ground.indexOf.get(p.id)));
+  const size = solved === null ? 0 : solved.aloneOhm.length;
+  return points.map((p, i) =>
+    points.map((_, j) => {
+      if (i === j) return ownOhm(p, solved, indexes[i], side);
+      const [a, b] = [indexes[i], indexes[j]];
+      return a === undefined || b === undefined ? 0 : solved!.resistanceOhm[a * size + b]!;
+    }),
+  );
+}
+
+/** Its own figure alone, as far as the presence of other metal does not change it. */
+function ownOhm(p: EarthPoint, solved: SolvedBodies | null, index: number | undefined, side: Side): number {
+  if (isLeftOut(p, side)) return Number.POSITIVE_INFINITY;
+  const { ohm, how } = p.alone;
+  const own = ohm === null ? null : side === 'likely' ? ohm.value : ohm[side];
+  if (own === null) return side === 'low' ? 0 : Number.POSITIVE_INFINITY;
+  if (how === 'stated' || solved === null || index === undefined) return own;
+  return (own * solved.resistanceOhm[index * (solved.aloneOhm.length + 1)]!) / solved.aloneOhm[index]!;
+}
+
+function isLeftOut({ certain }: EarthPoint, side: Side): boolean {
+  return (side === 'high' && certain !== 'there') || (side === 'likely' && certain === 'perhaps');
+}
+
+function pairsLeftOut(points: readonly EarthPoint[], { indexOf, together }: Ground): EarthRanges['leftOut'] {
+  const isFelt = (p: EarthPoint): boolean => together.likely !== null && indexOf.has(p.id);
+  const counted = points.filter((p) => p.certain === 'there' && p.alone.how !== 'unknown');
+  return counted.flatMap((a, i) =>
+    counted
+      .slice(i + 1)
+      .filter((b) => !isFelt(a) || !isFelt(b))
+      .map((b) => [a.id, b.id] as const),
+  );
 }
 
 /** The same electrodes as if the soil joined none of them; every pair is named as left out. */
 export function withoutCoupling({ earth, leftOut }: EarthRanges, points: readonly EarthPoint[]): EarthRanges {
   const own = (matrix: RangedEarth['lowOhm']) => matrix.map((row, i) => (typeof row === 'number' ? row : row[i]!));
-  const pairs = points.flatMap((a, i) => points.slice(i + 1).map((b) => [a.electrode.id, b.electrode.id] as const));
+  const pairs = points.flatMap((a, i) => points.slice(i + 1).map((b) => [a.id, b.id] as const));
   return {
     earth: {
       nodes: earth.nodes,
@@ -62,16 +90,4 @@ export function withoutCoupling({ earth, leftOut }: EarthRanges, points: readonl
     },
     leftOut: pairs.length > 0 ? pairs : leftOut,
   };
-}
-
-function coupling(a: EarthPoint, b: EarthPoint, soil: SoilLayers) {
-  const [shapeA, shapeB] = [electrodeShape(a.electrode), electrodeShape(b.electrode)];
-  const [from, to] = [a.electrode.position, b.electrode.position];
-  if (shapeA === null || shapeB === null || from === null || to === null) return null;
-  const { ohm } = mutualResistance(shapeA, shapeB, exact(distance(from, to)), soil);
-  return ohm === null || ohm.value === null ? null : { low: ohm.low, value: ohm.value, high: ohm.high };
-}
-
-function distance(a: Position, b: Position): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }

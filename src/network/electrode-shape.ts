@@ -1,4 +1,4 @@
-import type { ElectrodeShape, Figure } from '../electrodes/electrode.ts';
+import type { ElectrodeShape, Figure, RodFigures } from '../electrodes/electrode.ts';
 import type { Wire } from '../materials/wire.ts';
 import type { Electrode, Position, RoutePoint } from '../site/site.ts';
 import { exact, type Interval, scale } from '../units/interval.ts';
@@ -10,17 +10,17 @@ const moistConcreteOhmM: Interval = { low: 30, high: 90 };
 /** Reinforcing bars of a footing, metres across. Common practice, no source. */
 const barDiameterM: Interval = { low: 0.01, high: 0.025 };
 /** A wire on the ground or of unknown depth lies no deeper than this, metres. Common practice, no source. */
-const usualDepthM: Interval = { low: 0.1, high: 0.8 };
+export const usualDepthM: Interval = { low: 0.1, high: 0.8 };
 
 /** What stands in the soil, in the words of the electrodes room; null for a kind that no closed form describes. */
 export function electrodeShape(e: Electrode): ElectrodeShape | null {
   const topM = e.topM ?? exact(0);
-  const rod = { lengthM: e.lengthM, diameterM: e.diameterM ?? anyRodDiameterM, topM };
+  const rod = { lengthM: e.lengthM, diameterM: e.diameterM ?? anyRodDiameterM, topM, angleDeg: e.angleDeg };
   switch (e.kind) {
     case 'rod':
       return { kind: 'rod', ...rod };
     case 'rods':
-      return { kind: 'rods', ...rod, count: e.members, layout: e.layout, spacingM: e.spacingM, radiusM: e.radiusM };
+      return rods(e, rod);
     case 'drilled rod':
       return {
         kind: 'drilled rod',
@@ -56,6 +56,20 @@ export function electrodeShape(e: Electrode): ElectrodeShape | null {
   }
 }
 
+/** The wire that joins them lies where their tops are; one that is not insulated is metal in the soil too. */
+function rods(e: Electrode, rod: RodFigures): ElectrodeShape {
+  const isBare = e.wire !== null && e.wire.insulated !== 'yes';
+  return {
+    kind: 'rods',
+    ...rod,
+    count: e.members,
+    layout: e.layout,
+    spacingM: e.spacingM,
+    radiusM: e.radiusM,
+    joiningWire: isBare ? { radiusM: wireRadius(e.wire), depthM: null } : null,
+  };
+}
+
 /** A beam as deep as it is high; a cage that is not tied is counted as its bars alone. */
 function encased(e: Electrode, topM: Interval): ElectrodeShape {
   const heightM = e.heightM ?? e.depthM ?? e.widthM;
@@ -71,7 +85,7 @@ function encased(e: Electrode, topM: Interval): ElectrodeShape {
 }
 
 /** A strap behaves as a round wire of radius (width + thickness) / 4 (H. B. Dwight, 1936, from memory). */
-function wireRadius(wire: Wire | null): Figure {
+export function wireRadius(wire: Wire | null): Figure {
   if (wire === null) return null;
   if (wire.diameterM !== null) return scale(wire.diameterM, 0.5);
   if (wire.widthM === null) return null;

@@ -1,12 +1,12 @@
 import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
-import { partIndex } from '../facts/part-index.ts';
 import { type RulesRun, runRules } from '../rules/run-rules.ts';
 import type { Site } from '../site/site.ts';
 import { type Speech, say } from '../words/say.ts';
 import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
 import { termsOf } from '../words/terms.ts';
+import { earthOf } from './earth-of.ts';
 import { guysOf } from './guys-of.ts';
 import { partsOf } from './parts-of.ts';
 import { pathsOf } from './paths-of.ts';
@@ -23,6 +23,8 @@ export interface StudyOptions {
   readonly checksum: string;
   /** Printed as the date of the study; null: what the file says. */
   readonly date: string | null;
+  /** Also what only a page shows: the earth in every season, curves, the potential of the surface. Default false. */
+  readonly detail?: boolean;
 }
 
 export interface StudyRun {
@@ -40,7 +42,7 @@ export function speechOf(site: Site): Speech {
 /** Everything about one site in one state, as one document. Same site, same options: same study. */
 export function runStudy(site: Site, options: StudyOptions): StudyRun {
   const speech = speechOf(site);
-  const facts = factsOf(site, options.state);
+  const facts = factsOf(site, options.state, options.detail ?? false);
   const run = runRules(facts, speech);
   const study: Study = {
     format: studyFormat,
@@ -64,7 +66,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     conductors: conductorRows(facts),
     joints: jointRows(facts),
     arresters: arresterRows(facts),
-    earth: earthOf(facts),
+    earth: earthOf(facts, speech),
     findings: run.findings,
     conditions: run.conditions,
     verdict: verdictOf(run.findings, facts.bonding, speech),
@@ -127,47 +129,6 @@ function bondingOf(facts: Facts): Study['bonding'] {
     tiedToNothing,
     ties: tieRows(facts),
   };
-}
-
-function earthOf({ site, earth, electrodes }: Facts): Study['earth'] {
-  const { soil } = site;
-  const isPart = new Set(partIndex(site).all.map((p) => p.id));
-  return {
-    resistanceOhm: bounded(earth.resistanceOhm),
-    withServicesOhm: null,
-    electrodes: electrodes.map((e) => ({
-      id: e.id,
-      aloneOhm: bounded(e.aloneOhm),
-      currentShare: earth.currentShare.get(e.id) ?? null,
-      how: e.how,
-      formula: e.formula,
-      source: e.source,
-      group: e.group,
-    })),
-    groups: earth.groups.map((g) => ({ id: g.id, resistanceOhm: bounded(g.resistanceOhm) })),
-    parts: [...earth.ofPart]
-      .filter(([id]) => isPart.has(id))
-      .map(([id, ohm]) => ({ id, resistanceOhm: bounded(ohm) }))
-      .sort((a, b) => (a.id < b.id ? -1 : 1)),
-    soil: soil === null ? null : { layers: soil.layers, type: soil.type, known: soil.known },
-    couplingLeftOut: earth.couplingLeftOut,
-    residual: earth.residual,
-    worstAt: earth.worstAt,
-    conditions: [],
-    soilFit: null,
-    contradictions: [],
-    transferred: [],
-    depthCurves: [],
-    spacingGains: [],
-    surfaces: [],
-    solve: null,
-  };
-}
-
-/** JSON has no Infinity: an open end is null. */
-function bounded(figure: { readonly value: number | null; readonly low: number; readonly high: number } | null) {
-  if (figure === null) return null;
-  return { value: figure.value, low: figure.low, high: Number.isFinite(figure.high) ? figure.high : null };
 }
 
 function assumptionsOf({ site, joints, electrodes }: Facts, speech: Speech): Study['assumptions'] {

@@ -1,0 +1,142 @@
+import { siteIndex } from '../bonding/site-index.ts';
+import { conductorLength } from '../bonding/span-figures.ts';
+import type { Body } from '../electrodes/body.ts';
+import { bodyOf } from '../electrodes/body-of.ts';
+import { closedFormOf } from '../electrodes/closed-form-of.ts';
+import { likelyFigures } from '../electrodes/electrode-resistance.ts';
+import { type SolvedBodies, solveBodies } from '../electrodes/solve-bodies.ts';
+import { type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
+import { positionsOf } from '../site/positions-of.ts';
+import type { Electrode, Site } from '../site/site.ts';
+import { type SoilImages, soilImages } from '../soil/layer-images.ts';
+import type { LayeredSoil } from '../soil/layered-soil.ts';
+import type { Interval } from '../units/interval.ts';
+import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
+import { electrodeAt } from './electrode-at.ts';
+import { electrodeShape } from './electrode-shape.ts';
+import type { GroundSoil } from './ground-soil.ts';
+import { type LeakingConductor, leakingConductors } from './leaking-conductors.ts';
+
+/**
+ * All bare metal in the soil of a site, solved together in the plain soils that enclose its soil: what each electrode has
+ * alone, and what they feel of each other. What has no place is solved alone and felt by nobody.
+ */
+export interface Ground {
+  readonly soil: GroundSoil | null;
+  readonly alone: ReadonlyMap<string, AloneOhm>;
+  readonly leaking: readonly LeakingConductor[];
+  /** Alone, of leaking conductors whose place is not known. */
+  readonly aloneOfLeaking: ReadonlyMap<string, NonNullable<AloneOhm['ohm']>>;
+  /** Index of what was solved together, by id of the electrode or `pieceId` of a conductor. */
+  readonly indexOf: ReadonlyMap<string, number>;
+  /** null: no soil known, nothing with a place, or refused. */
+  readonly together: {
+    readonly low: SolvedBodies | null;
+    readonly likely: SolvedBodies | null;
+    readonly high: SolvedBodies | null;
+  };
+  /** What could not be solved together, and the part at which it failed. */
+  readonly refused: { readonly reason: string; readonly at: string } | null;
+}
+
+/** Id of one piece of a leaking conductor, in `Ground.indexOf`. */
+export function pieceId(conductor: string, span: number, piece: number): string {
+  return `${conductor}/soil${span + 1}.${piece + 1}`;
+}
+
+export function groundOf(site: Site, soil: GroundSoil | null): Ground {
+  const images = imagesOf(soil);
+  const { parts } = siteIndex(site);
+  const there = site.electrodes.filter((e) => e.present !== 'no');
+  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images)]));
+  const leaking = leakingConductors(site, (id) => parts.get(id));
+  const placeOf = positionsOf(site, (id) => parts.get(id)).of;
+  const electrodes = there.flatMap((e): Placed[] => {
+    const body = placedBody(electrodeAt(e, e.id), placeOf(e.id));
+    return body === null ? [] : [{ id: e.id, part: e.id, body }];
+  });
+  const pieces = leaking.flatMap(({ id, spans }) =>
+    (spans ?? []).flatMap((bodies, span) =>
+      bodies.map((body, piece): Placed => ({ id: pieceId(id, span, piece), part: id, body })),
+    ),
+  );
+  const placed = [...electrodes, ...pieces];
+  return {
+    soil,
+    alone,
+    leaking,
+    aloneOfLeaking: aloneOfLeaking(site, leaking, images),
+    indexOf: new Map(placed.map(({ id }, index) => [id, index])),
+    ...solvedTogether(placed, images),
+  };
+}
+
+function aloneOfLeaking(site: Site, leaking: readonly LeakingConductor[], images: EnclosingSoils | null) {
+  const lengths = new Map(site.conductors.map((c) => [c.id, conductorLength(c)]));
+  return new Map(
+    leaking.flatMap(({ id, spans, radiusM, depthM }) => {
+      if (spans !== null) return [];
+      const { ohm } = solvedResistance({ kind: 'wire', lengthM: lengths.get(id) ?? null, radiusM, depthM }, images);
+      return ohm === null ? [] : [[id, ohm] as const];
+    }),
+  );
+}
+
+interface Placed {
+  readonly id: string;
+  readonly part: string;
+  readonly body: Body;
+}
+
+function imagesOf(soil: GroundSoil | null): EnclosingSoils | null {
+  if (soil === null) return null;
+  const { low, likely, high } = soil.profile;
+  const made = new Map<string, SoilImages>();
+  const of = (plain: LayeredSoil | null): SoilImages | null => {
+    if (plain === null) return null;
+    const key = JSON.stringify(plain);
+    const images = made.get(key) ?? soilImages(plain);
+    made.set(key, images);
+    return images;
+  };
+  return { low: of(low), likely: of(likely), high: of(high) };
+}
+
+/** The body of an electrode at its likely figures and at its place; null where one of them is not known. */
+function placedBody(e: Electrode, place: readonly [number, number, number] | null): Body | null {
+  const shape = electrodeShape(e);
+  if (shape === null) return null;
+  const form = closedFormOf(shape);
+  const isKnown = form.alsoMissing.length === 0 && !Object.values(form.figures).includes(null);
+  const route = (e.route ?? []).map((p) => p.position);
+  const isRouted = route.length >= 2 && route.every((p) => p !== null);
+  if (!isKnown || (place === null && !isRouted)) return null;
+  const figures = likelyFigures(form.figures as Readonly<Record<string, Interval>>);
+  const made = bodyOf(shape, figures, {
+    at: place === null ? [0, 0] : [place[0], place[1]],
+    route: isRouted ? route.map((p) => [p![0], p![1]] as const) : null,
+  });
+  return made.ok ? made.body : null;
+}
+
+function solvedTogether(
+  placed: readonly Placed[],
+  images: EnclosingSoils | null,
+): Pick<Ground, 'together' | 'refused'> {
+  const none = { low: null, likely: null, high: null };
+  if (images === null || placed.length === 0) return { together: none, refused: null };
+  const bodies = placed.map(({ body }) => body);
+  const made = new Map<SoilImages, SolvedBodies | null>();
+  let refused: Ground['refused'] = null;
+  const solve = (soil: SoilImages | null): SolvedBodies | null => {
+    if (soil === null) return null;
+    const kept = made.get(soil);
+    if (kept !== undefined) return kept;
+    const solved = solveBodies(bodies, soil);
+    if (!solved.ok) refused = { reason: solved.reason, at: placed[solved.body]!.part };
+    made.set(soil, solved.ok ? solved : null);
+    return solved.ok ? solved : null;
+  };
+  const together = { low: solve(images.low), likely: solve(images.likely), high: solve(images.high) };
+  return { together, refused };
+}

@@ -1,0 +1,92 @@
+import type { Body, SoilPoint } from '../electrodes/body.ts';
+import { positionsOf } from '../site/positions-of.ts';
+import type { Conductor, Part, PointRef, Position, Site } from '../site/site.ts';
+import { exact, type Interval, middle } from '../units/interval.ts';
+import { usualDepthM, wireRadius } from './electrode-shape.ts';
+
+/** A bare conductor in the soil: it leaks current along its way, though nobody counts it among the electrodes. */
+export interface LeakingConductor {
+  readonly id: string;
+  /** Whether somebody said that it is bare; a wire of which nobody says is taken as bare, but not relied on. */
+  readonly isBare: boolean;
+  readonly radiusM: Interval;
+  readonly depthM: Interval;
+  /** Span by span (from clamp to clamp), the bodies of its pieces in order; null: its place is not known. */
+  readonly spans: readonly (readonly Body[])[] | null;
+}
+
+/** A span is taken in pieces of about this length, so that its metal is not one potential, metres; and at most so many. */
+const pieceM = 5;
+const mostPieces = 6;
+
+/** Conductors that are there, in soil, not insulated and of known thickness, by id. */
+export function leakingConductors(site: Site, partOf: (id: string) => Part | undefined): readonly LeakingConductor[] {
+  const placeOf = positionsOf(site, partOf).of;
+  const ends = new Set(site.conductors.flatMap((c) => [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)]));
+  return site.conductors
+    .filter((c) => c.present === 'yes' && c.condition !== 'open' && c.wire !== null && c.wire.insulated !== 'yes')
+    .flatMap((c) => {
+      const depthM = depthOf(c);
+      const radiusM = wireRadius(c.wire);
+      if (depthM === null || radiusM === null) return [];
+      // where other wires land on it, its spans are not known one by one
+      const isTapped = ends.has(c.id) || c.splices.length > 0;
+      const spans = isTapped ? null : spansOf(c, placeOf, middle(depthM)!, middle(radiusM));
+      return [{ id: c.id, isBare: c.wire!.insulated === 'no', radiusM, depthM, spans }];
+    })
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** null: not in soil. */
+function depthOf(c: Conductor): Interval | null {
+  if (c.buriedM === 'yes') return usualDepthM;
+  if (c.buriedM === null || c.buriedM === 'no' || !(c.buriedM.high > 0)) return null;
+  return Number.isFinite(c.buriedM.high) ? c.buriedM : exact(c.buriedM.low);
+}
+
+function spansOf(
+  c: Conductor,
+  placeOf: (id: string | null) => Position | null,
+  depthM: number,
+  radiusM: number | null,
+): readonly (readonly Body[])[] | null {
+  const stations = [c.from, ...c.passes.map((p) => p.at), c.to].map((point) => placeOfPoint(point, placeOf));
+  const route = c.passes.length === 0 ? routeOf(c) : null;
+  if (radiusM === null) return null;
+  if (route !== null) return [piecesOf(route, depthM, radiusM)];
+  if (stations.some((s) => s === null)) return null;
+  const known = stations as readonly Position[];
+  const spans = known.slice(1).map((to, i) => piecesOf([known[i]!, to], depthM, radiusM));
+  return spans.some((pieces) => pieces.length === 0) ? null : spans;
+}
+
+/** One rod of a group, or a point along a wire, is not at the place of the whole. */
+function placeOfPoint(point: PointRef, placeOf: (id: string | null) => Position | null): Position | null {
+  return point.member !== null || (point.atM !== null && point.mark === null) ? null : placeOf(point.part);
+}
+
+function routeOf(c: Conductor): readonly Position[] | null {
+  const points = (c.route ?? []).map((p) => p.position);
+  return points.length < 2 || points.some((p) => p === null) ? null : (points as readonly Position[]);
+}
+
+/** The way cut into pieces of equal length, each a body; [] where it is too short to be one. */
+function piecesOf(way: readonly Position[], depthM: number, radiusM: number): readonly Body[] {
+  const legs = way.slice(1).flatMap((to, i) => {
+    const from = way[i]!;
+    const lengthM = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return lengthM < 4 * radiusM ? [] : [{ from, to, lengthM }];
+  });
+  const perLeg = legs.length > 2 ? 1 : mostPieces;
+  return legs.flatMap(({ from, to, lengthM }) => {
+    const count = Math.min(perLeg, Math.max(1, Math.round(lengthM / pieceM)));
+    return Array.from({ length: count }, (_, k): Body => {
+      const at = (share: number): SoilPoint => [
+        from[0] + share * (to[0] - from[0]),
+        from[1] + share * (to[1] - from[1]),
+        Math.max(depthM, radiusM),
+      ];
+      return { runs: [{ from: at(k / count), to: at((k + 1) / count), radiusM, sheath: null }] };
+    });
+  });
+}

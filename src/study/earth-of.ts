@@ -1,0 +1,141 @@
+import type { Facts, GroundFacts } from '../facts/facts.ts';
+import { partIndex } from '../facts/part-index.ts';
+import { groundWords } from '../words/ground-words.ts';
+import { type Speech, say } from '../words/say.ts';
+import type { Study } from './study.ts';
+import type { Bounded, StudyEarthCondition, StudyEarthSolve, StudyLayer } from './study-earth.ts';
+
+type Asked = Pick<Facts, 'site' | 'earth' | 'electrodes' | 'ground'>;
+type Condition = GroundFacts['conditions'][number];
+
+/** What the study says of soil and electrodes. */
+export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
+  const { site, earth, electrodes, ground } = facts;
+  const { soil } = site;
+  const isPart = new Set(partIndex(site).all.map((p) => p.id));
+  return {
+    resistanceOhm: bounded(earth.resistanceOhm),
+    withServicesOhm: null,
+    electrodes: electrodes.map((e) => ({
+      id: e.id,
+      aloneOhm: bounded(e.aloneOhm),
+      currentShare: earth.currentShare.get(e.id) ?? null,
+      how: e.how,
+      formula: e.formula,
+      source: e.source,
+      group: e.group,
+    })),
+    groups: earth.groups.map((g) => ({ id: g.id, resistanceOhm: bounded(g.resistanceOhm) })),
+    parts: [...earth.ofPart]
+      .filter(([id]) => isPart.has(id))
+      .map(([id, ohm]) => ({ id, resistanceOhm: bounded(ohm) }))
+      .sort((a, b) => (a.id < b.id ? -1 : 1)),
+    soil: soil === null ? null : { layers: soil.layers, type: soil.type, known: soil.known },
+    couplingLeftOut: earth.couplingLeftOut,
+    residual: earth.residual,
+    worstAt: earth.worstAt,
+    conditions: ground.conditions.map((c) => conditionRow(c, electrodes, speech)),
+    soilFit: null,
+    contradictions: [],
+    transferred: ground.transferred.map((t) => ({ ...t, share: bounded(t.share)! })),
+    depthCurves: [],
+    spacingGains: [],
+    surfaces: [],
+    solve: solveOf(facts, speech),
+  };
+}
+
+/** JSON has no Infinity: an open end is null. */
+export function bounded(figure: { readonly value: number | null; readonly low: number; readonly high: number } | null) {
+  if (figure === null) return null;
+  return { value: figure.value, low: figure.low, high: Number.isFinite(figure.high) ? figure.high : null };
+}
+
+function conditionRow(
+  { id, condition, ground, dc }: Condition,
+  electrodes: Facts['electrodes'],
+  speech: Speech,
+): StudyEarthCondition {
+  return {
+    id,
+    says: sayCondition(condition, speech),
+    layers: layersOf(ground.soil),
+    resistanceOhm: bounded(dc.earth.resistanceOhm),
+    groups: dc.earth.groups.map((g) => ({ id: g.id, resistanceOhm: bounded(g.resistanceOhm) })),
+    electrodes: electrodes.map((e) => ({
+      id: e.id,
+      aloneOhm: bounded(ground.alone.get(e.id)?.ohm ?? null),
+      currentShare: dc.earth.currentShare.get(e.id) ?? null,
+    })),
+  };
+}
+
+function sayCondition(condition: Condition['condition'], speech: Speech): string {
+  const words = groundWords.conditions;
+  if (condition === null) return words.typed;
+  const { name, frostM, dryDepthM } = condition;
+  const template = name === 'winter' && frostM === null ? words.winterWet : words[name];
+  return say(template, { frostM, depthM: dryDepthM }, speech);
+}
+
+/** The likely plain soil, with the range of each of its depths where the bounds have the same boundaries. */
+function layersOf(soil: Condition['ground']['soil']): readonly StudyLayer[] {
+  if (soil === null) return [];
+  if (soil.condition === null) {
+    return soil.layers.map(({ resistivityOhmM, thicknessM }) => ({
+      resistivityOhmM: ranged(resistivityOhmM),
+      thicknessM: thicknessM === null ? null : ranged(thicknessM),
+    }));
+  }
+  const { likely } = soil.profile;
+  if (likely === null) return [];
+  return likely.resistivityOhmM.map((ohmM, i) => {
+    const thickM = likely.thicknessM[i];
+    return { resistivityOhmM: point(ohmM), thicknessM: thickM === undefined ? null : point(thickM) };
+  });
+}
+
+function ranged({ low, high }: { readonly low: number; readonly high: number }): Bounded {
+  const isOpen = high === Number.POSITIVE_INFINITY;
+  return { value: isOpen ? null : (low + high) / 2, low, high: isOpen ? null : high };
+}
+
+function point(figure: number): Bounded {
+  return { value: figure, low: figure, high: figure };
+}
+
+function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | null {
+  const now = ground.conditions[0]!.ground;
+  const solved = now.together.likely ?? now.together.high ?? now.together.low;
+  if (solved === null) return null;
+  const ids = [...now.indexOf.keys()];
+  const worst = solved.errorShare.reduce((best, share, i) => (share > solved.errorShare[best]! ? i : best), 0);
+  return {
+    segments: solved.segments.count,
+    errorShare: solved.errorShare[worst]!,
+    worstAt: ids[worst]?.split('/')[0] ?? null,
+    leaking: now.leaking.filter((c) => c.spans !== null).map((c) => c.id),
+    limits: limitsOf(now, earth, speech),
+  };
+}
+
+function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speech): readonly string[] {
+  const words = groundWords.limits;
+  const sentence = (template: string, list: readonly string[]) =>
+    list.length === 0 ? [] : [say(template, { list }, speech)];
+  const uncoupled = [...new Set(earth.couplingLeftOut.flat())].filter((id) => !now.indexOf.has(id)).sort();
+  const { refused, soil } = now;
+  return [
+    ...(refused === null ? [] : [say(words.refused, { at: refused.at }, speech)]),
+    ...sentence(words.noPlace, uncoupled),
+    ...sentence(
+      words.leakNoPlace,
+      now.leaking.filter((c) => c.spans === null).map((c) => c.id),
+    ),
+    ...sentence(
+      words.leakPerhapsBare,
+      now.leaking.filter((c) => c.spans !== null && !c.isBare).map((c) => c.id),
+    ),
+    ...(soil !== null && soil.profile.merged > 0 ? [words.merged] : []),
+  ];
+}

@@ -1,0 +1,25 @@
+/** What the study says of the ground: its conditions, what was left out of the solve and how much that can matter. */
+export const groundWords = {
+  conditions: {
+    typed: 'soil as typed',
+    winter: 'frozen down to {frostM}, wet below it',
+    winterWet: 'wet; how deep it freezes was not typed',
+    wet: 'wet',
+    dry: 'after a long drought, dry down to {depthM}',
+    summer: 'in summer, dry down to {depthM}',
+  },
+  limits: {
+    noSoil: 'No soil was typed and none was measured: no [electrode] can be worked out.',
+    noPlace:
+      'What {list} and other [electrode]s feel of each other through the soil is left out, since a place or a figure is missing. It can only raise a figure: by nothing where they stand far apart, and at most to that of the best one alone.',
+    leakNoPlace:
+      '{list} {list?is:are} bare and in the soil without a known place: in for the lowest figure, out for the others.',
+    leakPerhapsBare:
+      'Nobody said whether {list} {list?is:are} bare: taken as bare, and left out of the highest figure.',
+    perhaps:
+      'What stands in the soil under {list} may carry current too: in for the lowest figure, out for the others.',
+    refused:
+      'The [electrode]s could not be solved together ({at}: two lie in one place, or there are too many): coupling through the soil is left out.',
+    merged: 'The soil has more layers than are told apart; thin ones were taken together, outwards.',
+  },
+} as const;
