@@ -20,13 +20,13 @@ export type ElectrodeShape =
   | PipeShape
   | WellCasingShape;
 
-/** A vertical rod. */
+/** A rod, upright unless an angle is typed. */
 export interface RodShape extends RodFigures {
   readonly kind: 'rod';
 }
 
 /**
- * Equal rods joined into one electrode; what the joining wire itself gives to the soil is left out. `spacingM` is between
+ * Equal rods joined into one electrode; what the joining wire itself gives to the soil the closed form leaves out. `spacingM` is between
  * neighbours (star: from the middle rod to the others), `radiusM` that of the circle through them, or the corners; one of
  * the two is enough.
  */
@@ -37,12 +37,16 @@ export interface RodsShape extends RodFigures {
   readonly layout: 'line' | 'triangle' | 'square' | 'ring' | 'star' | null;
   readonly spacingM: Figure;
   readonly radiusM: Figure;
+  /** The bare wire from rod to rod, where one is known; its depth null: as deep as the tops of the rods. */
+  readonly joiningWire?: { readonly radiusM: Figure; readonly depthM: Figure } | null;
 }
 
 export interface RodFigures {
   readonly lengthM: Figure;
   readonly diameterM: Figure;
   readonly topM: Figure;
+  /** From the vertical, degrees, 0 to 90; null: upright. The closed forms take every rod as upright. */
+  readonly angleDeg?: Figure;
 }
 
 /** A straight bare wire lying level. A strap: see `stripRadiusM`. */

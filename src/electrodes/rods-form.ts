@@ -1,12 +1,12 @@
 import type { Interval } from '../math/interval.ts';
 import type { ClosedForm, Figures } from './closed-form.ts';
-import type { RodsShape } from './electrode.ts';
-import { rodOf, rodOutOfRange, rodSpan } from './rod-form.ts';
+import type { Figure, RodsShape } from './electrode.ts';
+import { rodFigures, rodOf, rodOutOfRange, rodSpan } from './rod-form.ts';
 import { type RodLayout, rodGroup, rodPositions, spacingFromRadius } from './rod-group.ts';
 
 /** Several rods joined: each pair by its mutual resistance. */
 export function rodsForm(shape: RodsShape): ClosedForm {
-  const { count, layout, lengthM, diameterM, topM } = shape;
+  const { count, layout } = shape;
   const spacingM = spacingOf(shape);
   const isKnown = isCount(count) && layout !== null;
   const positions = (f: Figures) => rodPositions(layout!, count!, f.spacingM!);
@@ -19,7 +19,7 @@ export function rodsForm(shape: RodsShape): ClosedForm {
       provenance: 'memory',
     },
     errorShare: { low: -0.02, high: 0 },
-    figures: needsSpacing(shape) ? { lengthM, diameterM, topM, spacingM } : { lengthM, diameterM, topM },
+    figures: { ...rodFigures(shape), ...(needsSpacing(shape) ? { spacingM } : {}), ...joiningFigures(shape) },
     alsoMissing: [...(isCount(count) ? [] : ['count']), ...(layout === null && count !== 1 ? ['layout'] : [])],
     outOfRange: rodOutOfRange,
     perOhmM: (f) => rodGroup(rodOf(f), f.diameterM!, isKnown && count > 1 ? positions(f) : [[0, 0]]),
@@ -27,6 +27,12 @@ export function rodsForm(shape: RodsShape): ClosedForm {
     spanM: rodSpan,
     extentM: (f) => Math.max(f.lengthM!, isKnown && count > 1 ? acrossM(positions(f)) : 0),
   };
+}
+
+/** Of the wire between the rods, which the closed form leaves out. */
+function joiningFigures({ count, joiningWire, topM }: RodsShape): Readonly<Record<string, Figure>> {
+  if (count === 1 || joiningWire == null || joiningWire.radiusM === null) return {};
+  return { joiningRadiusM: joiningWire.radiusM, joiningDepthM: joiningWire.depthM ?? topM };
 }
 
 /** Not for one rod, nor while a radius only waits for the count or the layout. */
