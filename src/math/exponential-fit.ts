@@ -1,7 +1,8 @@
 /**
  * Functions of a wavenumber as sums of decaying exponentials: f(lambda) = sum of strengths[k] exp(-lambda depths[k]), with
- * the depths spaced evenly on a logarithmic scale. What varies smoothly with the logarithm of lambda and dies away above
- * 1 / depths[0] is met to about 1e-7 of its largest value.
+ * the depths spaced evenly on a logarithmic scale, each `depthRatio` times the one before. For what dies away above
+ * 1 / depths[0] and is analytic right of the imaginary axis (there, between two boundaries that reflect almost fully, poles
+ * may lie close by); `fitError` says how far it is met.
  *
  * Linear least squares by Householder reflections, held by a ridge: G. H. Golub, C. F. Van Loan, Matrix Computations,
  * algorithm 5.3.2 (from memory). The choice of depths is our own; how far it holds is measured in its tests.
@@ -14,8 +15,15 @@ export interface ExponentialBasis {
   readonly fit: (samples: Float64Array) => Float64Array;
 }
 
-/** Ratio of neighbouring depths. */
-const depthRatio = 1.3;
+/**
+ * Error of a fit, relative to what the function is near its poles (of order 1 for reflections). The exponentials side by
+ * side on a logarithmic scale, exp(-exp x), carry waves of x in proportion to the gamma function of an imaginary argument,
+ * which falls off as exp(-pi w / 2); the finest wave that depths in this ratio can carry has w = pi / ln(ratio).
+ */
+export function fitError(depthRatio: number): number {
+  return Math.exp(-(Math.PI ** 2) / (2 * Math.log(depthRatio)));
+}
+
 /** Samples per depth. */
 const samplesPerDepth = 2.5;
 /** Weight that keeps strengths small where samples leave them open, relative to a sample. */
@@ -25,12 +33,15 @@ const firstSample = 30;
 /** They end here, in units of 1 / the last depth. */
 const lastSample = 1e-3;
 
-/** Depths from `leastDepth` to `greatestDepth` or somewhat beyond (at most 1e12 times). Same depths, same basis. */
-export function exponentialBasis(leastDepth: number, greatestDepth: number): ExponentialBasis {
+/**
+ * Depths from `leastDepth` to `greatestDepth` or somewhat beyond (at most 1e12 times). Same depths, same basis. Ratios from
+ * 1.2 (below it, rounding rules) to 2.
+ */
+export function exponentialBasis(leastDepth: number, greatestDepth: number, depthRatio = 1.3): ExponentialBasis {
   const ratio = Math.min(Math.max(greatestDepth / leastDepth, 1), 1e12);
   // in steps of four, so that few bases serve all soils
   const count = 4 * (2 + Math.ceil(Math.log(ratio) / Math.log(depthRatio) / 4));
-  const unit = unitBasis(count);
+  const unit = unitBasis(count, depthRatio);
   return {
     depths: unit.depths.map((depth) => depth * leastDepth),
     lambdas: unit.lambdas.map((lambda) => lambda / leastDepth),
@@ -48,17 +59,18 @@ interface UnitBasis {
   readonly diagonal: Float64Array;
 }
 
-const unitBases = new Map<number, UnitBasis>();
+const unitBases = new Map<string, UnitBasis>();
 
-function unitBasis(count: number): UnitBasis {
-  const kept = unitBases.get(count);
+function unitBasis(count: number, depthRatio: number): UnitBasis {
+  const key = `${count} ${depthRatio}`;
+  const kept = unitBases.get(key);
   if (kept !== undefined) return kept;
-  const made = triangulate(count);
-  unitBases.set(count, made);
+  const made = triangulate(count, depthRatio);
+  unitBases.set(key, made);
   return made;
 }
 
-function triangulate(count: number): UnitBasis {
+function triangulate(count: number, depthRatio: number): UnitBasis {
   const depths = Float64Array.from({ length: count }, (_, k) => depthRatio ** k);
   const spread = Math.log((firstSample / lastSample) * depths[count - 1]!);
   const samples = Math.ceil((samplesPerDepth * spread) / Math.log(depthRatio));

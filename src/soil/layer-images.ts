@@ -1,4 +1,4 @@
-import { type ExponentialBasis, exponentialBasis } from '../math/exponential-fit.ts';
+import { type ExponentialBasis, exponentialBasis, fitError } from '../math/exponential-fit.ts';
 import { boundariesM, type LayeredSoil } from './layered-soil.ts';
 import { reflections } from './reflection.ts';
 
@@ -27,14 +27,18 @@ export interface SoilImages {
 /**
  * Images of a soil. Between two boundaries a potential goes up and down; what returns after all its reflections depends
  * on the wavenumber smoothly. The part of it that stays at large wavenumbers is an exact image; the rest is met by a sum of
- * exponentials, each the transform of one more image. Two layers: 1e-6 of the endless series of images or better.
+ * exponentials, each the transform of one more image.
+ *
+ * Error of the potential of a point, at worst (source in a layer that resists far more than its neighbour, receiver as far
+ * away as ten times its thickness): `fine` 1e-6 for resistivities up to 1e4 apart, 1e-4 up to 1e6; `coarse` 1e-3 up to 1e5,
+ * 5e-3 up to 1e6, in little more than half the images. Resistances of electrodes: a hundredth of that.
  *
  * Source: E. D. Sunde, Earth Conduction Effects in Transmission Systems (1949), chapter 2 (from memory), for the layers;
  * integral of exp(-lambda u) J0(lambda r) over lambda = 1 / sqrt(r^2 + u^2) for the images.
  */
-export function soilImages(soil: LayeredSoil): SoilImages {
+export function soilImages(soil: LayeredSoil, fineness: Fineness = 'fine'): SoilImages {
   const layers = soil.resistivityOhmM.length;
-  const basis = basisOf(soil);
+  const basis = basisOf(soil, fineness);
   const samples = basis === null ? [] : Array.from(basis.lambdas, (lambda) => reflections(soil, lambda));
   const far = reflections(soil, Number.POSITIVE_INFINITY);
   const waves: Waves = { soil, basis, samples, far };
@@ -68,11 +72,24 @@ interface Family {
 /** Depths reach this many times the total thickness times the greatest contrast: there the soil is its last layer. */
 const reach = 20;
 
-function basisOf({ resistivityOhmM, thicknessM }: LayeredSoil): ExponentialBasis | null {
+function basisOf({ resistivityOhmM, thicknessM }: LayeredSoil, fineness: Fineness): ExponentialBasis | null {
   if (thicknessM.length === 0) return null;
   const totalM = thicknessM.reduce((sum, thick) => sum + thick, 0);
   const contrast = Math.max(...resistivityOhmM) / Math.min(...resistivityOhmM);
-  return exponentialBasis(2 * Math.min(...thicknessM), reach * totalM * contrast);
+  const depthRatio = depthRatioFor(contrast, aims[fineness]);
+  return exponentialBasis(2 * Math.min(...thicknessM), reach * totalM * contrast, depthRatio);
+}
+
+/** How far the potential of a point may be out. */
+const aims = { fine: 1e-6, coarse: 1e-3 } as const;
+export type Fineness = keyof typeof aims;
+
+/** Few, so that soils share their bases. */
+const depthRatios = [1.6, 1.45, 1.3, 1.25, 1.2] as const;
+
+/** What is left where two layers cancel each other is this much smaller than each: their contrast (and 4, as measured). */
+function depthRatioFor(contrast: number, aim: number): number {
+  return depthRatios.find((ratio) => 4 * contrast * fitError(ratio) <= aim) ?? depthRatios.at(-1)!;
 }
 
 function imagesBetween(waves: Waves, source: number, receiver: number): ImageSet {
