@@ -12,6 +12,8 @@ export interface SolveOptions {
   readonly errorShare?: number;
   /** Default 3000. */
   readonly mostSegments?: number;
+  /** Nothing is cut finer beyond so many segments; default `mostSegments`. */
+  readonly finerUpTo?: number;
 }
 
 export interface SolvedBodies {
@@ -26,6 +28,8 @@ export interface SolvedBodies {
   readonly leakage: Float64Array;
   /** Estimate of how far each body's own figure lies above the true one, relative; see `errorEstimate`. */
   readonly errorShare: Float64Array;
+  /** The same for all bodies joined into one. */
+  readonly togetherErrorShare: number;
   /** Largest |b - A x| of the solve, relative. */
   readonly residual: number;
 }
@@ -55,6 +59,7 @@ export function solveBodies(
   options: SolveOptions = {},
 ): SolvedBodies | UnsolvedBodies {
   const most = options.mostSegments ?? mostSegments;
+  const finerUpTo = options.finerUpTo ?? most;
   const target = options.errorShare ?? usualErrorShare;
   if (bodies.length === 0) return { ok: false, reason: 'no body', body: 0, segments: 0 };
   const started = startingSegments(bodies, images, options.cutting ?? usualCount, most);
@@ -65,7 +70,7 @@ export function solveBodies(
     if (!solved.ok || pass > mostPasses) return solved;
     const isCoarse = (body: number): boolean => solved.errorShare[body]! > target;
     const finer = splitSegments(segments, bodies, images.soil, (i) => isCoarse(segments.body[i]!));
-    if (finer.count === segments.count || finer.count > most) return solved;
+    if (finer.count === segments.count || finer.count > finerUpTo) return solved;
     segments = finer;
   }
 }
@@ -85,9 +90,10 @@ export function solveSegments(
   const factored = factorCholesky(matrix, segments.count);
   if (!factored.ok) return refused(segments, factored.failingRow);
   const atOneVolt = solveFactored(factored, membership(segments.body, bodyCount), bodyCount);
-  const resistanceOhm = inverse(perBody(atOneVolt.solution, segments.body, bodyCount), bodyCount);
+  const conductance = perBody(atOneVolt.solution, segments.body, bodyCount);
+  const resistanceOhm = inverse(conductance, bodyCount);
   if (resistanceOhm === null) return refused(segments, 0);
-  const coarse = errorEstimate(matrix, segments, bodyCount, resistanceOhm);
+  const coarse = errorEstimate(matrix, segments, bodyCount, resistanceOhm, conductance);
   return {
     ok: true,
     images,
@@ -95,7 +101,7 @@ export function solveSegments(
     resistanceOhm,
     aloneOhm: aloneOhm(matrix, segments, bodyCount, resistanceOhm),
     leakage: atOneVolt.solution,
-    errorShare: coarse,
+    ...coarse,
     residual: atOneVolt.residual,
   };
 }
@@ -177,16 +183,29 @@ function errorEstimate(
   segments: Segments,
   bodyCount: number,
   resistanceOhm: Float64Array,
-): Float64Array {
+  conductance: Float64Array,
+): Pick<SolvedBodies, 'errorShare' | 'togetherErrorShare'> {
+  const none = {
+    errorShare: new Float64Array(bodyCount).fill(Number.POSITIVE_INFINITY),
+    togetherErrorShare: Number.POSITIVE_INFINITY,
+  };
   const coarse = merged(matrix, segments);
   const factored = factorCholesky(coarse.matrix, coarse.body.length);
-  if (!factored.ok) return new Float64Array(bodyCount).fill(Number.POSITIVE_INFINITY);
+  if (!factored.ok) return none;
   const { solution } = solveFactored(factored, membership(coarse.body, bodyCount), bodyCount);
-  const ohm = inverse(perBody(solution, coarse.body, bodyCount), bodyCount);
-  if (ohm === null) return new Float64Array(bodyCount).fill(Number.POSITIVE_INFINITY);
-  return Float64Array.from({ length: bodyCount }, (_, b) => {
-    const own = resistanceOhm[b * (bodyCount + 1)]!;
-    return (errorFactor * Math.max(0, ohm[b * (bodyCount + 1)]! - own)) / own;
-  });
+  const coarseConductance = perBody(solution, coarse.body, bodyCount);
+  const ohm = inverse(coarseConductance, bodyCount);
+  if (ohm === null) return none;
+  const rise = (above: number, below: number): number => errorFactor * Math.max(0, above / below - 1);
+  return {
+    errorShare: Float64Array.from({ length: bodyCount }, (_, b) =>
+      rise(ohm[b * (bodyCount + 1)]!, resistanceOhm[b * (bodyCount + 1)]!),
+    ),
+    togetherErrorShare: rise(total(conductance), total(coarseConductance)),
+  };
+}
+
+function total(conductance: Float64Array): number {
+  return conductance.reduce((sum, each) => sum + each, 0);
 }
 const errorFactor = 3;

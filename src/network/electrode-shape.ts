@@ -1,3 +1,4 @@
+import { cageDiameterM } from '../electrodes/cage.ts';
 import type { ElectrodeShape, Figure, RodFigures } from '../electrodes/electrode.ts';
 import type { Wire } from '../materials/wire.ts';
 import type { Electrode, Position, RoutePoint } from '../site/site.ts';
@@ -9,6 +10,8 @@ const anyRodDiameterM: Interval = { low: 0.0095, high: 0.0254 };
 const moistConcreteOhmM: Interval = { low: 30, high: 90 };
 /** Reinforcing bars of a footing, metres across. Common practice, no source. */
 const barDiameterM: Interval = { low: 0.01, high: 0.025 };
+/** Concrete round the bars of a footing, metres: EN 1992-1-1 4.4.1.3, on prepared ground to straight on soil, from memory. */
+const coverM: Interval = { low: 0.04, high: 0.075 };
 /** A wire on the ground or of unknown depth lies no deeper than this, metres. Common practice, no source. */
 export const usualDepthM: Interval = { low: 0.1, high: 0.8 };
 
@@ -70,7 +73,7 @@ function rods(e: Electrode, rod: RodFigures): ElectrodeShape {
   };
 }
 
-/** A beam as deep as it is high; a cage that is not tied is counted as its bars alone. */
+/** A beam as deep as it is high. */
 function encased(e: Electrode, topM: Interval): ElectrodeShape {
   const heightM = e.heightM ?? e.depthM ?? e.widthM;
   return {
@@ -80,8 +83,22 @@ function encased(e: Electrode, topM: Interval): ElectrodeShape {
     heightM,
     topM,
     concreteOhmM: moistConcreteOhmM,
-    coreDiameterM: e.wire?.diameterM ?? barDiameterM,
+    coreDiameterM: core(e, heightM),
   };
+}
+
+/**
+ * A tied cage is as thick as its bars round the section; one that is not tied is its bars alone, or the wire that was laid
+ * in; of one that nobody looked at anything between.
+ */
+function core(e: Electrode, heightM: Figure): Interval {
+  const alone = e.wire?.diameterM ?? barDiameterM;
+  if (e.cage === 'not tied' || e.widthM === null || heightM === null) return alone;
+  const least = cageDiameterM(e.widthM.low, heightM.low, barDiameterM.low, coverM.high);
+  // no thicker than the slimmest beam that the figures allow
+  const most = cageDiameterM(e.widthM.low, heightM.low, barDiameterM.high, coverM.low);
+  const high = Math.max(alone.high, most);
+  return { low: e.cage === 'tied' ? Math.max(alone.low, least) : alone.low, high };
 }
 
 /** A strap behaves as a round wire of radius (width + thickness) / 4 (H. B. Dwight, 1936, from memory). */

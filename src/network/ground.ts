@@ -1,6 +1,6 @@
 import { siteIndex } from '../bonding/site-index.ts';
 import { conductorLength } from '../bonding/span-figures.ts';
-import type { Body } from '../electrodes/body.ts';
+import type { Body, Run } from '../electrodes/body.ts';
 import { bodyOf } from '../electrodes/body-of.ts';
 import { closedFormOf } from '../electrodes/closed-form-of.ts';
 import { likelyFigures } from '../electrodes/electrode-resistance.ts';
@@ -95,7 +95,7 @@ function imagesOf(soil: GroundSoil | null): EnclosingSoils | null {
   const of = (plain: LayeredSoil | null): SoilImages | null => {
     if (plain === null) return null;
     const key = JSON.stringify(plain);
-    const images = made.get(key) ?? soilImages(plain);
+    const images = made.get(key) ?? soilImages(plain, 'coarse');
     made.set(key, images);
     return images;
   };
@@ -119,6 +119,15 @@ function placedBody(e: Electrode, place: readonly [number, number, number] | nul
   return made.ok ? made.body : null;
 }
 
+/** Rods in some eight pieces, long wires in more, stubs in two: what bodies feel of each other needs no finer cut. */
+function siteCutting({ from, to }: Run, runsOfBody: number): number {
+  const lengthM = Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]);
+  const pieces = 2 * Math.round((runsOfBody === 1 ? 2.5 : 1.5) * Math.sqrt(lengthM));
+  return Math.min(14, Math.max(2, pieces));
+}
+const siteErrorShare = 0.01;
+const finerUpTo = 150;
+
 function solvedTogether(
   placed: readonly Placed[],
   images: EnclosingSoils | null,
@@ -132,7 +141,7 @@ function solvedTogether(
     if (soil === null) return null;
     const kept = made.get(soil);
     if (kept !== undefined) return kept;
-    const solved = solveBodies(bodies, soil);
+    const solved = solveBodies(bodies, soil, { cutting: siteCutting, errorShare: siteErrorShare, finerUpTo });
     if (!solved.ok) refused = { reason: solved.reason, at: placed[solved.body]!.part };
     made.set(soil, solved.ok ? solved : null);
     return solved.ok ? solved : null;

@@ -109,11 +109,15 @@ function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | nu
   const solved = now.together.likely ?? now.together.high ?? now.together.low;
   if (solved === null) return null;
   const ids = [...now.indexOf.keys()];
-  const worst = solved.errorShare.reduce((best, share, i) => (share > solved.errorShare[best]! ? i : best), 0);
+  const isElectrode = (i: number): boolean => now.alone.has(ids[i]!);
+  const worst = solved.errorShare.reduce(
+    (best, share, i) => (isElectrode(i) && share > (solved.errorShare[best] ?? 0) ? i : best),
+    -1,
+  );
   return {
     segments: solved.segments.count,
-    errorShare: solved.errorShare[worst]!,
-    worstAt: ids[worst]?.split('/')[0] ?? null,
+    errorShare: solved.togetherErrorShare,
+    worstAt: ids[worst] ?? null,
     leaking: now.leaking.filter((c) => c.spans !== null).map((c) => c.id),
     limits: limitsOf(now, earth, speech),
   };
