@@ -8,13 +8,16 @@ export interface LayeredSoil {
 
 /** Least and greatest resistivity that a potential is worked out for, ohm metre: beyond sea water and dry rock. */
 export const resistivityLimitsOhmM = { low: 1e-3, high: 1e8 } as const;
+/** Greatest resistivity over the least of one soil: beyond, what is left where layers cancel is lost in the fit of images. */
+export const greatestContrast = 1e6;
 /** Thinnest layer, metres, and the most layers. */
 export const thinnestLayerM = 1e-3;
 export const mostLayers = 12;
 
 /**
  * Layers as a soil, neighbours of the same resistivity taken together. Throws RangeError, in words for a programmer, for no
- * layer, more than twelve, a thickness under a millimetre or a resistivity outside 1e-3 to 1e8 ohm metre.
+ * layer, more than twelve, a thickness under a millimetre, a resistivity outside 1e-3 to 1e8 ohm metre or resistivities
+ * more than 1e6 times apart.
  */
 export function layeredSoil(resistivityOhmM: readonly number[], thicknessM: readonly number[] = []): LayeredSoil {
   if (resistivityOhmM.length === 0) throw new RangeError('no layer of soil');
@@ -23,6 +26,9 @@ export function layeredSoil(resistivityOhmM: readonly number[], thicknessM: read
     const isUsable = ohmM >= resistivityLimitsOhmM.low && ohmM <= resistivityLimitsOhmM.high;
     if (!isUsable) throw new RangeError(`${ohmM} ohm m is no resistivity of soil`);
   }
+  const contrast = Math.max(...resistivityOhmM) / Math.min(...resistivityOhmM);
+  // a rounding more is no more
+  if (contrast > greatestContrast * (1 + 1e-12)) throw new RangeError(`resistivities ${contrast} times apart`);
   for (const thickM of thicknessM) {
     if (!(thickM >= thinnestLayerM && Number.isFinite(thickM))) throw new RangeError(`${thickM} m is no layer`);
   }

@@ -1,7 +1,7 @@
 import { type Interval, middle } from '../math/interval.ts';
-import { type LayeredSoil, layeredSoil, resistivityLimitsOhmM } from './layered-soil.ts';
+import { greatestContrast, type LayeredSoil, layeredSoil, resistivityLimitsOhmM } from './layered-soil.ts';
 import type { SoilLayers } from './layers.ts';
-import { simplerProfile } from './simpler-profile.ts';
+import { type ProfilePiece, simplerProfile } from './simpler-profile.ts';
 
 /** A change of resistivity from the surface (or the foot of the zone above, where that is deeper) down to a depth. */
 export interface SoilZone {
@@ -16,9 +16,12 @@ export interface ProfileBounds {
   readonly low: LayeredSoil | null;
   /** At no depth of less; null: there is none below 1e8 ohm metre. */
   readonly high: LayeredSoil | null;
-  /** All ranges at their middles; null where one is open or a thickness is unknown. */
+  /** All ranges at their middles; null where one is open, a thickness is unknown or they are too far apart. */
   readonly likely: LayeredSoil | null;
-  /** Stretches that were taken together with a neighbour (bounds outward) since too thin or too many; 0: the bounds are sharp. */
+  /**
+   * Stretches that were taken together with a neighbour since too thin or too many, and those brought nearer to the rest in
+   * resistivity since more than 1e6 times apart, all outward; 0: the bounds are sharp.
+   */
   readonly merged: number;
 }
 
@@ -36,8 +39,10 @@ export function profileBounds(layers: SoilLayers, zones: readonly SoilZone[] = [
   const spans = { layers: layerSpans(layers), zones: zoneSpans(zones) };
   const low = boundOf(spans, 'low');
   const high = boundOf(spans, 'high');
-  return { low: low.soil, high: high.soil, likely: likelyOf(layers, zones), merged: low.merged + high.merged };
+  return { low: low.soil, high: high.soil, likely: likelyOf(layers, zones), merged: changesOf(low) + changesOf(high) };
 }
+
+const changesOf = ({ merged, moved }: Bound): number => merged + moved;
 
 /** Depths between which something may lie, and what it may be there. */
 interface Span {
@@ -77,7 +82,14 @@ function zoneSpans(zones: readonly SoilZone[]): readonly Span[] {
 
 type Side = 'low' | 'high';
 
-function boundOf(spans: Spans, side: Side): { readonly soil: LayeredSoil | null; readonly merged: number } {
+interface Bound {
+  readonly soil: LayeredSoil | null;
+  readonly merged: number;
+  /** Stretches of another resistivity than asked for. */
+  readonly moved: number;
+}
+
+function boundOf(spans: Spans, side: Side): Bound {
   const cuts = new Set([0]);
   for (const { fromM, toM } of [...spans.layers, ...spans.zones]) {
     for (const depthM of [fromM, toM]) if (Number.isFinite(depthM)) cuts.add(depthM);
@@ -89,15 +101,27 @@ function boundOf(spans: Spans, side: Side): { readonly soil: LayeredSoil | null;
     return { ohmM: within(spans.layers) * within(spans.zones), thickM: footM - topM };
   });
   const { low, high } = resistivityLimitsOhmM;
-  if (!pieces.every(({ ohmM }) => ohmM >= low && ohmM <= high)) return { soil: null, merged: 0 };
-  const { profile, merged } = simplerProfile(pieces, side === 'low' ? Math.min : Math.max);
+  if (!pieces.every(({ ohmM }) => ohmM >= low && ohmM <= high)) return { soil: null, merged: 0, moved: 0 };
+  const near = nearer(pieces, side);
+  const moved = near.filter(({ ohmM }, at) => ohmM !== pieces[at]!.ohmM).length;
+  const { profile, merged } = simplerProfile(near, side === 'low' ? Math.min : Math.max);
   return {
     soil: layeredSoil(
       profile.map((p) => p.ohmM),
       profile.slice(0, -1).map((p) => p.thickM),
     ),
     merged,
+    moved,
   };
+}
+
+/** Resistivities further apart than a potential is worked out for, brought nearer to the side of the bound. */
+function nearer(pieces: readonly ProfilePiece[], side: Side): readonly ProfilePiece[] {
+  const all = pieces.map(({ ohmM }) => ohmM);
+  const [least, greatest] = [Math.min(...all), Math.max(...all)];
+  const within = (ohmM: number): number =>
+    side === 'low' ? Math.min(ohmM, least * greatestContrast) : Math.max(ohmM, greatest / greatestContrast);
+  return pieces.map(({ ohmM, thickM }) => ({ ohmM: within(ohmM), thickM }));
 }
 
 /** Of all that may lie in a stretch of depth (which no span begins or ends inside of). */
@@ -121,7 +145,9 @@ function likelyOf(layers: SoilLayers, zones: readonly SoilZone[]): LayeredSoil |
     zones: zoneSpans(zones.map(({ footM, ratio }) => ({ footM: exactly(footM), ratio: exactly(ratio) }))),
   };
   const isOpen = [...spans.layers, ...spans.zones].some(({ fromM, range }) => Number.isNaN(fromM + range.low));
-  return isOpen ? null : boundOf(spans, 'low').soil;
+  if (isOpen) return null;
+  const { soil, moved } = boundOf(spans, 'low');
+  return moved > 0 ? null : soil;
 }
 
 /** Stands for a range without a middle. */
