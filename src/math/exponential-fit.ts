@@ -16,7 +16,8 @@ export interface ExponentialBasis {
 }
 
 /**
- * Error of a fit, relative to what the function is near its poles (of order 1 for reflections). The exponentials side by
+ * Error of a fit, of functions as large as 1 near their poles (up to ten times that for an exponential of a depth just beyond
+ * the least; beyond 1e-10 rounding rules). The exponentials side by
  * side on a logarithmic scale, exp(-exp x), carry waves of x in proportion to the gamma function of an imaginary argument,
  * which falls off as exp(-pi w / 2); the finest wave that depths in this ratio can carry has w = pi / ln(ratio).
  */
@@ -24,11 +25,13 @@ export function fitError(depthRatio: number): number {
   return Math.exp(-(Math.PI ** 2) / (2 * Math.log(depthRatio)));
 }
 
+/** Depths before the least one: what dies away by it needs some on both sides. */
+const lead = 4;
 /** Samples per depth. */
 const samplesPerDepth = 2.5;
 /** Weight that keeps strengths small where samples leave them open, relative to a sample. */
 const ridge = 1e-11;
-/** Samples begin here, in units of 1 / depths[0]: exp(-30) is nothing beside the aim. */
+/** Samples begin here, in units of 1 / the first depth: exp(-30) is nothing beside the aim. */
 const firstSample = 30;
 /** They end here, in units of 1 / the last depth. */
 const lastSample = 1e-3;
@@ -40,7 +43,7 @@ const lastSample = 1e-3;
 export function exponentialBasis(leastDepth: number, greatestDepth: number, depthRatio = 1.3): ExponentialBasis {
   const ratio = Math.min(Math.max(greatestDepth / leastDepth, 1), 1e12);
   // in steps of four, so that few bases serve all soils
-  const count = 4 * (2 + Math.ceil(Math.log(ratio) / Math.log(depthRatio) / 4));
+  const count = 4 * (1 + Math.ceil(Math.log(ratio) / Math.log(depthRatio) / 4)) + lead;
   const unit = unitBasis(count, depthRatio);
   return {
     depths: unit.depths.map((depth) => depth * leastDepth),
@@ -49,7 +52,7 @@ export function exponentialBasis(leastDepth: number, greatestDepth: number, dept
   };
 }
 
-/** The same for depths from 1 on: the exponents do not change with the unit of length. */
+/** The same for a least depth of 1: the exponents do not change with the unit of length. */
 interface UnitBasis {
   readonly depths: Float64Array;
   readonly lambdas: Float64Array;
@@ -71,12 +74,12 @@ function unitBasis(count: number, depthRatio: number): UnitBasis {
 }
 
 function triangulate(count: number, depthRatio: number): UnitBasis {
-  const depths = Float64Array.from({ length: count }, (_, k) => depthRatio ** k);
-  const spread = Math.log((firstSample / lastSample) * depths[count - 1]!);
+  const depths = Float64Array.from({ length: count }, (_, k) => depthRatio ** (k - lead));
+  const spread = Math.log((firstSample / lastSample) * depthRatio ** (count - 1));
   const samples = Math.ceil((samplesPerDepth * spread) / Math.log(depthRatio));
   const lambdas = Float64Array.from(
     { length: samples },
-    (_, j) => firstSample * Math.exp((-spread * j) / (samples - 1)),
+    (_, j) => (firstSample / depths[0]!) * Math.exp((-spread * j) / (samples - 1)),
   );
   const rows = samples + count;
   const columns = Array.from(depths, (depth, k) => {

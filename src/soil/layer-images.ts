@@ -30,7 +30,7 @@ export interface SoilImages {
  * exponentials, each the transform of one more image.
  *
  * Error of the potential of a point, at worst (source in a layer that resists far more than its neighbour, receiver as far
- * away as ten times its thickness): `fine` 1e-6 for resistivities up to 1e4 apart, 1e-4 up to 1e6; `coarse` 1e-3 up to 1e5,
+ * away as ten times its thickness): `fine` 1e-6 for resistivities up to 1e5 apart, 1e-5 up to 1e6; `coarse` 1e-3 up to 1e5,
  * 5e-3 up to 1e6, in little more than half the images. Resistances of electrodes: a hundredth of that.
  *
  * Source: E. D. Sunde, Earth Conduction Effects in Transmission Systems (1949), chapter 2 (from memory), for the layers;
@@ -87,9 +87,9 @@ export type Fineness = keyof typeof aims;
 /** Few, so that soils share their bases. */
 const depthRatios = [1.6, 1.45, 1.3, 1.25, 1.2] as const;
 
-/** What is left where two layers cancel each other is this much smaller than each: their contrast (and 4, as measured). */
+/** What is left where two layers cancel each other is by as much smaller than each as they are apart. */
 function depthRatioFor(contrast: number, aim: number): number {
-  return depthRatios.find((ratio) => 4 * contrast * fitError(ratio) <= aim) ?? depthRatios.at(-1)!;
+  return depthRatios.find((ratio) => contrast * fitError(ratio) <= aim) ?? depthRatios.at(-1)!;
 }
 
 function imagesBetween(waves: Waves, source: number, receiver: number): ImageSet {
