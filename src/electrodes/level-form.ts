@@ -11,7 +11,8 @@ export function wireForm(shape: WireShape | PipeShape): ClosedForm {
   return {
     formula: 'rho / (4 pi) (f(a) + f(2 h)), f(x) = 2 / L (asinh(L / x) - sqrt(1 + (x / L)^2) + x / L)',
     source: dwight,
-    errorShare: { low: -0.01, high: 0 },
+    // the thicker, the more current the ends carry: a pipe of a hundred radii has 2.5 % less
+    errorShare: { low: isWire ? -0.01 : -0.03, high: 0 },
     figures: isWire ? { lengthM, radiusM: shape.radiusM, depthM } : { lengthM, diameterM: shape.diameterM, depthM },
     alsoMissing: [],
     outOfRange: wireOutOfRange('lengthM', isWire ? 'radiusM' : 'diameterM'),
