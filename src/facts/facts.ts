@@ -130,6 +130,8 @@ export interface EarthFacts {
   readonly ofPart: ReadonlyMap<string, { readonly value: number | null; readonly low: number; readonly high: number }>;
   readonly currentShare: ReadonlyMap<string, number>;
   readonly couplingLeftOut: readonly (readonly [string, string])[];
+  /** Supports, guys and electrodes that may leak too: in for the low figures alone. */
+  readonly perhaps: readonly string[];
   readonly residual: number;
   readonly worstAt: string | null;
 }

@@ -60,7 +60,8 @@ export function dcBetween(site: Site, stateId: string | null, from: PointRef, to
   for (const network of groupNetworks(graph)) {
     const [start, end] = [a, b].map(({ nodes: ids }) => ids.find((id) => network.indexOf.has(id)));
     if (start === undefined || end === undefined) continue;
-    return start === end ? null : between(solvedPiece(run, network), start, end);
+    const isBonded = network.bonded[network.indexOf.get(start)!] === network.bonded[network.indexOf.get(end)!];
+    return start === end || !isBonded ? null : between(solvedPiece(run, network), start, end);
   }
   return null;
 }
@@ -70,8 +71,8 @@ function solvedPiece(
   network: GroupNetwork,
 ): Solved {
   const electrodes = new Map(run.site.electrodes.map((e) => [e.id, e]));
-  const group = solveGroup({ graph: run.graph, electrodes }, network, run.ground);
-  if (group !== null) return { ...group, electrodes: group.points.map((p) => p.id.split('/')[0]!) };
+  const group = solveGroup({ graph: run.graph, site: run.site, electrodes }, network, run.ground);
+  if (group !== null) return { ...group, electrodes: group.points.map((p) => p.part) };
   const earth = { nodes: [], lowOhm: [], highOhm: [], nominalOhm: [] };
   const ranged: RangedNetwork = { nodeCount: network.nodes.length, branches: network.branches, earth };
   const solved = solveRange(ranged);

@@ -19,6 +19,8 @@ import { type Ground, groundOf } from './ground.ts';
 import { conditionOfState, groundSoil } from './ground-soil.ts';
 import { leakingNetwork } from './leaking-network.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
+import { perhapsInSoil } from './perhaps-in-soil.ts';
+import { uncoupledHigh } from './uncoupled-high.ts';
 
 /** What the direct-current solve of a site gives, by the owner's ids. */
 export interface DcRun {
@@ -33,6 +35,8 @@ export interface DcRun {
     /** Of a current put into the service bar. */
     readonly currentShare: ReadonlyMap<string, number>;
     readonly couplingLeftOut: readonly (readonly [string, string])[];
+    /** Supports, guys and electrodes that may leak too: in for the low figures alone. */
+    readonly perhaps: readonly string[];
     readonly residual: number;
     readonly worstAt: string | null;
   };
@@ -58,7 +62,7 @@ export function dcOf(run: BondingRun, ground: Ground = groundOfRun(run)): DcRun 
   const { alone } = ground;
   const electrodes = new Map(site.electrodes.map((e) => [e.id, e]));
   const pieces = groupNetworks(graph);
-  const groups = pieces.flatMap((network) => solveGroup({ graph, electrodes }, network, ground) ?? []);
+  const groups = pieces.flatMap((network) => solveGroup({ graph, site, electrodes }, network, ground) ?? []);
   const ofPart = new Map<string, ResistanceBounds>();
   for (const [part, ohm] of groups.flatMap((g) => partBounds(run, g))) ofPart.set(part, better(ofPart.get(part), ohm));
   const service = bonding.service.part;
@@ -75,15 +79,26 @@ export function dcOf(run: BondingRun, ground: Ground = groundOfRun(run)): DcRun 
       ofPart,
       currentShare: share?.shares ?? new Map(),
       couplingLeftOut: groups.flatMap((g) => g.leftOut),
+      perhaps: perhapsOf(groups, ground),
       residual: share?.residual ?? 0,
       worstAt: share?.worstAt ?? null,
     },
   };
 }
 
+/** Not the conductors without a place: the ground lists those. */
+function perhapsOf(groups: readonly SolvedGroup[], { aloneOfLeaking }: Ground): readonly string[] {
+  const points = groups.flatMap((g) => g.points.filter((p) => p.certain === 'perhaps' && !aloneOfLeaking.has(p.id)));
+  return [...new Set(points.map((p) => p.part))].sort();
+}
+
 /** One bonded group; null where it has no electrode or its earth makes no sense even without coupling. */
 export function solveGroup(
-  { graph, electrodes }: Pick<BondingRun, 'graph'> & { readonly electrodes: ReadonlyMap<string, Electrode> },
+  {
+    graph,
+    site,
+    electrodes,
+  }: Pick<BondingRun, 'graph' | 'site'> & { readonly electrodes: ReadonlyMap<string, Electrode> },
   whole: GroupNetwork,
   ground: Ground,
 ): SolvedGroup | null {
@@ -95,18 +110,22 @@ export function solveGroup(
     const electrode = electrodeAt(owned, id);
     if (taken.has(electrode.id)) return [];
     taken.add(electrode.id);
-    return [{ id: electrode.id, node, alone: ground.alone.get(part)!, certain: 'there' }];
+    const bonded = whole.bonded[node]!;
+    return [{ id: electrode.id, part, node, bonded, alone: ground.alone.get(part)!, certain: 'there' }];
   });
   if (own.length === 0) return null;
   const { network, nodeCount, points: leaks } = leakingNetwork(whole, ground);
-  const points = [...own, ...leaks];
+  const points = [...own, ...leaks, ...perhapsInSoil({ graph, site }, whole, ground)];
   const coupled = earthRanges(points, ground);
   for (const { earth, leftOut } of [coupled, withoutCoupling(coupled, points)]) {
     const ranged: RangedNetwork = { nodeCount, branches: network.branches, earth };
     const solved = solveRange(ranged);
     if (!solved.ok) continue;
     const likely = likelySolutions(ranged, solved);
-    return { network, points, solved, likely, leftOut, bounds: boundsWithValue(solved, likely) };
+    const isPlaced = points.map((p) => ground.together.high !== null && ground.indexOf.has(p.id));
+    const highs = leftOut.length === 0 ? null : uncoupledHigh(ranged, isPlaced);
+    const bounds = boundsWithValue(solved, likely).map((b, i) => (highs === null ? b : { ...b, high: highs[i]! }));
+    return { network, points, solved, likely, leftOut, bounds };
   }
   return null;
 }
@@ -172,23 +191,22 @@ function shareOf(run: BondingRun, group: SolvedGroup, service: string) {
   const [first] = flows;
   if (first === undefined) return null;
   return {
-    shares: sharesOf(run, group, flows),
+    shares: sharesOf(group, group.network.bonded[node!]!, flows),
     residual: Math.max(...flows.map((f) => f.residual)),
     worstAt: first.worstNode === null ? null : (group.network.nodes[first.worstNode] ?? null),
   };
 }
 
-/** By electrode; rods of one group that nothing joins are taken together. */
-function sharesOf({ graph }: BondingRun, group: SolvedGroup, flows: readonly ReturnType<typeof flow>[]) {
+/** By electrode or leaking conductor of the service's group; what has several points in the soil is taken together. */
+function sharesOf({ points }: SolvedGroup, bonded: number, flows: readonly ReturnType<typeof flow>[]) {
   const shares = new Map<string, number>();
-  group.points.forEach(({ node, id }, i) => {
+  points.forEach((point, i) => {
+    if (point.bonded !== bonded || point.certain === 'perhaps') return;
     const share = agreed(
       flows.map((f) => f.earthA[i] ?? null),
       'one',
     );
-    const at = group.network.nodes[node];
-    const part = at === undefined ? id.split('/')[0]! : graph.getNodeAttribute(at, 'part');
-    if (share !== null) shares.set(part, (shares.get(part) ?? 0) + share);
+    if (share !== null) shares.set(point.part, (shares.get(point.part) ?? 0) + share);
   });
   return shares;
 }

@@ -7,7 +7,11 @@ import type { Ground } from './ground.ts';
 export interface EarthPoint {
   /** Of the electrode, or of a piece of a buried conductor. */
   readonly id: string;
+  /** The electrode or conductor. */
+  readonly part: string;
   readonly node: number;
+  /** Points of equal number hang together by bonds that are known to be there. */
+  readonly bonded: number;
   readonly alone: Pick<AloneOhm, 'ohm' | 'how'>;
   /** Where it is not certain that it leaks: in for the low answer (and the likely one), out for the high one. */
   readonly certain: 'there' | 'likely' | 'perhaps';
@@ -67,12 +71,15 @@ function isLeftOut({ certain }: EarthPoint, side: Side): boolean {
 }
 
 function pairsLeftOut(points: readonly EarthPoint[], { indexOf, together }: Ground): EarthRanges['leftOut'] {
+  // with every figure stated and no places a file is a plain network of resistors
+  const isPlain = (a: EarthPoint, b: EarthPoint): boolean =>
+    [a, b].every((p) => p.alone.how === 'stated' && !indexOf.has(p.id));
   const isFelt = (p: EarthPoint): boolean => together.likely !== null && indexOf.has(p.id);
   const counted = points.filter((p) => p.certain === 'there' && p.alone.how !== 'unknown');
   return counted.flatMap((a, i) =>
     counted
       .slice(i + 1)
-      .filter((b) => !isFelt(a) || !isFelt(b))
+      .filter((b) => a.bonded === b.bonded && (!isFelt(a) || !isFelt(b)) && !isPlain(a, b))
       .map((b) => [a.id, b.id] as const),
   );
 }

@@ -29,10 +29,10 @@ export function leakingNetwork(network: GroupNetwork, ground: Ground): LeakingNe
     const pieces = leak?.spans?.[span!] ?? [];
     if (leak !== undefined && leak.spans === null && !counted.has(part)) {
       counted.add(part);
-      points.push(...wholePoint(leak, branch.from, ground));
+      points.push(...wholePoint(leak, branch.from, network.bonded[branch.from]!, ground));
     }
     const middles = pieces.map((_, piece) => {
-      points.push(piecePoint(leak!, pieceId(part, span!, piece), nodeCount, ground));
+      points.push(piecePoint(leak!, pieceId(part, span!, piece), nodeCount, network.bonded[branch.from]!, ground));
       return nodeCount++;
     });
     const stations = [branch.from, ...middles, branch.to];
@@ -56,15 +56,27 @@ function shareOf(branch: RangedBranch, share: number): RangedBranch {
   };
 }
 
-function piecePoint(leak: LeakingConductor, id: string, node: number, { together, indexOf }: Ground): EarthPoint {
+function piecePoint(
+  leak: LeakingConductor,
+  id: string,
+  node: number,
+  bonded: number,
+  { together, indexOf }: Ground,
+): EarthPoint {
   const index = indexOf.get(id)!;
   const own = (side: 'low' | 'likely' | 'high') => together[side]?.aloneOhm[index] ?? null;
   const [low, likely, high] = [own('low'), own('likely'), own('high')];
   const ohm = low === null ? null : { low, value: likely, high: high ?? Number.POSITIVE_INFINITY };
-  return { id, node, alone: { ohm, how: 'computed' }, certain: leak.isBare ? 'there' : 'likely' };
+  const certain = leak.isBare ? 'there' : 'likely';
+  return { id, part: leak.id, node, bonded, alone: { ohm, how: 'computed' }, certain };
 }
 
-function wholePoint({ id }: LeakingConductor, node: number, { aloneOfLeaking }: Ground): readonly EarthPoint[] {
+function wholePoint(
+  { id }: LeakingConductor,
+  node: number,
+  bonded: number,
+  { aloneOfLeaking }: Ground,
+): readonly EarthPoint[] {
   const ohm = aloneOfLeaking.get(id);
-  return ohm === undefined ? [] : [{ id, node, alone: { ohm, how: 'computed' }, certain: 'perhaps' }];
+  return ohm === undefined ? [] : [{ id, part: id, node, bonded, alone: { ohm, how: 'computed' }, certain: 'perhaps' }];
 }
