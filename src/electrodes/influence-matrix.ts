@@ -12,58 +12,130 @@ import type { Segments } from './segments.ts';
 export function influenceMatrix(segments: Segments, images: SoilImages): Float64Array {
   const { count, layer, sheathOhm } = segments;
   const matrix = new Float64Array(count * count);
-  const layers = images.soil.resistivityOhmM.length;
-  const sets: (ImageSet | undefined)[] = new Array(layers * layers);
+  let near = new Int32Array(0);
   for (let row = 0; row < count; row++) {
-    for (let column = 0; column <= row; column++) {
-      const at = layer[column]! * layers + layer[row]!;
-      const set = sets[at] ?? images.between(layer[column]!, layer[row]!);
-      sets[at] = set;
-      const ohm = pairOhm(segments, set, row, column);
-      matrix[row * count + column] = ohm;
-      matrix[column * count + row] = ohm;
+    // segments of one layer come in stretches, and a stretch has one set of images
+    for (let first = 0, end = 0; first <= row; first = end) {
+      while (end <= row && layer[end] === layer[first]) end++;
+      const set = images.between(layer[first]!, layer[row]!);
+      if (near.length < (end - first) * set.count) near = new Int32Array(count * set.count);
+      const nearCount = addFar(matrix, segments, set, row, first, end, near);
+      addNear(matrix, segments, set, row, near.subarray(0, nearCount));
     }
     matrix[row * count + row] = matrix[row * count + row]! + sheathOhm[row]!;
   }
+  mirror(matrix, count);
   return matrix;
 }
 
 /** Square of the distance, in lengths of the longer segment, from which second moments do. */
 const farSquared = 16;
 
-/** Segment `i` under all images of segment `j`. */
-function pairOhm({ middleM, along, lengthM, radiusM }: Segments, set: ImageSet, i: number, j: number): number {
-  const [pi, pj] = [3 * i, 3 * j];
-  const [lengthI, lengthJ] = [lengthM[i]!, lengthM[j]!];
-  const dx = middleM[pi]! - middleM[pj]!;
-  const dy = middleM[pi + 1]! - middleM[pj + 1]!;
-  const [zi, zj] = [middleM[pi + 2]!, middleM[pj + 2]!];
-  const [ix, iy, iz] = [along[pi]!, along[pi + 1]!, along[pi + 2]!];
-  const [jx, jy, jz] = [along[pj]!, along[pj + 1]!, along[pj + 2]!];
-  const level = dx * dx + dy * dy;
-  const levelI = ix * dx + iy * dy;
-  const levelJ = jx * dx + jy * dy;
-  const longest = Math.max(lengthI, lengthJ);
-  const far = farSquared * longest * longest;
-  const momentI = (lengthI * lengthI) / 24;
-  const momentJ = (lengthJ * lengthJ) / 24;
-  const width = (radiusM[i]! * radiusM[i]! + radiusM[j]! * radiusM[j]!) / 2;
-  const { count, strengthOhmM, sign, offsetM } = set;
-  let sum = 0;
-  for (let k = 0; k < count; k++) {
-    const mirrored = sign[k]!;
-    const dz = zi - offsetM[k]! - mirrored * zj;
-    const squared = level + dz * dz;
-    if (squared < far) {
-      const near = meanInverseDistance(dx, dy, dz, ix, iy, iz, lengthI, jx, jy, mirrored * jz, lengthJ, width);
-      sum += strengthOhmM[k]! * near;
-      continue;
+/**
+ * Segment `row` under all far images of segments [first, end). Near ones are written down in `near` for `addNear`, as
+ * segment * images + image, and counted: without a call, all of this loop stays in registers.
+ *
+ * A far image: (1 + m) / distance with m = sum over both lines of (l^2 / 24) (3 c^2 - 1) / distance^2, c the cosine of the
+ * line with the way between; in the difference in depth c^2 is a polynomial, so that an image takes one division and one
+ * root.
+ */
+function addFar(
+  matrix: Float64Array,
+  { middleM, along, lengthM, count }: Segments,
+  { strengthOhmM, sign, offsetM, count: images }: ImageSet,
+  row: number,
+  first: number,
+  end: number,
+  near: Int32Array,
+): number {
+  let nearCount = 0;
+  const i = 3 * row;
+  const lengthI = lengthM[row]!;
+  const momentI = (lengthI * lengthI) / 8;
+  for (let column = first; column < end; column++) {
+    const j = 3 * column;
+    const dx = middleM[i]! - middleM[j]!;
+    const dy = middleM[i + 1]! - middleM[j + 1]!;
+    const zi = middleM[i + 2]!;
+    const zj = middleM[j + 2]!;
+    const iz = along[i + 2]!;
+    const jz = along[j + 2]!;
+    const lengthJ = lengthM[column]!;
+    const momentJ = (lengthJ * lengthJ) / 8;
+    const level = dx * dx + dy * dy;
+    const levelI = along[i]! * dx + along[i + 1]! * dy;
+    const levelJ = along[j]! * dx + along[j + 1]! * dy;
+    const upright = momentI * iz * iz + momentJ * jz * jz;
+    const fixed = upright - (momentI + momentJ) / 3;
+    const across = momentI * levelI * levelI + momentJ * levelJ * levelJ - upright * level;
+    const slopeI = 2 * momentI * levelI * iz;
+    const slopeJ = 2 * momentJ * levelJ * jz;
+    const longest = Math.max(lengthI, lengthJ);
+    const far = farSquared * longest * longest;
+    let ohm = 0;
+    for (let k = 0; k < images; k++) {
+      const turn = sign[k]!;
+      const dz = zi - offsetM[k]! - turn * zj;
+      const squared = level + dz * dz;
+      if (squared < far) {
+        near[nearCount++] = column * images + k;
+        continue;
+      }
+      const inverse = 1 / squared;
+      const moments = (fixed + (across + (slopeI + turn * slopeJ) * dz) * inverse) * inverse;
+      ohm += strengthOhmM[k]! * Math.sqrt(inverse) * (1 + moments);
     }
-    const inverse = 1 / squared;
-    const alongI = levelI + iz * dz;
-    const alongJ = levelJ + mirrored * jz * dz;
-    const moments = momentI * (3 * alongI * alongI * inverse - 1) + momentJ * (3 * alongJ * alongJ * inverse - 1);
-    sum += strengthOhmM[k]! * Math.sqrt(inverse) * (1 + moments * inverse);
+    matrix[row * count + column] = ohm;
   }
-  return sum;
+  return nearCount;
+}
+
+/** Adds what `addFar` left. */
+function addNear(matrix: Float64Array, segments: Segments, set: ImageSet, row: number, near: Int32Array): void {
+  for (const at of near) {
+    const column = Math.floor(at / set.count);
+    const entry = row * segments.count + column;
+    const image = at - column * set.count;
+    matrix[entry] = matrix[entry]! + set.strengthOhmM[image]! * nearMean(segments, set, row, column, image);
+  }
+}
+
+/** Mean of 1 / distance of segment `i` from an image of segment `j`. */
+function nearMean(
+  { middleM, along, lengthM, radiusM }: Segments,
+  { sign, offsetM }: ImageSet,
+  i: number,
+  j: number,
+  image: number,
+): number {
+  const turn = sign[image]!;
+  return meanInverseDistance(
+    middleM[3 * i]! - middleM[3 * j]!,
+    middleM[3 * i + 1]! - middleM[3 * j + 1]!,
+    middleM[3 * i + 2]! - offsetM[image]! - turn * middleM[3 * j + 2]!,
+    along[3 * i]!,
+    along[3 * i + 1]!,
+    along[3 * i + 2]!,
+    lengthM[i]!,
+    along[3 * j]!,
+    along[3 * j + 1]!,
+    turn * along[3 * j + 2]!,
+    lengthM[j]!,
+    (radiusM[i]! * radiusM[i]! + radiusM[j]! * radiusM[j]!) / 2,
+  );
+}
+
+/** Side of a square that both triangles keep in the cache. */
+const side = 32;
+
+/** Copies the lower triangle to the upper one, square by square. */
+function mirror(matrix: Float64Array, count: number): void {
+  for (let top = 0; top < count; top += side) {
+    for (let left = 0; left <= top; left += side) {
+      for (let row = top; row < Math.min(count, top + side); row++) {
+        const end = Math.min(row, left + side);
+        for (let column = left; column < end; column++) matrix[column * count + row] = matrix[row * count + column]!;
+      }
+    }
+  }
 }
