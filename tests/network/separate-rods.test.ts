@@ -31,8 +31,8 @@ describe('rods that nothing joins', () => {
     const earth = earthWith('no', ['rods.1', 'rods.2']);
     expect(earth.resistanceOhm?.value).toBeCloseTo(20, 9);
     expect(earth.currentShare.get('rods')).toBeCloseTo(1, 9);
-    // Where each stands is not known, so what the one does to the other is left out and named.
-    expect(earth.couplingLeftOut).toEqual([['rods.1', 'rods.2']]);
+    // Stated figures without places are plain resistors: nothing is left out.
+    expect(earth.couplingLeftOut).toEqual([]);
   });
 
   test('joined ones are one electrode, by whichever rod they are reached', () => {
