@@ -64,6 +64,7 @@ const lowering: ReadonlySet<string> = new Set([
   'armLengthM',
   'diameterM',
   'radiusM',
+  'joiningRadiusM',
   'widthM',
   'heightM',
   'spacingM',
