@@ -5,6 +5,7 @@ import type { ClosedForm, Figures } from './closed-form.ts';
 import { closedFormOf } from './closed-form-of.ts';
 import type { ElectrodeShape } from './electrode.ts';
 import { type ElectrodeResistance, likelyFigures } from './electrode-resistance.ts';
+import type { Placement } from './placement.ts';
 import { solveBodies } from './solve-bodies.ts';
 
 /** Images of the plain soils that enclose a soil and of the likely one; null: see `ProfileBounds`. */
@@ -18,9 +19,13 @@ export interface EnclosingSoils {
  * Resistance of one electrode alone to remote earth (ohm), solved by boundary elements: `value` at the middle of every range
  * in the likely soil, `low` with the most metal in the soil of least resistivity, `high` with the least metal in that of the
  * most. Figures of which more may raise or lower it (depths, the hole of a drilled rod) are tried at both ends. `missing` as
- * for the closed form of its kind, which tells what has to be known.
+ * for the closed form of its kind, which tells what has to be known. `way`: the points that a wire passes, where they are known.
  */
-export function solvedResistance(shape: ElectrodeShape, soils: EnclosingSoils | null): ElectrodeResistance {
+export function solvedResistance(
+  shape: ElectrodeShape,
+  soils: EnclosingSoils | null,
+  way: Way | null = null,
+): ElectrodeResistance {
   const form = closedFormOf(shape);
   const answer: ElectrodeResistance = {
     ohm: null,
@@ -43,9 +48,9 @@ export function solvedResistance(shape: ElectrodeShape, soils: EnclosingSoils | 
   if (outOfRange.length > 0) return { ...answer, outOfRange };
   if (form.perOhmM(likely) === null) return { ...answer, outOfRange: ['spacingM'] };
   const isOpen = Object.values(ranges).some((range) => middle(range) === null);
-  const value = isOpen || soils.likely === null ? null : ohmOf(shape, likely, soils.likely);
-  const low = bound(shape, ranges, 'low', soils.low);
-  const high = bound(shape, ranges, 'high', soils.high);
+  const value = isOpen || soils.likely === null ? null : ohmOf({ shape, way }, likely, soils.likely);
+  const low = bound({ shape, way }, ranges, 'low', soils.low);
+  const high = bound({ shape, way }, ranges, 'high', soils.high);
   const ohm = { value, low: Math.min(low, value ?? low), high: Math.max(high, value ?? high) };
   return { ...answer, missing: soils.likely === null ? ['soil.layers.thickness'] : [], ohm };
 }
@@ -57,6 +62,9 @@ function missingOf(form: ClosedForm, soils: EnclosingSoils | null): readonly str
     ...(soils === null ? ['soil.layers'] : []),
   ];
 }
+
+/** Points that a buried wire passes, and whether it closes on itself. */
+export type Way = Pick<Placement, 'route' | 'closed'>;
 
 /** Of these more lowers a resistance; of a filling's resistivity more raises it; of all others it may go either way. */
 const lowering: ReadonlySet<string> = new Set([
@@ -74,7 +82,7 @@ const raising: ReadonlySet<string> = new Set(['concreteOhmM', 'backfillOhmM']);
 
 /** Least or greatest of the corners that can be the least or the greatest; no bound where a figure is open to that side. */
 function bound(
-  shape: ElectrodeShape,
+  asked: Asked,
   ranges: Readonly<Record<string, Interval>>,
   side: 'low' | 'high',
   soil: SoilImages | null,
@@ -83,24 +91,50 @@ function bound(
   if (soil === null) return unbounded;
   let corners: Figures[] = [{}];
   for (const [name, range] of Object.entries(ranges)) {
-    const ends = endsOf(name, range, side);
+    const ends = endsOf(asked.shape, name, range, side);
     if (ends.some((end) => end === Number.POSITIVE_INFINITY)) return unbounded;
     corners = corners.flatMap((corner) => ends.map((end) => ({ ...corner, [name]: end })));
   }
-  const all = corners.map((figures) => ohmOf(shape, figures, soil) ?? unbounded);
+  const all = corners.map((figures) => ohmOf(asked, figures, soil) ?? unbounded);
   return side === 'low' ? Math.min(...all) : Math.max(...all);
 }
 
-function endsOf(name: string, { low, high }: Interval, side: 'low' | 'high'): readonly number[] {
+function endsOf(
+  { kind }: ElectrodeShape,
+  name: string,
+  { low, high }: Interval,
+  side: 'low' | 'high',
+): readonly number[] {
   if (low === high) return [low];
-  if (lowering.has(name)) return [side === 'low' ? high : low];
+  // more concrete is more metal only where it conducts better than the soil
+  if (lowering.has(name) && !(kind === 'encased' && (name === 'widthM' || name === 'heightM')))
+    return [side === 'low' ? high : low];
   if (raising.has(name)) return [side === 'low' ? low : high];
   return [low, high];
 }
 
+interface Asked {
+  readonly shape: ElectrodeShape;
+  readonly way: Way | null;
+}
+
+/** Rods of one size are many on a site: each body is solved once in a soil. */
+const solvedIn = new WeakMap<SoilImages, Map<string, number | null>>();
+
 /** null where these figures make no body. */
-function ohmOf(shape: ElectrodeShape, figures: Figures, soil: SoilImages): number | null {
-  const made = bodyOf(shape, figures);
+function ohmOf(asked: Asked, figures: Figures, soil: SoilImages): number | null {
+  const solved = solvedIn.get(soil) ?? new Map<string, number | null>();
+  solvedIn.set(soil, solved);
+  const key = JSON.stringify([asked, figures]);
+  const kept = solved.get(key);
+  if (kept !== undefined) return kept;
+  const ohm = solvedOhm(asked, figures, soil);
+  solved.set(key, ohm);
+  return ohm;
+}
+
+function solvedOhm({ shape, way }: Asked, figures: Figures, soil: SoilImages): number | null {
+  const made = bodyOf(shape, figures, { at: [0, 0], ...way });
   if (!made.ok) return null;
   const solved = solveBodies([made.body], soil);
   return solved.ok ? solved.aloneOhm[0]! : null;

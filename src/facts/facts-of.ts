@@ -2,6 +2,7 @@ import { type BondingRun, bondingOf } from '../bonding/bonding-of.ts';
 import { reachInStates } from '../bonding/reach-in-states.ts';
 import { type DcRun, dcOf, groundOfRun } from '../network/dc-of.ts';
 import { earthConditions } from '../network/earth-conditions.ts';
+import { measuredSoil } from '../network/measured-soil.ts';
 import { transferredShares } from '../network/transferred-shares.ts';
 import type { Site } from '../site/site.ts';
 import { conductorFacts } from './conductor-facts.ts';
@@ -22,6 +23,7 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
   const ground = once(() => ({
     conditions: earthConditions(bonded(), { ground: soil(), dc: dc() }, seasons),
     transferred: transferredShares(bonding().groups, soil()),
+    measured: measuredSoil(site(), soil()),
   }));
   const bonding = () => bonded().bonding;
   const joints = once(() => jointFacts(site(), (id) => dc().jointOhm.get(id) ?? null));

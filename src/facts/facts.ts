@@ -8,6 +8,7 @@ import type { Metal } from '../materials/metals.ts';
 import type { Wire } from '../materials/wire.ts';
 import type { AloneOhm } from '../network/alone-ohm.ts';
 import type { EarthCondition } from '../network/earth-conditions.ts';
+import type { MeasuredSoil } from '../network/measured-soil.ts';
 import type { TransferredShare } from '../network/transferred-shares.ts';
 import type {
   Answer,
@@ -140,6 +141,8 @@ export interface GroundFacts {
   /** The ground as it is in the state of the study first, then in other conditions. */
   readonly conditions: readonly EarthCondition[];
   readonly transferred: readonly TransferredShare[];
+  /** What electrodes measured alone say of the soil. */
+  readonly measured: MeasuredSoil;
 }
 
 export interface Facts {

@@ -1,5 +1,5 @@
 import type { ElectrodeResistance } from '../electrodes/electrode-resistance.ts';
-import { type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
+import { type EnclosingSoils, solvedResistance, type Way } from '../electrodes/solved-resistance.ts';
 import type { Electrode } from '../site/site.ts';
 import { middle } from '../units/interval.ts';
 import { electrodeShape } from './electrode-shape.ts';
@@ -19,11 +19,11 @@ export interface AloneOhm {
  * Stated where the owner states it as measured alone (an instrument over its range bounds it from below by nothing known),
  * else solved in the soil.
  */
-export function aloneOhm(e: Electrode, soils: EnclosingSoils | null): AloneOhm {
+export function aloneOhm(e: Electrode, soils: EnclosingSoils | null, way: Way | null): AloneOhm {
   if (e.resistance !== null && e.measured !== 'bonded') return stated(e.resistance);
   const shape = electrodeShape(e);
   if (shape === null) return unknown(['resistance']);
-  const { ohm, missing, outOfRange, formula, source } = solvedResistance(shape, soils);
+  const { ohm, missing, outOfRange, formula, source } = solvedResistance(shape, soils, way);
   if (ohm === null) return unknown([...missing, ...outOfRange]);
   return { ohm, how: 'computed', formula, source, missing };
 }

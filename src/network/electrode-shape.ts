@@ -37,7 +37,12 @@ export function electrodeShape(e: Electrode): ElectrodeShape | null {
     case 'pipe':
       return { kind: 'pipe', lengthM: e.lengthM, diameterM: e.diameterM, depthM: e.depthM ?? usualDepthM };
     case 'buried wire':
-      return { kind: 'wire', lengthM: runLength(e), radiusM: wireRadius(e.wire), depthM: e.depthM ?? usualDepthM };
+      return {
+        kind: e.closed === 'yes' ? 'ring' : 'wire',
+        lengthM: runLength(e),
+        radiusM: wireRadius(e.wire),
+        depthM: e.depthM ?? usualDepthM,
+      };
     case 'ring':
       return { kind: 'ring', lengthM: runLength(e), radiusM: wireRadius(e.wire), depthM: e.depthM ?? usualDepthM };
     case 'radial':

@@ -5,7 +5,7 @@ import { bodyOf } from '../electrodes/body-of.ts';
 import { closedFormOf } from '../electrodes/closed-form-of.ts';
 import { likelyFigures } from '../electrodes/electrode-resistance.ts';
 import { type SolvedBodies, solveBodies } from '../electrodes/solve-bodies.ts';
-import { type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
+import { type EnclosingSoils, solvedResistance, type Way } from '../electrodes/solved-resistance.ts';
 import { positionsOf } from '../site/positions-of.ts';
 import type { Electrode, Site } from '../site/site.ts';
 import { type SoilImages, soilImages } from '../soil/layer-images.ts';
@@ -23,6 +23,7 @@ import { type LeakingConductor, leakingConductors } from './leaking-conductors.t
  */
 export interface Ground {
   readonly soil: GroundSoil | null;
+  readonly images: EnclosingSoils | null;
   readonly alone: ReadonlyMap<string, AloneOhm>;
   readonly leaking: readonly LeakingConductor[];
   /** Alone, of leaking conductors whose place is not known. */
@@ -48,7 +49,7 @@ export function groundOf(site: Site, soil: GroundSoil | null): Ground {
   const images = imagesOf(soil);
   const { parts } = siteIndex(site);
   const there = site.electrodes.filter((e) => e.present !== 'no');
-  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images)]));
+  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images, wayOf(e))]));
   const leaking = leakingConductors(site, (id) => parts.get(id));
   const placeOf = positionsOf(site, (id) => parts.get(id)).of;
   const electrodes = there.flatMap((e): Placed[] => {
@@ -63,6 +64,7 @@ export function groundOf(site: Site, soil: GroundSoil | null): Ground {
   const placed = [...electrodes, ...pieces];
   return {
     soil,
+    images,
     alone,
     leaking,
     aloneOfLeaking: aloneOfLeaking(site, leaking, images),
@@ -108,13 +110,12 @@ function placedBody(e: Electrode, place: readonly [number, number, number] | nul
   if (shape === null) return null;
   const form = closedFormOf(shape);
   const isKnown = form.alsoMissing.length === 0 && !Object.values(form.figures).includes(null);
-  const route = (e.route ?? []).map((p) => p.position);
-  const isRouted = route.length >= 2 && route.every((p) => p !== null);
-  if (!isKnown || (place === null && !isRouted)) return null;
+  const way = wayOf(e);
+  if (!isKnown || (place === null && way === null)) return null;
   const figures = likelyFigures(form.figures as Readonly<Record<string, Interval>>);
   const made = bodyOf(shape, figures, {
+    ...way,
     at: place === null ? [0, 0] : [place[0], place[1]],
-    route: isRouted ? route.map((p) => [p![0], p![1]] as const) : null,
   });
   return made.ok ? made.body : null;
 }
@@ -127,6 +128,13 @@ function siteCutting({ from, to }: Run, runsOfBody: number): number {
 }
 const siteErrorShare = 0.01;
 const finerUpTo = 150;
+
+/** Of a buried wire whose points are all known. */
+function wayOf(e: Electrode): Way | null {
+  const points = (e.route ?? []).map((p) => p.position);
+  if (points.length < 2 || points.some((p) => p === null)) return null;
+  return { route: points.map((p) => [p![0], p![1]] as const), closed: e.closed === 'yes' };
+}
 
 function solvedTogether(
   placed: readonly Placed[],

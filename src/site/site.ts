@@ -366,6 +366,9 @@ export interface Reading {
   readonly pins: readonly (readonly Interval[])[];
   readonly currentProbeM: Interval | null;
   readonly potentialProbeM: readonly Interval[];
+  /** Depth of the rod when it was read, and where its reading was seen to drop on the way down. */
+  readonly drivenM: Interval | null;
+  readonly dropsAtM: Interval | null;
   readonly direction: string | null;
   readonly resistance: readonly StatedOhm[];
   readonly reads: StatedOhm | null;

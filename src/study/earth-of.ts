@@ -2,6 +2,7 @@ import type { Facts, GroundFacts } from '../facts/facts.ts';
 import { partIndex } from '../facts/part-index.ts';
 import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
+import { sayContradiction, soilOfElectrode } from './say-measured-soil.ts';
 import type { Study } from './study.ts';
 import type { Bounded, StudyEarthCondition, StudyEarthSolve, StudyLayer } from './study-earth.ts';
 
@@ -36,7 +37,8 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
     worstAt: earth.worstAt,
     conditions: ground.conditions.map((c) => conditionRow(c, electrodes, speech)),
     soilFit: null,
-    contradictions: [],
+    soilOfElectrodes: ground.measured.ofElectrodes.map((m) => soilOfElectrode(m, speech)),
+    contradictions: ground.measured.contradictions.map((c) => ({ at: c.at, text: sayContradiction(c, speech) })),
     transferred: ground.transferred.map((t) => ({ ...t, share: bounded(t.share)! })),
     depthCurves: [],
     spacingGains: [],

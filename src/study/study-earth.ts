@@ -124,3 +124,11 @@ export interface StudyTransferred {
   readonly group: string;
   readonly share: Bounded;
 }
+
+/** What an electrode measured alone says of the soil, were that uniform. */
+export interface StudySoilOfElectrode {
+  readonly electrode: string;
+  readonly measuredOhm: Bounded;
+  readonly uniformOhmM: Bounded;
+  readonly text: string;
+}

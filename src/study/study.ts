@@ -11,6 +11,7 @@ import type {
   StudyEarthCondition,
   StudyEarthSolve,
   StudySoilFit,
+  StudySoilOfElectrode,
   StudySpacingGain,
   StudySurface,
   StudyTransferred,
@@ -335,6 +336,7 @@ export interface Study {
     readonly conditions: readonly StudyEarthCondition[];
     /** null: no four-pin reading. */
     readonly soilFit: StudySoilFit | null;
+    readonly soilOfElectrodes: readonly StudySoilOfElectrode[];
     /** Readings that no one soil can give, each in a sentence. */
     readonly contradictions: readonly { readonly at: readonly string[]; readonly text: string }[];
     readonly transferred: readonly StudyTransferred[];

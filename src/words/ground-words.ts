@@ -22,4 +22,15 @@ export const groundWords = {
       'The [electrode]s could not be solved together ({at}: two lie in one place, or there are too many): coupling through the soil is left out.',
     merged: 'The soil has more layers than are told apart; thin ones were taken together, outwards.',
   },
+  measured: {
+    soilOf: '{electrode} was read as {measuredOhm}: in soil alike all through that would be {uniformOhmM}.',
+    noUniform:
+      'No uniform soil fits {list}; two layers do with a boundary anywhere from {boundaryM} (lower layer {shallowOhmM} to {deepOhmM}).',
+    noUniformDrop:
+      'No uniform soil fits {list}; two layers do with a boundary anywhere from {boundaryM} (lower layer {shallowOhmM} to {deepOhmM}); with the drop seen at {dropM} it is about {dropOhmM}.',
+    noLayers: 'Neither uniform soil nor two layers fit {list}: read again, or look for another reason.',
+    reading: '{resistanceOhm} at {lengthM}',
+    notTaken:
+      '{electrode} was read as {measuredOhm}, and the soil as it is taken gives {computedOhm}: the reading counts, and the soil is another one there.',
+  },
 } as const;

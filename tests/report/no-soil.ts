@@ -2,6 +2,7 @@
 export const noSoil = {
   conditions: [],
   soilFit: null,
+  soilOfElectrodes: [],
   contradictions: [],
   transferred: [],
   depthCurves: [],

@@ -21,6 +21,8 @@ export function buildReading({ id, kind, values, source }: TypedReading, places:
     pins: (values.pins ?? []).map((row) => known<Interval>(row)),
     currentProbeM: values.current_probe,
     potentialProbeM: known<Interval>(values.potential_probe),
+    drivenM: values.driven,
+    dropsAtM: values.drops_at,
     direction: values.direction,
     resistance: known<StatedOhm>(values.resistance),
     reads: values.reads?.ohm ?? null,

@@ -39,6 +39,10 @@ export const readingFields = {
   ]),
   current_probe: field(far, 'Distance of the current probe.', ['fall of potential']),
   potential_probe: field(list(far), 'Distances of the potential probe.', ['fall of potential']),
+  driven: field(far, 'How deep the rod was driven when it was read, if that was not its whole length.', [
+    'fall of potential',
+  ]),
+  drops_at: field(far, 'Depth at which the reading was seen to drop while the rod was driven.', ['fall of potential']),
   direction: field(text(), 'Which way the probes went.', ['four-pin', 'fall of potential']),
   on: field(jointOrPoint([...thingSections, 'guys']), 'What the clamp meter was round.', ['stakeless']),
   between: field(pair, 'The two points.', ['continuity', 'potential']),
