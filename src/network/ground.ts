@@ -123,8 +123,8 @@ function placedBody(e: Electrode, place: readonly [number, number, number] | nul
 /** Rods in some eight pieces, long wires in more, stubs in two: what bodies feel of each other needs no finer cut. */
 function siteCutting({ from, to }: Run, runsOfBody: number): number {
   const lengthM = Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]);
-  const pieces = 2 * Math.round((runsOfBody === 1 ? 2.5 : 1.5) * Math.sqrt(lengthM));
-  return Math.min(14, Math.max(2, pieces));
+  const pieces = 2 * Math.round((runsOfBody === 1 ? 1.5 : 0.7) * Math.sqrt(lengthM));
+  return Math.min(10, Math.max(2, pieces));
 }
 const siteErrorShare = 0.01;
 const finerUpTo = 150;
