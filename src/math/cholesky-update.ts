@@ -101,8 +101,9 @@ const tile = (() => {
     let bz = 0;
     // the masks change nothing; they tell the engine that no index leaves the small whole numbers
     const steps = depth & 127;
-    let q = (triple & 63) * updateDepth;
+    const start = (triple & 63) * updateDepth;
     for (let p = 0; p < steps; p++) {
+      const q = start + p;
       const a = rowA[p]!;
       const b = rowB[p]!;
       const x = columnX[q]!;
@@ -114,7 +115,6 @@ const tile = (() => {
       bx += b * x;
       by += b * y;
       bz += b * z;
-      q++;
     }
     into[at] = into[at]! - ax;
     into[at + 1] = into[at + 1]! - ay;
