@@ -6,13 +6,13 @@ import { closedFormOf } from './closed-form-of.ts';
 import type { ElectrodeShape } from './electrode.ts';
 import { type ElectrodeResistance, likelyFigures } from './electrode-resistance.ts';
 import type { Placement } from './placement.ts';
-import { solveBodies } from './solve-bodies.ts';
+import { type ScaledSoil, scaledSolver } from './scaled-soil.ts';
 
-/** Images of the plain soils that enclose a soil and of the likely one; null: see `ProfileBounds`. */
+/** The plain soils that enclose a soil, and the likely one; null: see `ProfileBounds`. */
 export interface EnclosingSoils {
-  readonly low: SoilImages | null;
-  readonly likely: SoilImages | null;
-  readonly high: SoilImages | null;
+  readonly low: ScaledSoil | null;
+  readonly likely: ScaledSoil | null;
+  readonly high: ScaledSoil | null;
 }
 
 /**
@@ -85,7 +85,7 @@ function bound(
   asked: Asked,
   ranges: Readonly<Record<string, Interval>>,
   side: 'low' | 'high',
-  soil: SoilImages | null,
+  soil: ScaledSoil | null,
 ): number {
   const unbounded = side === 'low' ? 0 : Number.POSITIVE_INFINITY;
   if (soil === null) return unbounded;
@@ -118,24 +118,22 @@ interface Asked {
   readonly way: Way | null;
 }
 
-/** Rods of one size are many on a site: each body is solved once in a soil. */
-const solvedIn = new WeakMap<SoilImages, Map<string, number | null>>();
+/** Rods of one size are many on a site: each body is solved once in soils of one shape. */
+const solvedIn = new WeakMap<SoilImages, Map<string, ReturnType<typeof scaledSolver> | null>>();
 
 /** null where these figures make no body. */
-function ohmOf(asked: Asked, figures: Figures, soil: SoilImages): number | null {
-  const solved = solvedIn.get(soil) ?? new Map<string, number | null>();
-  solvedIn.set(soil, solved);
+function ohmOf(asked: Asked, figures: Figures, soil: ScaledSoil): number | null {
+  const solvers = solvedIn.get(soil.images) ?? new Map<string, ReturnType<typeof scaledSolver> | null>();
+  solvedIn.set(soil.images, solvers);
   const key = JSON.stringify([asked, figures]);
-  const kept = solved.get(key);
-  if (kept !== undefined) return kept;
-  const ohm = solvedOhm(asked, figures, soil);
-  solved.set(key, ohm);
-  return ohm;
+  const kept = solvers.get(key);
+  const solver = kept === undefined ? solverOf(asked, figures) : kept;
+  solvers.set(key, solver);
+  const solved = solver?.(soil);
+  return solved?.ok ? solved.aloneOhm[0]! : null;
 }
 
-function solvedOhm({ shape, way }: Asked, figures: Figures, soil: SoilImages): number | null {
+function solverOf({ shape, way }: Asked, figures: Figures): ReturnType<typeof scaledSolver> | null {
   const made = bodyOf(shape, figures, { at: [0, 0], ...way });
-  if (!made.ok) return null;
-  const solved = solveBodies([made.body], soil);
-  return solved.ok ? solved.aloneOhm[0]! : null;
+  return made.ok ? scaledSolver([made.body]) : null;
 }

@@ -4,11 +4,11 @@ import type { Body, Run } from '../electrodes/body.ts';
 import { bodyOf } from '../electrodes/body-of.ts';
 import { closedFormOf } from '../electrodes/closed-form-of.ts';
 import { likelyFigures } from '../electrodes/electrode-resistance.ts';
-import { type SolvedBodies, solveBodies } from '../electrodes/solve-bodies.ts';
+import { type ScaledSoil, scaledSoils, scaledSolver } from '../electrodes/scaled-soil.ts';
+import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import { type EnclosingSoils, solvedResistance, type Way } from '../electrodes/solved-resistance.ts';
 import { positionsOf } from '../site/positions-of.ts';
 import type { Electrode, Site } from '../site/site.ts';
-import { type SoilImages, soilImages } from '../soil/layer-images.ts';
 import type { LayeredSoil } from '../soil/layered-soil.ts';
 import type { Interval } from '../units/interval.ts';
 import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
@@ -46,7 +46,7 @@ export function pieceId(conductor: string, span: number, piece: number): string 
 }
 
 export function groundOf(site: Site, soil: GroundSoil | null): Ground {
-  const images = imagesOf(soil);
+  const images = soilsOf(soil);
   const { parts } = siteIndex(site);
   const there = site.electrodes.filter((e) => e.present !== 'no');
   const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images, wayOf(e))]));
@@ -90,17 +90,11 @@ interface Placed {
   readonly body: Body;
 }
 
-function imagesOf(soil: GroundSoil | null): EnclosingSoils | null {
+function soilsOf(soil: GroundSoil | null): EnclosingSoils | null {
   if (soil === null) return null;
   const { low, likely, high } = soil.profile;
-  const made = new Map<string, SoilImages>();
-  const of = (plain: LayeredSoil | null): SoilImages | null => {
-    if (plain === null) return null;
-    const key = JSON.stringify(plain);
-    const images = made.get(key) ?? soilImages(plain, 'coarse');
-    made.set(key, images);
-    return images;
-  };
+  const scaled = scaledSoils();
+  const of = (plain: LayeredSoil | null): ScaledSoil | null => (plain === null ? null : scaled(plain));
   return { low: of(low), likely: of(likely), high: of(high) };
 }
 
@@ -123,7 +117,7 @@ function placedBody(e: Electrode, place: readonly [number, number, number] | nul
 /** Rods in some eight pieces, long wires in more, stubs in two: what bodies feel of each other needs no finer cut. */
 function siteCutting({ from, to }: Run, runsOfBody: number): number {
   const lengthM = Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]);
-  const pieces = 2 * Math.round((runsOfBody === 1 ? 1.5 : 0.7) * Math.sqrt(lengthM));
+  const pieces = 2 * Math.round((runsOfBody === 1 ? 0.9 : 0.5) * Math.sqrt(lengthM));
   return Math.min(10, Math.max(2, pieces));
 }
 const siteErrorShare = 0.01;
@@ -142,17 +136,16 @@ function solvedTogether(
 ): Pick<Ground, 'together' | 'refused'> {
   const none = { low: null, likely: null, high: null };
   if (images === null || placed.length === 0) return { together: none, refused: null };
-  const bodies = placed.map(({ body }) => body);
-  const made = new Map<SoilImages, SolvedBodies | null>();
+  const solver = scaledSolver(
+    placed.map(({ body }) => body),
+    { cutting: siteCutting, errorShare: siteErrorShare, finerUpTo },
+  );
   let refused: Ground['refused'] = null;
-  const solve = (soil: SoilImages | null): SolvedBodies | null => {
-    if (soil === null) return null;
-    const kept = made.get(soil);
-    if (kept !== undefined) return kept;
-    const solved = solveBodies(bodies, soil, { cutting: siteCutting, errorShare: siteErrorShare, finerUpTo });
-    if (!solved.ok) refused = { reason: solved.reason, at: placed[solved.body]!.part };
-    made.set(soil, solved.ok ? solved : null);
-    return solved.ok ? solved : null;
+  const solve = (soil: ScaledSoil | null): SolvedBodies | null => {
+    const solved = soil === null ? null : solver(soil);
+    if (solved === null || solved.ok) return solved;
+    refused = { reason: solved.reason, at: placed[solved.body]!.part };
+    return null;
   };
   const together = { low: solve(images.low), likely: solve(images.likely), high: solve(images.high) };
   return { together, refused };

@@ -1,7 +1,7 @@
 import { rodDepthReadings } from '../electrodes/rod-depth-readings.ts';
+import { scaledSoils } from '../electrodes/scaled-soil.ts';
 import { type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
 import type { Electrode, Reading, Site } from '../site/site.ts';
-import { soilImages } from '../soil/layer-images.ts';
 import { layeredSoil } from '../soil/layered-soil.ts';
 import { type Interval, middle } from '../units/interval.ts';
 import { electrodeShape } from './electrode-shape.ts';
@@ -71,7 +71,7 @@ function readingsOf(e: Electrode, site: Site): readonly Reading[] {
 function soilOf(electrode: Electrode, measuredOhm: Interval): readonly SoilOfElectrode[] {
   const shape = electrodeShape(electrode);
   if (shape === null || !Number.isFinite(measuredOhm.high)) return [];
-  const one = soilImages(layeredSoil([1]));
+  const one = scaledSoils()(layeredSoil([1]));
   const { ohm } = solvedResistance(shape, { low: one, likely: one, high: one });
   if (ohm === null || ohm.low <= 0 || !Number.isFinite(ohm.high)) return [];
   const uniformOhmM = { low: measuredOhm.low / ohm.high, high: measuredOhm.high / ohm.low };
