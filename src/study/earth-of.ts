@@ -21,6 +21,7 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
       id: e.id,
       aloneOhm: bounded(e.aloneOhm),
       currentShare: earth.currentShare.get(e.id) ?? null,
+      inGroupOhm: inGroupOhm(earth, e.id),
       how: e.how,
       formula: e.formula,
       source: e.source,
@@ -45,6 +46,12 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
     surfaces: [],
     solve: solveOf(facts, speech),
   };
+}
+
+function inGroupOhm({ resistanceOhm, currentShare }: Facts['earth'], id: string): number | null {
+  const share = currentShare.get(id);
+  const ohm = resistanceOhm?.value ?? null;
+  return share === undefined || !(share > 0) || ohm === null ? null : ohm / share;
 }
 
 /** JSON has no Infinity: an open end is null. */

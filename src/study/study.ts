@@ -153,6 +153,8 @@ export interface StudyElectrode {
   readonly aloneOhm: Bounded | null;
   /** Share of a current put into the service bar; null where the electrode is in another group or cannot be told. */
   readonly currentShare: number | null;
+  /** Volt of the service's group per ampere that leaves here: what the others do to it included; null as for the share. */
+  readonly inGroupOhm: number | null;
   readonly how: 'computed' | 'stated' | 'unknown';
   readonly formula: string | null;
   readonly source: StudySource | null;

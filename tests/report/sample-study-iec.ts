@@ -209,6 +209,7 @@ export const houseStudy: Study = {
         id: 'rod-house',
         aloneOhm: null,
         currentShare: null,
+        inGroupOhm: null,
         how: 'unknown',
         formula: null,
         source: null,
