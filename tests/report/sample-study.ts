@@ -1,8 +1,8 @@
 import type { Study, StudyPath } from '../../src/study/study.ts';
-import { noSoil } from './no-soil.ts';
 import { clubBonding } from './sample-bonding.ts';
 import { clubConditions, clubFindings, memory, ours } from './sample-findings.ts';
 import { clubBuildings, clubParts } from './sample-parts.ts';
+import { clubSoil } from './sample-soil.ts';
 
 const m = (low: number, high = low) => ({ low, high });
 
@@ -276,7 +276,7 @@ const electrode = (id: string, group: string, low: number, high: number, current
 });
 
 const earth: Study['earth'] = {
-  ...noSoil,
+  ...clubSoil,
   resistanceOhm: { value: null, low: 14, high: null },
   withServicesOhm: null,
   electrodes: [

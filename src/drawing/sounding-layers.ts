@@ -1,0 +1,81 @@
+import type { StudySoilFit } from '../study/study-earth.ts';
+import { soilDrawingWords } from '../words/soil-drawing-words.ts';
+import { drawAxes, linearScale, logScale, type Scale } from './chart-axes.ts';
+import { curveLook, rangeFill, strokeOfCurve } from './chart-curves.ts';
+import type { ChartLength } from './chart-length.ts';
+import type { Rect } from './rect.ts';
+import { element, line, type Point, polyline, type Svg } from './svg.ts';
+import { ink } from './symbols.ts';
+
+const words = soilDrawingWords.sounding;
+/** The last layer has no end; it is drawn as far again as this share of what lies above it. */
+const lastShare = 0.6;
+/** A range that nobody can narrow is drawn no further than this many times the figure itself. */
+const farthest = 10;
+
+type Layers = StudySoilFit['layers'];
+
+/** Layers as steps of resistivity, log, against depth, downwards, with the 95 % range of each behind its step. */
+export function layersPanel(fit: StudySoilFit, plot: Rect, unit: ChartLength): readonly Svg[] {
+  const deepestM = deepest(fit);
+  const edges = boundariesM(fit.layers, deepestM);
+  const shown = fit.layers.map((l) => shownRange(l.resistivityOhmM));
+  const x = logScale([Math.min(...shown.map((r) => r.low)), Math.max(...shown.map((r) => r.high))], ends(plot));
+  const y = linearScale([0, unit.of(deepestM)], [plot.y, plot.y + plot.height]);
+  const depthAt = (depthM: number) => y.at(unit.of(depthM));
+  const bands = shown.map((r, i) => band(x, r, [depthAt(edges[i]!), depthAt(edges[i + 1]!)]));
+  const steps = fit.layers.flatMap((l, i): readonly Point[] => {
+    const at = x.at(l.resistivityOhmM.value);
+    return [
+      [at, depthAt(edges[i]!)],
+      [at, depthAt(edges[i + 1]!)],
+    ];
+  });
+  return [
+    ...drawAxes(plot, x, y, { x: words.resistivity, y: `${words.depth}, ${unit.name}` }),
+    ...bands,
+    polyline(steps, strokeOfCurve(curveLook(0), 0.7)),
+    ...fit.layers.flatMap((l, i) => boundaryRange(l, edges[i]!, steps, i, depthAt)),
+  ];
+}
+
+function ends({ x, width }: Rect): readonly [number, number] {
+  return [x, x + width];
+}
+
+/** Down to where the readings see anything, where there is but one layer. */
+function deepest({ layers, points }: StudySoilFit): number {
+  const above = layers.reduce((sum, l) => sum + (l.thicknessM?.value ?? 0), 0);
+  return above > 0 ? above * (1 + lastShare) : Math.max(...points.map((p) => p.spacingM));
+}
+
+function boundariesM(layers: Layers, deepestM: number): readonly number[] {
+  const edges = [0];
+  for (const { thicknessM } of layers.slice(0, -1)) edges.push(edges.at(-1)! + (thicknessM?.value ?? 0));
+  return [...edges, deepestM];
+}
+
+function shownRange({ value, low, high }: Layers[number]['resistivityOhmM']) {
+  return { low: Math.max(low, value / farthest), high: Math.min(high ?? Infinity, value * farthest) };
+}
+
+function band(x: Scale, { low, high }: { low: number; high: number }, [top, bottom]: readonly [number, number]): Svg {
+  return element('rect', { x: x.at(low), y: top, width: x.at(high) - x.at(low), height: bottom - top, ...rangeFill });
+}
+
+/** How deep the lower edge of a layer may lie: an upright bar in the middle of its step. */
+function boundaryRange(
+  { thicknessM }: Layers[number],
+  topM: number,
+  steps: readonly Point[],
+  i: number,
+  depthAt: (depthM: number) => number,
+): readonly Svg[] {
+  const [from, to] = [steps[2 * i + 1], steps[2 * i + 2]];
+  if (thicknessM === null || from === undefined || to === undefined) return [];
+  const middle = (from[0] + to[0]) / 2;
+  const [top, bottom] = [depthAt(topM + thicknessM.low), depthAt(topM + (thicknessM.high ?? Infinity))];
+  const look = { stroke: ink, 'stroke-width': 0.35 };
+  const cap = (y: number) => line([middle - 1, y], [middle + 1, y], look);
+  return [line([middle, top], [middle, bottom], look), cap(top), cap(bottom)];
+}
