@@ -30,6 +30,8 @@ export function influenceMatrix(segments: Segments, images: SoilImages): Float64
 
 /** Square of the distance, in lengths of the longer segment, from which second moments do. */
 const farSquared = 16;
+/** The same for the halves of both lines: their middles may be half a length nearer, which leaves four of their lengths. */
+const halvesSquared = 6.25;
 
 /**
  * Segment `row` under all far images of segments [first, end). Near ones are written down in `near` for `addNear`, as
@@ -101,28 +103,58 @@ function addNear(matrix: Float64Array, segments: Segments, set: ImageSet, row: n
 }
 
 /** Mean of 1 / distance of segment `i` from an image of segment `j`. */
-function nearMean(
-  { middleM, along, lengthM, radiusM }: Segments,
-  { sign, offsetM }: ImageSet,
-  i: number,
-  j: number,
-  image: number,
-): number {
+function nearMean(segments: Segments, { sign, offsetM }: ImageSet, i: number, j: number, image: number): number {
+  const { middleM, along, lengthM, radiusM } = segments;
   const turn = sign[image]!;
-  return meanInverseDistance(
-    middleM[3 * i]! - middleM[3 * j]!,
-    middleM[3 * i + 1]! - middleM[3 * j + 1]!,
-    middleM[3 * i + 2]! - offsetM[image]! - turn * middleM[3 * j + 2]!,
-    along[3 * i]!,
-    along[3 * i + 1]!,
-    along[3 * i + 2]!,
-    lengthM[i]!,
-    along[3 * j]!,
-    along[3 * j + 1]!,
-    turn * along[3 * j + 2]!,
-    lengthM[j]!,
-    (radiusM[i]! * radiusM[i]! + radiusM[j]! * radiusM[j]!) / 2,
-  );
+  const dx = middleM[3 * i]! - middleM[3 * j]!;
+  const dy = middleM[3 * i + 1]! - middleM[3 * j + 1]!;
+  const dz = middleM[3 * i + 2]! - offsetM[image]! - turn * middleM[3 * j + 2]!;
+  const ax = along[3 * i]!;
+  const ay = along[3 * i + 1]!;
+  const az = along[3 * i + 2]!;
+  const bx = along[3 * j]!;
+  const by = along[3 * j + 1]!;
+  const bz = turn * along[3 * j + 2]!;
+  const a = lengthM[i]!;
+  const b = lengthM[j]!;
+  const longest = Math.max(a, b);
+  if (dx * dx + dy * dy + dz * dz > halvesSquared * longest * longest) {
+    return meanOfHalves(dx, dy, dz, ax, ay, az, a / 4, bx, by, bz, b / 4);
+  }
+  const width = (radiusM[i]! * radiusM[i]! + radiusM[j]! * radiusM[j]!) / 2;
+  return meanInverseDistance(dx, dy, dz, ax, ay, az, a, bx, by, bz, b, width);
+}
+
+/** By the second moments of the halves of both lines; quarters of the lengths are given. */
+function meanOfHalves(
+  dx: number,
+  dy: number,
+  dz: number,
+  ax: number,
+  ay: number,
+  az: number,
+  quarterA: number,
+  bx: number,
+  by: number,
+  bz: number,
+  quarterB: number,
+): number {
+  const momentA = (quarterA * quarterA) / 2;
+  const momentB = (quarterB * quarterB) / 2;
+  let sum = 0;
+  for (let half = 0; half < 4; half++) {
+    const a = half < 2 ? quarterA : -quarterA;
+    const b = half % 2 === 0 ? quarterB : -quarterB;
+    const x = dx + a * ax - b * bx;
+    const y = dy + a * ay - b * by;
+    const z = dz + a * az - b * bz;
+    const inverse = 1 / (x * x + y * y + z * z);
+    const alongA = ax * x + ay * y + az * z;
+    const alongB = bx * x + by * y + bz * z;
+    const across = momentA * alongA * alongA + momentB * alongB * alongB;
+    sum += Math.sqrt(inverse) * (1 + (across * inverse - (momentA + momentB) / 3) * inverse);
+  }
+  return sum / 4;
 }
 
 /** Side of a square that both triangles keep in the cache. */
