@@ -111,7 +111,8 @@ export function solveGroup(
     if (taken.has(electrode.id)) return [];
     taken.add(electrode.id);
     const bonded = whole.bonded[node]!;
-    return [{ id: electrode.id, part, node, bonded, alone: ground.alone.get(part)!, certain: 'there' }];
+    const certain = owned.present === 'unknown' ? 'perhaps' : 'there';
+    return [{ id: electrode.id, part, node, bonded, alone: ground.alone.get(part)!, certain }];
   });
   if (own.length === 0) return null;
   const { network, nodeCount, points: leaks } = leakingNetwork(whole, ground);

@@ -1,6 +1,7 @@
 import type { RangedEarth } from '../currents/bounds.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import type { AloneOhm } from './alone-ohm.ts';
+import { type Certain, isThere, type Side } from './certain.ts';
 import type { Ground } from './ground.ts';
 
 /** Something that leaks current into the soil, at a node of a group's network. */
@@ -14,7 +15,7 @@ export interface EarthPoint {
   readonly bonded: number;
   readonly alone: Pick<AloneOhm, 'ohm' | 'how'>;
   /** Where it is not certain that it leaks: in for the low answer (and the likely one), out for the high one. */
-  readonly certain: 'there' | 'likely' | 'perhaps';
+  readonly certain: Certain;
 }
 
 export interface EarthRanges {
@@ -22,8 +23,6 @@ export interface EarthRanges {
   /** Pairs of electrodes whose coupling through the soil had to be left out. */
   readonly leftOut: readonly (readonly [string, string])[];
 }
-
-type Side = 'low' | 'likely' | 'high';
 
 /**
  * Resistances to remote earth of a group's electrodes and buried conductors with what they feel of each other through the
@@ -58,16 +57,12 @@ function matrixAt(points: readonly EarthPoint[], ground: Ground, side: Side): re
 
 /** Its own figure alone, as far as the presence of other metal does not change it. */
 function ownOhm(p: EarthPoint, solved: SolvedBodies | null, index: number | undefined, side: Side): number {
-  if (isLeftOut(p, side)) return Number.POSITIVE_INFINITY;
+  if (!isThere(p.certain, side)) return Number.POSITIVE_INFINITY;
   const { ohm, how } = p.alone;
   const own = ohm === null ? null : side === 'likely' ? ohm.value : ohm[side];
   if (own === null) return side === 'low' ? 0 : Number.POSITIVE_INFINITY;
   if (how === 'stated' || solved === null || index === undefined) return own;
   return (own * solved.resistanceOhm[index * (solved.aloneOhm.length + 1)]!) / solved.aloneOhm[index]!;
-}
-
-function isLeftOut({ certain }: EarthPoint, side: Side): boolean {
-  return (side === 'high' && certain !== 'there') || (side === 'likely' && certain === 'perhaps');
 }
 
 function pairsLeftOut(points: readonly EarthPoint[], { indexOf, together }: Ground): EarthRanges['leftOut'] {

@@ -12,6 +12,8 @@ import type { Electrode, Site } from '../site/site.ts';
 import type { LayeredSoil } from '../soil/layered-soil.ts';
 import type { Interval } from '../units/interval.ts';
 import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
+import { amongAll } from './among-all.ts';
+import { type Certain, isThere, type Side } from './certain.ts';
 import { electrodeAt } from './electrode-at.ts';
 import { electrodeShape } from './electrode-shape.ts';
 import type { GroundSoil } from './ground-soil.ts';
@@ -30,7 +32,7 @@ export interface Ground {
   readonly aloneOfLeaking: ReadonlyMap<string, NonNullable<AloneOhm['ohm']>>;
   /** Index of what was solved together, by id of the electrode or `pieceId` of a conductor. */
   readonly indexOf: ReadonlyMap<string, number>;
-  /** null: no soil known, nothing with a place, or refused. */
+  /** null: no soil known, nothing with a place, or refused. What is not there on a side has Infinity and is felt by nothing. */
   readonly together: {
     readonly low: SolvedBodies | null;
     readonly likely: SolvedBodies | null;
@@ -54,11 +56,12 @@ export function groundOf(site: Site, soil: GroundSoil | null): Ground {
   const placeOf = positionsOf(site, (id) => parts.get(id)).of;
   const electrodes = there.flatMap((e): Placed[] => {
     const body = placedBody(electrodeAt(e, e.id), placeOf(e.id));
-    return body === null ? [] : [{ id: e.id, part: e.id, body }];
+    const certain = e.present === 'unknown' ? 'perhaps' : 'there';
+    return body === null ? [] : [{ id: e.id, part: e.id, body, certain }];
   });
-  const pieces = leaking.flatMap(({ id, spans }) =>
+  const pieces = leaking.flatMap(({ id, spans, certain }) =>
     (spans ?? []).flatMap((bodies, span) =>
-      bodies.map((body, piece): Placed => ({ id: pieceId(id, span, piece), part: id, body })),
+      bodies.map((body, piece): Placed => ({ id: pieceId(id, span, piece), part: id, body, certain })),
     ),
   );
   const placed = [...electrodes, ...pieces];
@@ -88,6 +91,7 @@ interface Placed {
   readonly id: string;
   readonly part: string;
   readonly body: Body;
+  readonly certain: Certain;
 }
 
 function soilsOf(soil: GroundSoil | null): EnclosingSoils | null {
@@ -130,23 +134,35 @@ function wayOf(e: Electrode): Way | null {
   return { route: points.map((p) => [p![0], p![1]] as const), closed: e.closed === 'yes' };
 }
 
+/**
+ * All in the soil of least resistivity, without what may not be there in the others: even metal that nothing is tied to
+ * carries current along and lowers what the rest has.
+ */
 function solvedTogether(
   placed: readonly Placed[],
   images: EnclosingSoils | null,
 ): Pick<Ground, 'together' | 'refused'> {
   const none = { low: null, likely: null, high: null };
   if (images === null || placed.length === 0) return { together: none, refused: null };
-  const solver = scaledSolver(
-    placed.map(({ body }) => body),
-    { cutting: siteCutting, errorShare: siteErrorShare, finerUpTo },
-  );
   let refused: Ground['refused'] = null;
-  const solve = (soil: ScaledSoil | null): SolvedBodies | null => {
-    const solved = soil === null ? null : solver(soil);
-    if (solved === null || solved.ok) return solved;
-    refused = { reason: solved.reason, at: placed[solved.body]!.part };
+  const solvers = new Map<string, ReturnType<typeof scaledSolver>>();
+  const solve = (soil: ScaledSoil | null, side: Side): SolvedBodies | null => {
+    const there = placed.flatMap(({ certain }, index) => (isThere(certain, side) ? [index] : []));
+    if (soil === null || there.length === 0) return null;
+    const key = there.join();
+    const bodies = there.map((index) => placed[index]!.body);
+    const solver =
+      solvers.get(key) ?? scaledSolver(bodies, { cutting: siteCutting, errorShare: siteErrorShare, finerUpTo });
+    solvers.set(key, solver);
+    const solved = solver(soil);
+    if (solved.ok) return amongAll(solved, there, placed.length);
+    refused = { reason: solved.reason, at: placed[there[solved.body]!]!.part };
     return null;
   };
-  const together = { low: solve(images.low), likely: solve(images.likely), high: solve(images.high) };
+  const together = {
+    low: solve(images.low, 'low'),
+    likely: solve(images.likely, 'likely'),
+    high: solve(images.high, 'high'),
+  };
   return { together, refused };
 }

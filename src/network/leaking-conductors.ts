@@ -2,13 +2,14 @@ import type { Body, SoilPoint } from '../electrodes/body.ts';
 import { positionsOf } from '../site/positions-of.ts';
 import type { Conductor, Part, PointRef, Position, RoutePoint, Site } from '../site/site.ts';
 import { exact, type Interval, middle } from '../units/interval.ts';
+import type { Certain } from './certain.ts';
 import { usualDepthM, wireRadius } from './electrode-shape.ts';
 
 /** A bare conductor in the soil: it leaks current along its way, though nobody counts it among the electrodes. */
 export interface LeakingConductor {
   readonly id: string;
-  /** Whether somebody said that it is bare; a wire of which nobody says is taken as bare, but not relied on. */
-  readonly isBare: boolean;
+  /** One of which nobody says that it is bare is taken as bare, but not relied on; one that may not be there is not even that. */
+  readonly certain: Certain;
   readonly radiusM: Interval;
   readonly depthM: Interval;
   /** Span by span (from clamp to clamp), the bodies of its pieces in order; null: its place is not known. */
@@ -25,7 +26,7 @@ export function leakingConductors(site: Site, partOf: (id: string) => Part | und
   const wayOf = (point: PointRef): Way => wayOfPoint(point, partOf, placeOf);
   const ends = new Set(site.conductors.flatMap((c) => [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)]));
   return site.conductors
-    .filter((c) => c.present === 'yes' && c.condition !== 'open' && c.wire !== null && c.wire.insulated !== 'yes')
+    .filter((c) => c.present !== 'no' && c.condition !== 'open' && c.wire !== null && c.wire.insulated !== 'yes')
     .flatMap((c) => {
       const depthM = depthOf(c);
       const radiusM = wireRadius(c.wire);
@@ -33,9 +34,14 @@ export function leakingConductors(site: Site, partOf: (id: string) => Part | und
       // where other wires land on it, its spans are not known one by one
       const isTapped = ends.has(c.id) || c.splices.length > 0;
       const spans = isTapped ? null : spansOf(c, wayOf, middle(depthM)!, middle(radiusM));
-      return [{ id: c.id, isBare: c.wire!.insulated === 'no', radiusM, depthM, spans }];
+      return [{ id: c.id, certain: certainOf(c), radiusM, depthM, spans }];
     })
     .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+function certainOf({ present, wire }: Conductor): Certain {
+  if (present === 'unknown') return 'perhaps';
+  return wire?.insulated === 'no' ? 'there' : 'likely';
 }
 
 /** null: not in soil. */

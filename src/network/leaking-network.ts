@@ -67,8 +67,7 @@ function piecePoint(
   const own = (side: 'low' | 'likely' | 'high') => together[side]?.aloneOhm[index] ?? null;
   const [low, likely, high] = [own('low'), own('likely'), own('high')];
   const ohm = low === null ? null : { low, value: likely, high: high ?? Number.POSITIVE_INFINITY };
-  const certain = leak.isBare ? 'there' : 'likely';
-  return { id, part: leak.id, node, bonded, alone: { ohm, how: 'computed' }, certain };
+  return { id, part: leak.id, node, bonded, alone: { ohm, how: 'computed' }, certain: leak.certain };
 }
 
 function wholePoint(

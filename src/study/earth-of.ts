@@ -147,7 +147,7 @@ function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speec
     ),
     ...sentence(
       words.leakPerhapsBare,
-      now.leaking.filter((c) => c.spans !== null && !c.isBare).map((c) => c.id),
+      now.leaking.filter((c) => c.spans !== null && c.certain === 'likely').map((c) => c.id),
     ),
     ...sentence(words.perhaps, earth.perhaps),
     ...(soil !== null && soil.profile.merged > 0 ? [words.merged] : []),
