@@ -26,7 +26,7 @@ export function fitRange(
   const placeOf = (fit: SquaresFit): number => along(direction, fit.parameters);
   const walk = (sense: 1 | -1): Walk => {
     const outermost = inside.reduce((a, b) => (sense * (placeOf(b) - placeOf(a)) > 0 ? b : a));
-    return walkOut({ problem, direction, limit, inside }, outermost, sense);
+    return walkOut({ problem, direction, limit, inside, allowance: limit - fits[0]!.sumOfSquares }, outermost, sense);
   };
   const [down, up] = [walk(-1), walk(1)];
   const best = down.best.sumOfSquares < up.best.sumOfSquares ? down.best : up.best;
@@ -41,6 +41,8 @@ interface Asked {
   readonly limit: number;
   /** Known fits within the limit. */
   readonly inside: readonly SquaresFit[];
+  /** What the limit leaves above the best fit. */
+  readonly allowance: number;
 }
 
 interface Walk {
@@ -64,7 +66,10 @@ function walkOut(asked: Asked, from: SquaresFit, sense: 1 | -1): Walk {
     const value = sense * Math.min(sense * (here.value + sense * step), sense * farthest);
     const next = stopAt(asked, value, here);
     if (next.fit.sumOfSquares < best.sumOfSquares) best = next.fit;
-    if (next.fit.sumOfSquares > asked.limit) return { end: between(asked, here, next), best };
+    if (next.fit.sumOfSquares > asked.limit) {
+      const end = between(asked, here, next);
+      return { end: owedToBounds(asked, end) ? null : end.value, best };
+    }
     here = next;
   }
   return { end: null, best };
@@ -87,7 +92,7 @@ function stopAt(asked: Asked, value: number, from: Stop): Stop {
 }
 
 /** Where the sum of squares meets the limit, by secants on its root kept between an inner and an outer stop. */
-function between(asked: Asked, inner: Stop, outer: Stop): number {
+function between(asked: Asked, inner: Stop, outer: Stop): Stop {
   let [inside, outside] = [inner, outer];
   for (let step = 0; step < 20 && Math.abs(outside.value - inside.value) > fine; step++) {
     const [low, high] = [inside.fit.sumOfSquares, outside.fit.sumOfSquares];
@@ -97,8 +102,29 @@ function between(asked: Asked, inner: Stop, outer: Stop): number {
     if (middle.fit.sumOfSquares <= asked.limit) inside = middle;
     else outside = middle;
   }
-  return (inside.value + outside.value) / 2;
+  return inside;
 }
+
+/**
+ * Whether an end is only there because another parameter may not go on: a thinner layer would carry the walk further. (One at a
+ * bound beyond which nothing changes, such as a floor that hardly conducts, takes nothing from an end.)
+ */
+function owedToBounds({ problem, direction, allowance }: Asked, { value, fit }: Stop): boolean {
+  const held = heldProblem(problem, direction, value);
+  const free = held.from(fit.parameters);
+  const residuals = held.residuals(free).slice();
+  return held.slopes(free).some((column, at) => {
+    const rise = 2 * column.reduce((sum, slope, i) => sum + slope * residuals[i]!, 0);
+    const atLow = free[at]! <= held.low[at]! + atBound && rise > 0;
+    const atHigh = free[at]! >= held.high[at]! - atBound && rise < 0;
+    return (atLow || atHigh) && Math.abs(rise) * Math.LN10 > noticed * allowance;
+  });
+}
+
+/** So near, in the logarithm, is at a bound. */
+const atBound = 1e-6;
+/** Share of the allowance that ten times beyond the bound would win. */
+const noticed = 0.1;
 
 function fitHeld({ problem, direction }: Asked, value: number, start: SquaresFit): SquaresFit {
   const held = heldProblem(problem, direction, value);
