@@ -1,11 +1,5 @@
 import type { BondingRun } from '../bonding/bonding-of.ts';
-import {
-  boundsToEarth,
-  type RangedNetwork,
-  type ResistanceBounds,
-  type SolvedRange,
-  solveRange,
-} from '../currents/bounds.ts';
+import { boundsToEarth, type RangedNetwork, type ResistanceBounds, type SolvedRange } from '../currents/bounds.ts';
 import { flow } from '../currents/flow.ts';
 import { resistancesToEarth } from '../currents/resistance.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
@@ -20,6 +14,7 @@ import { conditionOfState, groundSoil } from './ground-soil.ts';
 import { leakingNetwork } from './leaking-network.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
 import { perhapsInSoil } from './perhaps-in-soil.ts';
+import { solveSides } from './solve-sides.ts';
 import { uncoupledHigh } from './uncoupled-high.ts';
 
 /** What the direct-current solve of a site gives, by the owner's ids. */
@@ -118,17 +113,23 @@ export function solveGroup(
   const { network, nodeCount, points: leaks } = leakingNetwork(whole, ground);
   const points = [...own, ...leaks, ...perhapsInSoil({ graph, site }, whole, ground)];
   const coupled = earthRanges(points, ground);
-  for (const { earth, leftOut } of [coupled, withoutCoupling(coupled, points)]) {
+  for (const { earth, leftOut, isFelt } of [coupled, withoutCoupling(coupled, points)]) {
     const ranged: RangedNetwork = { nodeCount, branches: network.branches, earth };
-    const solved = solveRange(ranged);
-    if (!solved.ok) continue;
+    const solved = solveSides(ranged);
+    if (solved === null) continue;
     const likely = likelySolutions(ranged, solved);
-    const isPlaced = points.map((p) => ground.together.high !== null && ground.indexOf.has(p.id));
-    const highs = leftOut.length === 0 ? null : uncoupledHigh(ranged, isPlaced);
-    const bounds = boundsWithValue(solved, likely).map((b, i) => (highs === null ? b : { ...b, high: highs[i]! }));
+    const highs = leftOut.length === 0 ? null : uncoupledHigh(ranged, isFelt);
+    const bounds = boundsWithValue(solved, likely).map((b, i) =>
+      inOrder(highs === null ? b : { ...b, high: highs[i]! }),
+    );
     return { network, points, solved, likely, leftOut, bounds };
   }
   return null;
+}
+
+/** Figures of three solves, a rounding or an error of the elements apart where all are known. */
+function inOrder({ low, value, high }: ResistanceBounds): ResistanceBounds {
+  return { low: Math.min(low, value ?? low, high), value, high: Math.max(high, value ?? high, low) };
 }
 
 /** The ground as it is in the state of a run. */

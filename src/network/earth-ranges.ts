@@ -22,6 +22,8 @@ export interface EarthRanges {
   readonly earth: RangedEarth;
   /** Pairs of electrodes whose coupling through the soil had to be left out. */
   readonly leftOut: readonly (readonly [string, string])[];
+  /** Of each point, whether the others feel it through the soil. */
+  readonly isFelt: readonly boolean[];
 }
 
 /**
@@ -31,18 +33,42 @@ export interface EarthRanges {
  */
 export function earthRanges(points: readonly EarthPoint[], ground: Ground): EarthRanges {
   const isKnown = points.every((p) => p.certain === 'perhaps' || p.alone.ohm?.value != null);
+  const isFelt = points.map((p) => feltThroughSoil(p, points, ground));
+  const matrixAt = (side: Side) => matrix({ points, isFelt }, ground, side);
   return {
     earth: {
       nodes: points.map((p) => p.node),
-      lowOhm: matrixAt(points, ground, 'low'),
-      highOhm: matrixAt(points, ground, 'high'),
-      nominalOhm: isKnown ? matrixAt(points, ground, 'likely') : null,
+      lowOhm: matrixAt('low'),
+      highOhm: matrixAt('high'),
+      nominalOhm: isKnown ? matrixAt('likely') : null,
     },
-    leftOut: pairsLeftOut(points, ground),
+    leftOut: pairsLeftOut({ points, isFelt }, ground),
+    isFelt,
   };
 }
 
-function matrixAt(points: readonly EarthPoint[], ground: Ground, side: Side): readonly (readonly number[])[] {
+/**
+ * Solved together with the others, and of no less by itself than the soil brings over from any of them: one that was stated
+ * to have less does not stand in the soil that was taken.
+ */
+function feltThroughSoil(p: EarthPoint, points: readonly EarthPoint[], { together, indexOf }: Ground): boolean {
+  const index = indexOf.get(p.id);
+  if (index === undefined || together.likely === null) return false;
+  if (p.alone.how !== 'stated') return true;
+  const solved = together.high ?? together.likely;
+  return points.every((other) => {
+    const column = other === p ? undefined : indexOf.get(other.id);
+    const mutualOhm = column === undefined ? 0 : solved.resistanceOhm[index * solved.aloneOhm.length + column]!;
+    return mutualOhm <= p.alone.ohm!.low;
+  });
+}
+
+interface Asked {
+  readonly points: readonly EarthPoint[];
+  readonly isFelt: readonly boolean[];
+}
+
+function matrix({ points, isFelt }: Asked, ground: Ground, side: Side): readonly (readonly number[])[] {
   const solved = ground.together[side];
   const indexes = points.map((p) => (solved === null ? undefined : ground.indexOf.get(p.id)));
   const size = solved === null ? 0 : solved.aloneOhm.length;
@@ -50,7 +76,8 @@ function matrixAt(points: readonly EarthPoint[], ground: Ground, side: Side): re
     points.map((_, j) => {
       if (i === j) return ownOhm(p, solved, indexes[i], side);
       const [a, b] = [indexes[i], indexes[j]];
-      return a === undefined || b === undefined ? 0 : solved!.resistanceOhm[a * size + b]!;
+      const isCoupled = a !== undefined && b !== undefined && isFelt[i] === true && isFelt[j] === true;
+      return isCoupled ? solved!.resistanceOhm[a * size + b]! : 0;
     }),
   );
 }
@@ -65,16 +92,16 @@ function ownOhm(p: EarthPoint, solved: SolvedBodies | null, index: number | unde
   return (own * solved.resistanceOhm[index * (solved.aloneOhm.length + 1)]!) / solved.aloneOhm[index]!;
 }
 
-function pairsLeftOut(points: readonly EarthPoint[], { indexOf, together }: Ground): EarthRanges['leftOut'] {
+function pairsLeftOut({ points, isFelt }: Asked, { indexOf }: Ground): EarthRanges['leftOut'] {
   // with every figure stated and no places a file is a plain network of resistors
   const isPlain = (a: EarthPoint, b: EarthPoint): boolean =>
     [a, b].every((p) => p.alone.how === 'stated' && !indexOf.has(p.id));
-  const isFelt = (p: EarthPoint): boolean => together.likely !== null && indexOf.has(p.id);
+  const felt = new Set(points.filter((_, i) => isFelt[i]));
   const counted = points.filter((p) => p.certain === 'there' && p.alone.how !== 'unknown');
   return counted.flatMap((a, i) =>
     counted
       .slice(i + 1)
-      .filter((b) => a.bonded === b.bonded && (!isFelt(a) || !isFelt(b)) && !isPlain(a, b))
+      .filter((b) => a.bonded === b.bonded && (!felt.has(a) || !felt.has(b)) && !isPlain(a, b))
       .map((b) => [a.id, b.id] as const),
   );
 }
@@ -91,5 +118,6 @@ export function withoutCoupling({ earth, leftOut }: EarthRanges, points: readonl
       nominalOhm: earth.nominalOhm === null ? null : own(earth.nominalOhm),
     },
     leftOut: pairs.length > 0 ? pairs : leftOut,
+    isFelt: points.map(() => false),
   };
 }

@@ -1,5 +1,6 @@
 import type { Facts, GroundFacts } from '../facts/facts.ts';
 import { partIndex } from '../facts/part-index.ts';
+import { middle } from '../units/interval.ts';
 import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import { sayContradiction, soilOfElectrode } from './say-measured-soil.ts';
@@ -105,8 +106,7 @@ function layersOf(soil: Condition['ground']['soil']): readonly StudyLayer[] {
 }
 
 function ranged({ low, high }: { readonly low: number; readonly high: number }): Bounded {
-  const isOpen = high === Number.POSITIVE_INFINITY;
-  return { value: isOpen ? null : (low + high) / 2, low, high: isOpen ? null : high };
+  return { value: middle({ low, high }), low, high: high === Number.POSITIVE_INFINITY ? null : high };
 }
 
 function point(figure: number): Bounded {
