@@ -35,16 +35,16 @@ export function linearScale([least, greatest]: readonly [number, number], span: 
   return { low, high, ticks, at: (value) => place((within(value, low, high) - low) / (high - low), span) };
 }
 
-/** Decades, with figures at 1, 2 and 5 where there are few; ends on a figure. Only for figures above 0. */
+/** Lines at 1 to 9 of each decade, figures at 1, 2 and 5 where there are few decades; ends on 1, 2 or 5. Only above 0. */
 export function logScale([least, greatest]: readonly [number, number], span: Span): Scale {
   if (!(least > 0)) throw new RangeError('a log scale needs figures above 0');
   const wide = Math.log10(greatest / least) > 2.2;
-  const steps = wide ? [1] : [1, 2, 5];
-  const low = stepBelow(least, steps);
-  const high = Math.max(stepAbove(greatest, steps), stepAbove(low * 1.5, steps));
+  const told = wide ? [1] : [1, 2, 5];
+  const low = stepBelow(least);
+  const high = Math.max(stepAbove(greatest), stepAbove(low * 1.5));
   const ticks = stepsBetween(low, high, [1, 2, 3, 4, 5, 6, 7, 8, 9]).map((value) => ({
     value,
-    says: steps.includes(leading(value)) ? String(value) : '',
+    says: told.includes(leading(value)) ? String(value) : '',
   }));
   const decades = Math.log10(high / low);
   return { low, high, ticks, at: (value) => place(Math.log10(within(value, low, high) / low) / decades, span) };
@@ -111,12 +111,12 @@ function stepsBetween(low: number, high: number, steps: readonly number[]): read
   return found;
 }
 
-function stepBelow(value: number, steps: readonly number[]): number {
-  return stepsBetween(value / 10, value, steps).at(-1)!;
+function stepBelow(value: number): number {
+  return stepsBetween(value / 10, value, [1, 2, 5]).at(-1)!;
 }
 
-function stepAbove(value: number, steps: readonly number[]): number {
-  return stepsBetween(value, value * 10, steps)[0]!;
+function stepAbove(value: number): number {
+  return stepsBetween(value, value * 10, [1, 2, 5])[0]!;
 }
 
 function leading(value: number): number {

@@ -65,8 +65,7 @@ export function drawEndLabels(
   labels: readonly EndLabel[],
   xMm: number,
   widthMm: number,
-  topMm: number,
-  bottomMm: number,
+  [topMm, bottomMm]: readonly [number, number],
 ) {
   const order = labels.map((l, i) => ({ l, i })).sort((a, b) => a.l.at[1] - b.l.at[1] || a.i - b.i);
   const rows = spread(

@@ -27,7 +27,7 @@ export function soundingChart(study: Study, fit: StudySoilFit): string {
   const hasLayers = fit.layers.length > 0;
   const left: Rect = { x: 16, y: topMm, width: hasLayers ? 86 : 160, height: plotMm };
   const right: Rect = { x: 122, y: topMm, width: 55, height: plotMm };
-  const legend = drawLegend(words.legend, legendEntries(fit, speech), widthMm, topMm + plotMm + underMm);
+  const legend = drawLegend(soilDrawingWords.legend, legendEntries(fit, speech), widthMm, topMm + plotMm + underMm);
   const sheet = {
     widthMm,
     heightMm: topMm + plotMm + underMm + legend.heightMm,

@@ -8,7 +8,7 @@ import { element, line, type Point, polyline, type Svg } from './svg.ts';
 import { ink } from './symbols.ts';
 
 const words = soilDrawingWords.sounding;
-/** The last layer has no end; it is drawn as far again as this share of what lies above it. */
+/** The last layer is drawn at least as far again as this share of what lies above it. */
 const lastShare = 0.6;
 /** A range that nobody can narrow is drawn no further than this many times the figure itself. */
 const farthest = 10;
@@ -18,7 +18,7 @@ type Layers = StudySoilFit['layers'];
 /** Layers as steps of resistivity, log, against depth, downwards, with the 95 % range of each behind its step. */
 export function layersPanel(fit: StudySoilFit, plot: Rect, unit: ChartLength): readonly Svg[] {
   const deepestM = deepest(fit);
-  const edges = boundariesM(fit.layers, deepestM);
+  const edges = boundariesM(fit.layers);
   const shown = fit.layers.map((l) => shownRange(l.resistivityOhmM));
   const x = logScale([Math.min(...shown.map((r) => r.low)), Math.max(...shown.map((r) => r.high))], ends(plot));
   const y = linearScale([0, unit.of(deepestM)], [plot.y, plot.y + plot.height]);
@@ -49,10 +49,11 @@ function deepest({ layers, points }: StudySoilFit): number {
   return above > 0 ? above * (1 + lastShare) : Math.max(...points.map((p) => p.spacingM));
 }
 
-function boundariesM(layers: Layers, deepestM: number): readonly number[] {
+/** Of each layer and below the last: the last has no end, and is drawn down to the edge. */
+function boundariesM(layers: Layers): readonly number[] {
   const edges = [0];
   for (const { thicknessM } of layers.slice(0, -1)) edges.push(edges.at(-1)! + (thicknessM?.value ?? 0));
-  return [...edges, deepestM];
+  return [...edges, Infinity];
 }
 
 function shownRange({ value, low, high }: Layers[number]['resistivityOhmM']) {

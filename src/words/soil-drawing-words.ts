@@ -3,13 +3,14 @@ export const soilDrawingWords = {
   legend: 'Legend',
   ohm: 'Resistance, ohm',
   asTyped: 'as typed',
+  unknown: 'unknown',
+  trace: 'under 0.1 %',
   sounding: {
     title: 'Four-pin readings of {site} and the layers that fit them',
     description:
       '{points} readings of apparent resistivity against the spacing of the pins, with the curve of the {layers} layers that fit them, and those layers as steps of resistivity against depth. The tables below it give the figures.',
     descriptionUnfitted:
       '{points} readings of apparent resistivity against the spacing of the pins. No layers fit them.',
-    legend: 'Legend',
     spacing: 'Spacing of the pins',
     apparent: 'Apparent resistivity, ohm m',
     resistivity: 'Resistivity, ohm m',
@@ -38,7 +39,6 @@ export const soilDrawingWords = {
     bar: 'from least to greatest',
     likely: 'likely figure',
     open: 'no upper bound is known',
-    unknown: 'unknown',
     resistance: 'Resistance to [remote ground], ohm',
   },
   spacing: {

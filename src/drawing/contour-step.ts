@@ -1,0 +1,69 @@
+import type { StudySurface } from '../study/study-earth.ts';
+import { soilDrawingWords } from '../words/soil-drawing-words.ts';
+import type { Ground, PlanScale } from './plan-scale.ts';
+import { type Rect, rectAbout } from './rect.ts';
+import { line, type Point, type Svg, text } from './svg.ts';
+import { ink, soft } from './symbols.ts';
+
+const words = soilDrawingWords.contour;
+/** The step of the figure, metres. */
+export const stepM = 1;
+const size = 3;
+const tickMm = 1.5;
+
+/** The line from A to B on paper, with the worst step on it. */
+export interface StepLine {
+  readonly from: Point;
+  readonly to: Point;
+  readonly step: readonly [Point, Point];
+  /** Where A and B stand, beyond the line's ends. */
+  readonly letters: readonly { readonly says: string; readonly rect: Rect }[];
+}
+
+export function stepLineOf(surface: StudySurface, scale: PlanScale): StepLine {
+  const { fromM, toM } = surface.line;
+  const [from, to] = [scale.toPaper(fromM), scale.toPaper(toM)];
+  const { atM } = surface.step;
+  const step = [scale.toPaper(onLine(fromM, toM, atM)), scale.toPaper(onLine(fromM, toM, atM + stepM))] as const;
+  const letters = [
+    { says: words.from, rect: letterRoom(to, from) },
+    { says: words.to, rect: letterRoom(from, to) },
+  ];
+  return { from, to, step, letters };
+}
+
+/** Dashed line, a bold bar with ends over the worst step. */
+export function drawStepLine({ from, to, step, letters }: StepLine): readonly Svg[] {
+  return [
+    line(from, to, stepLineStroke),
+    ...stepBar(...step),
+    ...letters.map(({ says, rect }) =>
+      text(says, { x: rect.x + 0.6, y: rect.y + size, 'font-size': size, 'font-weight': 'bold', fill: ink }),
+    ),
+  ];
+}
+
+export const stepLineStroke = { stroke: ink, 'stroke-width': 0.35, 'stroke-dasharray': '2.4 1' } as const;
+
+/** Of the square of ground that was worked out. */
+export const edgeStroke = { stroke: soft, 'stroke-width': 0.2, 'stroke-dasharray': '0.5 1' } as const;
+
+export function stepBar(from: Point, to: Point): readonly Svg[] {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.hypot(dx, dy) || 1;
+  const across: Point = [(-dy / length) * tickMm, (dx / length) * tickMm];
+  const tick = ([x, y]: Point) => line([x - across[0], y - across[1]], [x + across[0], y + across[1]], tickStroke);
+  return [line(from, to, { stroke: ink, 'stroke-width': 1.1 }), tick(from), tick(to)];
+}
+
+const tickStroke = { stroke: ink, 'stroke-width': 0.5 } as const;
+
+function onLine([e1, n1]: Ground, [e2, n2]: Ground, distanceM: number): Ground {
+  const share = distanceM / (Math.hypot(e2 - e1, n2 - n1) || 1);
+  return [e1 + (e2 - e1) * share, n1 + (n2 - n1) * share];
+}
+
+function letterRoom([x1, y1]: Point, [x2, y2]: Point): Rect {
+  const length = Math.hypot(x2 - x1, y2 - y1) || 1;
+  return rectAbout([x2 + ((x2 - x1) / length) * 3.4, y2 + ((y2 - y1) / length) * 3.4], 3.4, 3.8);
+}
