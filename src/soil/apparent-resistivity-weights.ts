@@ -11,8 +11,8 @@ export interface ApparentWeights {
   readonly rows: readonly Float64Array[];
 }
 
-/** Wavenumbers fall by this factor, as a logarithm: two of them see waves of K that hold 5e-9 of it. */
-const step = 0.25;
+/** Wavenumbers fall by this factor, as a logarithm: the finest waves of K that they see hold 2e-10 of it. */
+const step = 0.22;
 /** Exponents tried for each wavenumber. */
 const exponentsPerLambda = 1.8;
 /** The first wavenumber times the least exponent: exp(-30) is nothing. */
