@@ -9,6 +9,7 @@ import type { Wire } from '../materials/wire.ts';
 import type { AloneOhm } from '../network/alone-ohm.ts';
 import type { EarthCondition } from '../network/earth-conditions.ts';
 import type { MeasuredSoil } from '../network/measured-soil.ts';
+import type { SiteSounding } from '../network/site-sounding.ts';
 import type { TransferredShare } from '../network/transferred-shares.ts';
 import type {
   Answer,
@@ -133,6 +134,8 @@ export interface EarthFacts {
   readonly couplingLeftOut: readonly (readonly [string, string])[];
   /** Supports, guys and electrodes that may leak too: in for the low figures alone. */
   readonly perhaps: readonly string[];
+  /** What only an unknown tie joins to the service's group: likewise. */
+  readonly perhapsTied: readonly string[];
   readonly residual: number;
   readonly worstAt: string | null;
 }
@@ -143,6 +146,8 @@ export interface GroundFacts {
   readonly transferred: readonly TransferredShare[];
   /** What electrodes measured alone say of the soil. */
   readonly measured: MeasuredSoil;
+  /** The four-pin readings; null: there are none, or the soil was typed and only a page shows them. */
+  readonly sounding: SiteSounding | null;
 }
 
 export interface Facts {

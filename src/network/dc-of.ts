@@ -32,6 +32,8 @@ export interface DcRun {
     readonly couplingLeftOut: readonly (readonly [string, string])[];
     /** Supports, guys and electrodes that may leak too: in for the low figures alone. */
     readonly perhaps: readonly string[];
+    /** What only an unknown tie joins to the service's group (or, without one, to the largest of those that may be one): likewise. */
+    readonly perhapsTied: readonly string[];
     readonly residual: number;
     readonly worstAt: string | null;
   };
@@ -75,6 +77,7 @@ export function dcOf(run: BondingRun, ground: Ground = groundOfRun(run)): DcRun 
       currentShare: share?.shares ?? new Map(),
       couplingLeftOut: groups.flatMap((g) => g.leftOut),
       perhaps: perhapsOf(groups, ground),
+      perhapsTied: groups.flatMap((g) => perhapsTied(g, service === null ? null : serviceNode(run, g, service))).sort(),
       residual: share?.residual ?? 0,
       worstAt: share?.worstAt ?? null,
     },
@@ -85,6 +88,15 @@ export function dcOf(run: BondingRun, ground: Ground = groundOfRun(run)): DcRun 
 function perhapsOf(groups: readonly SolvedGroup[], { aloneOfLeaking }: Ground): readonly string[] {
   const points = groups.flatMap((g) => g.points.filter((p) => p.certain === 'perhaps' && !aloneOfLeaking.has(p.id)));
   return [...new Set(points.map((p) => p.part))].sort();
+}
+
+function perhapsTied({ points, network }: SolvedGroup, service: number | null): readonly string[] {
+  const sizes = new Map<number, number>();
+  for (const { bonded, certain } of points) if (certain !== 'perhaps') sizes.set(bonded, (sizes.get(bonded) ?? 0) + 1);
+  const largest = [...sizes].sort(([a, of], [b, than]) => than - of || a - b)[0]?.[0];
+  const home = service === null ? largest : network.bonded[service];
+  const parts = points.filter((p) => p.bonded !== home && p.certain !== 'perhaps').map((p) => p.part);
+  return [...new Set(parts)];
 }
 
 /** One bonded group; null where it has no electrode or its earth makes no sense even without coupling. */

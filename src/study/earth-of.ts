@@ -3,6 +3,7 @@ import { partIndex } from '../facts/part-index.ts';
 import { middle } from '../units/interval.ts';
 import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
+import { soilFitOf } from './soil-fit-of.ts';
 import { sayContradiction, soilOfElectrode } from './say-measured-soil.ts';
 import type { Study } from './study.ts';
 import type { Bounded, StudyEarthCondition, StudyEarthSolve, StudyLayer } from './study-earth.ts';
@@ -38,7 +39,10 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
     residual: earth.residual,
     worstAt: earth.worstAt,
     conditions: ground.conditions.map((c) => conditionRow(c, electrodes, speech)),
-    soilFit: null,
+    soilFit:
+      ground.sounding === null
+        ? null
+        : soilFitOf(ground.sounding, ground.conditions[0]!.ground.soil?.from === 'readings', speech),
     soilOfElectrodes: ground.measured.ofElectrodes.map((m) => soilOfElectrode(m, speech)),
     contradictions: ground.measured.contradictions.map((c) => ({ at: c.at, text: sayContradiction(c, speech) })),
     transferred: ground.transferred.map((t) => ({ ...t, share: bounded(t.share)! })),
@@ -150,6 +154,7 @@ function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speec
       now.leaking.filter((c) => c.spans !== null && c.certain === 'likely').map((c) => c.id),
     ),
     ...sentence(words.perhaps, earth.perhaps),
+    ...sentence(words.perhapsTied, earth.perhapsTied),
     ...(soil !== null && soil.profile.merged > 0 ? [words.merged] : []),
   ];
 }

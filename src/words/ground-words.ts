@@ -18,6 +18,8 @@ export const groundWords = {
       'Nobody said whether {list} {list?is:are} bare: taken as bare, and left out of the highest figure.',
     perhaps:
       'What stands in the soil under {list} may carry current too: in for the lowest figure, out for the others.',
+    perhapsTied:
+      'Nobody knows whether {list} {list?is:are} tied to the rest: in for the lowest figure, out for the others.',
     refused:
       'The [electrode]s could not be solved together ({at}: two lie in one place, or there are too many): coupling through the soil is left out.',
     merged: 'The soil has more layers than are told apart; thin ones were taken together, outwards.',
