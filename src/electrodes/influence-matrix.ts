@@ -12,6 +12,7 @@ import type { Segments } from './segments.ts';
 export function influenceMatrix(segments: Segments, images: SoilImages): Float64Array {
   const { count, layer, sheathOhm } = segments;
   const matrix = new Float64Array(count * count);
+  const nearness = nearnessIn(images);
   let near = new Int32Array(0);
   for (let row = 0; row < count; row++) {
     // segments of one layer come in stretches, and a stretch has one set of images
@@ -19,8 +20,8 @@ export function influenceMatrix(segments: Segments, images: SoilImages): Float64
       while (end <= row && layer[end] === layer[first]) end++;
       const set = images.between(layer[first]!, layer[row]!);
       if (near.length < (end - first) * set.count) near = new Int32Array(count * set.count);
-      const nearCount = addFar(matrix, segments, set, row, first, end, near);
-      addNear(matrix, segments, set, row, near.subarray(0, nearCount));
+      const nearCount = addFar(matrix, segments, set, row, first, end, nearness, near);
+      addNear(matrix, segments, set, row, nearness, near.subarray(0, nearCount));
     }
     matrix[row * count + row] = matrix[row * count + row]! + sheathOhm[row]!;
   }
@@ -28,10 +29,22 @@ export function influenceMatrix(segments: Segments, images: SoilImages): Float64
   return matrix;
 }
 
-/** Square of the distance, in lengths of the longer segment, from which second moments do. */
+/**
+ * Square of the distance, in lengths of the longer segment, from which second moments do: they are out by 3e-4 there, and
+ * by the fourth power less further off.
+ */
 const farSquared = 16;
 /** The same for the halves of both lines: their middles may be half a length nearer, which leaves four of their lengths. */
 const halvesSquared = 6.25;
+
+/**
+ * What these squares are multiplied by. Beside a layer that conducts far better, the images of a segment take off all of its
+ * own field but a share of one over their contrast; each has to be met by so much better, so that what is left is.
+ */
+function nearnessIn({ soil }: SoilImages): number {
+  const contrast = Math.max(...soil.resistivityOhmM) / Math.min(...soil.resistivityOhmM);
+  return Math.sqrt(Math.max(1, contrast / 30));
+}
 
 /**
  * Segment `row` under all far images of segments [first, end). Near ones are written down in `near` for `addNear`, as
@@ -48,6 +61,7 @@ function addFar(
   row: number,
   first: number,
   end: number,
+  nearness: number,
   near: Int32Array,
 ): number {
   let nearCount = 0;
@@ -73,7 +87,7 @@ function addFar(
     const slopeI = 2 * momentI * levelI * iz;
     const slopeJ = 2 * momentJ * levelJ * jz;
     const longest = Math.max(lengthI, lengthJ);
-    const far = farSquared * longest * longest;
+    const far = nearness * farSquared * longest * longest;
     let ohm = 0;
     for (let k = 0; k < images; k++) {
       const turn = sign[k]!;
@@ -93,17 +107,32 @@ function addFar(
 }
 
 /** Adds what `addFar` left. */
-function addNear(matrix: Float64Array, segments: Segments, set: ImageSet, row: number, near: Int32Array): void {
+function addNear(
+  matrix: Float64Array,
+  segments: Segments,
+  set: ImageSet,
+  row: number,
+  nearness: number,
+  near: Int32Array,
+): void {
+  const fromHalves = nearness * halvesSquared;
   for (const at of near) {
     const column = Math.floor(at / set.count);
     const entry = row * segments.count + column;
     const image = at - column * set.count;
-    matrix[entry] = matrix[entry]! + set.strengthOhmM[image]! * nearMean(segments, set, row, column, image);
+    matrix[entry] = matrix[entry]! + set.strengthOhmM[image]! * nearMean(segments, set, row, column, image, fromHalves);
   }
 }
 
 /** Mean of 1 / distance of segment `i` from an image of segment `j`. */
-function nearMean(segments: Segments, { sign, offsetM }: ImageSet, i: number, j: number, image: number): number {
+function nearMean(
+  segments: Segments,
+  { sign, offsetM }: ImageSet,
+  i: number,
+  j: number,
+  image: number,
+  fromHalves: number,
+): number {
   const { middleM, along, lengthM, radiusM } = segments;
   const turn = sign[image]!;
   const dx = middleM[3 * i]! - middleM[3 * j]!;
@@ -118,7 +147,7 @@ function nearMean(segments: Segments, { sign, offsetM }: ImageSet, i: number, j:
   const a = lengthM[i]!;
   const b = lengthM[j]!;
   const longest = Math.max(a, b);
-  if (dx * dx + dy * dy + dz * dz > halvesSquared * longest * longest) {
+  if (dx * dx + dy * dy + dz * dz > fromHalves * longest * longest) {
     return meanOfHalves(dx, dy, dz, ax, ay, az, a / 4, bx, by, bz, b / 4);
   }
   const width = (radiusM[i]! * radiusM[i]! + radiusM[j]! * radiusM[j]!) / 2;
