@@ -3,6 +3,7 @@ import { reachInStates } from '../bonding/reach-in-states.ts';
 import { type DcRun, dcOf, groundOfRun } from '../network/dc-of.ts';
 import { earthConditions } from '../network/earth-conditions.ts';
 import { measuredSoil } from '../network/measured-soil.ts';
+import { siteSounding } from '../network/site-sounding.ts';
 import { transferredShares } from '../network/transferred-shares.ts';
 import type { Site } from '../site/site.ts';
 import { conductorFacts } from './conductor-facts.ts';
@@ -24,6 +25,7 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
     conditions: earthConditions(bonded(), { ground: soil(), dc: dc() }, seasons),
     transferred: transferredShares(bonding().groups, soil()),
     measured: measuredSoil(site(), soil()),
+    sounding: seasons || soil().soil?.from !== 'typed' ? siteSounding(site()) : null,
   }));
   const bonding = () => bonded().bonding;
   const joints = once(() => jointFacts(site(), (id) => dc().jointOhm.get(id) ?? null));

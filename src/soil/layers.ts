@@ -7,4 +7,6 @@ export interface SoilLayer {
   readonly resistivityOhmM: Interval;
   /** null for the last layer, which goes on for ever; for another one: unknown. */
   readonly thicknessM: Interval | null;
+  /** The figures to go by where they are not the middles of the ranges: those of a fit. */
+  readonly likely?: { readonly resistivityOhmM: number; readonly thicknessM: number | null };
 }

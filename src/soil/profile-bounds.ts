@@ -16,7 +16,7 @@ export interface ProfileBounds {
   readonly low: LayeredSoil | null;
   /** At no depth of less; null: there is none below 1e8 ohm metre. */
   readonly high: LayeredSoil | null;
-  /** All ranges at their middles; null where one is open, a thickness is unknown or they are too far apart. */
+  /** All ranges at their middles (or the figures that a layer names as likely); null where one is open, a thickness is unknown or they are too far apart. */
   readonly likely: LayeredSoil | null;
   /**
    * Stretches that were taken together with a neighbour since too thin or too many, and those brought nearer to the rest in
@@ -131,15 +131,15 @@ function extreme(all: readonly Span[], topM: number, footM: number, side: Side):
 }
 
 function likelyOf(layers: SoilLayers, zones: readonly SoilZone[]): LayeredSoil | null {
-  const exactly = (range: Interval | null): Interval => {
-    const figure = range === null ? null : middle(range);
+  const exactly = (range: Interval | null, likely?: number | null): Interval => {
+    const figure = likely ?? (range === null ? null : middle(range));
     return figure === null ? open : { low: figure, high: figure };
   };
   const spans = {
     layers: layerSpans(
-      layers.map(({ resistivityOhmM, thicknessM }, at) => ({
-        resistivityOhmM: exactly(resistivityOhmM),
-        thicknessM: at === layers.length - 1 ? null : exactly(thicknessM),
+      layers.map(({ resistivityOhmM, thicknessM, likely }, at) => ({
+        resistivityOhmM: exactly(resistivityOhmM, likely?.resistivityOhmM),
+        thicknessM: at === layers.length - 1 ? null : exactly(thicknessM, likely?.thicknessM),
       })),
     ),
     zones: zoneSpans(zones.map(({ footM, ratio }) => ({ footM: exactly(footM), ratio: exactly(ratio) }))),

@@ -3,8 +3,8 @@ import { partIndex } from '../facts/part-index.ts';
 import { middle } from '../units/interval.ts';
 import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
-import { soilFitOf } from './soil-fit-of.ts';
 import { sayContradiction, soilOfElectrode } from './say-measured-soil.ts';
+import { soilFitOf } from './soil-fit-of.ts';
 import type { Study } from './study.ts';
 import type { Bounded, StudyEarthCondition, StudyEarthSolve, StudyLayer } from './study-earth.ts';
 
@@ -96,9 +96,9 @@ function sayCondition(condition: Condition['condition'], speech: Speech): string
 function layersOf(soil: Condition['ground']['soil']): readonly StudyLayer[] {
   if (soil === null) return [];
   if (soil.condition === null) {
-    return soil.layers.map(({ resistivityOhmM, thicknessM }) => ({
-      resistivityOhmM: ranged(resistivityOhmM),
-      thicknessM: thicknessM === null ? null : ranged(thicknessM),
+    return soil.layers.map(({ resistivityOhmM, thicknessM, likely }) => ({
+      resistivityOhmM: ranged(resistivityOhmM, likely?.resistivityOhmM),
+      thicknessM: thicknessM === null ? null : ranged(thicknessM, likely?.thicknessM),
     }));
   }
   const { likely } = soil.profile;
@@ -109,8 +109,8 @@ function layersOf(soil: Condition['ground']['soil']): readonly StudyLayer[] {
   });
 }
 
-function ranged({ low, high }: { readonly low: number; readonly high: number }): Bounded {
-  return { value: middle({ low, high }), low, high: high === Number.POSITIVE_INFINITY ? null : high };
+function ranged({ low, high }: { readonly low: number; readonly high: number }, likely?: number | null): Bounded {
+  return { value: likely ?? middle({ low, high }), low, high: high === Number.POSITIVE_INFINITY ? null : high };
 }
 
 function point(figure: number): Bounded {
