@@ -43,6 +43,10 @@ export function answers(question: Question, asked: Asked): boolean {
     );
   if ('askedAbout' in question) return study.questions.some((q) => question.askedAbout.test(q.path));
   if ('earthOhm' in question) return earthAnswers(question.earthOhm, question.within, study);
+  if ('contradicted' in question)
+    return study.earth.contradictions.some(
+      ({ at, text }) => at.includes(question.contradicted) && question.says.test(text),
+    );
   return firstAnswers(question.first, question.among, study);
 }
 

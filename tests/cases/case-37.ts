@@ -11,6 +11,7 @@ export const layout: Layout = {
     'case-37-uniform.site.yaml',
     'case-37-layers.site.yaml',
     'case-37-after.site.yaml',
+    'case-37-readings.site.yaml',
   ],
   must: [
     {
@@ -45,6 +46,21 @@ export const layout: Layout = {
       ofFile: 'case-37-layers.site.yaml',
     },
     {
+      says: 'From the readings alone: no uniform soil fits both.',
+      ask: { contradicted: 'deep-rod', says: /no uniform soil fits both 750 ohm at 10 ft .* and 5 ohm at 55 ft/i },
+      ofFile: 'case-37-readings.site.yaml',
+    },
+    {
+      says: 'Two layers do, with a boundary somewhere between 15 and 50 ft: 50 to 9 ohm m below it.',
+      ask: { contradicted: 'deep-rod', says: /from 15 to 50 ft .*lower layer 5\d ohm m to (8\.\d|9(\.\d)?) ohm m/ },
+      ofFile: 'case-37-readings.site.yaml',
+    },
+    {
+      says: 'With the drop seen at 45 ft it is about 15 ohm m.',
+      ask: { contradicted: 'deep-rod', says: /drop seen at 45 ft .*about 1[4-6] ohm m/ },
+      ofFile: 'case-37-readings.site.yaml',
+    },
+    {
       says: 'Four deep rods and the tower are one system.',
       ask: { together: ['tower', 'tower-rod', 'out-1', 'out-2', 'out-3'] },
       ofFile: 'case-37-after.site.yaml',
@@ -74,6 +90,16 @@ export const layout: Layout = {
       ofFile: 'case-37-uniform.site.yaml',
     },
     {
+      says: 'In layered soil the second rod no longer comes to 173 ohm.',
+      ask: { earthOhm: 'deep-rod', within: [156, 190] },
+      ofFile: 'case-37-layers.site.yaml',
+    },
+    {
+      says: 'Readings that a uniform soil has contradict nothing.',
+      ask: { contradicted: 'first-rod', says: /./ },
+      ofFile: 'case-37-uniform.site.yaml',
+    },
+    {
       says: 'Four rods do not stand alone.',
       ask: { finding: 'single-rod-25-ohm', at: 'tower-rod' },
       ofFile: 'case-37-after.site.yaml',
@@ -89,14 +115,5 @@ export const layout: Layout = {
       ofFile: 'case-37-after.site.yaml',
     },
   ],
-  notYet: [
-    {
-      sentence: 'In layered soil the second rod no longer comes to 173 ohm.',
-      because: 'layers are bounded by their least and greatest resistivity until the field in layered soil is solved',
-    },
-    {
-      sentence: 'From the readings alone, show that no uniform soil fits both.',
-      because: 'needs soil fitting',
-    },
-  ],
+  notYet: [],
 };

@@ -53,6 +53,8 @@ export type Question =
   | { readonly askedAbout: RegExp }
   /** Resistance to remote earth of an electrode alone, or of the service's group ('site'), overlaps this interval. */
   | { readonly earthOhm: string; readonly within: readonly [number, number] }
+  /** Readings of this electrode contradict each other or the soil taken, in a sentence that matches. */
+  | { readonly contradicted: string; readonly says: RegExp }
   /** The first findings in order: one of the first `among` findings is of one of these rules. */
   | { readonly first: readonly string[]; readonly among: number };
 
