@@ -75,11 +75,11 @@ export function drawEndLabels(
   );
   return order.flatMap(({ l }, i): readonly Svg[] => {
     const y = rows[i]!;
-    const says = fitText(l.says, endLabelSize, widthMm - 4.5);
+    const says = fitText(l.says, endLabelSize, widthMm - 6);
     return [
-      line(l.at, [xMm + 0.6, y], { stroke: soft, 'stroke-width': 0.15 }),
-      drawMarker([xMm + 1.9, y], l.look),
-      text(says, { x: xMm + 4, y: y + 0.95, 'font-size': endLabelSize, fill: ink }),
+      line(l.at, [xMm + 2.2, y], { stroke: soft, 'stroke-width': 0.15 }),
+      drawMarker([xMm + 3.4, y], l.look),
+      text(says, { x: xMm + 5.4, y: y + 0.95, 'font-size': endLabelSize, fill: ink }),
     ];
   });
 }

@@ -20,11 +20,15 @@ const leastMm = 9;
 const againMm = 160;
 const tries = Array.from({ length: 24 }, (_, i) => ((i * 7) % 24) / 24);
 
-/** All lines of the map; those of the highest level first. */
+/** A shorter line lies under the symbol of what it runs round. */
+const seenMm = 7;
+
+/** All lines of the map that can be seen; those of the highest level first. */
 export function contoursOnPaper({ grid }: StudySurface, scale: PlanScale): readonly PaperContour[] {
-  return contourLevels(grid).flatMap((level) =>
+  const all = contourLevels(grid).flatMap((level) =>
     contoursOf(grid, level / 100).map((points) => ({ level, points: points.map(scale.toPaper) })),
   );
+  return all.filter(({ points }) => lengthOf(points) >= seenMm);
 }
 
 export function drawContours(contours: readonly PaperContour[]): readonly Svg[] {

@@ -2,7 +2,7 @@ import type { StudySurface } from '../study/study-earth.ts';
 import { soilDrawingWords } from '../words/soil-drawing-words.ts';
 import type { Ground, PlanScale } from './plan-scale.ts';
 import { type Rect, rectAbout } from './rect.ts';
-import { line, type Point, type Svg, text } from './svg.ts';
+import { element, line, type Point, type Svg, text } from './svg.ts';
 import { ink, soft } from './symbols.ts';
 
 const words = soilDrawingWords.contour;
@@ -37,9 +37,10 @@ export function drawStepLine({ from, to, step, letters }: StepLine): readonly Sv
   return [
     line(from, to, stepLineStroke),
     ...stepBar(...step),
-    ...letters.map(({ says, rect }) =>
+    ...letters.flatMap(({ says, rect }) => [
+      element('rect', { ...rect, rx: 0.6, fill: '#ffffff' }),
       text(says, { x: rect.x + 0.6, y: rect.y + size, 'font-size': size, 'font-weight': 'bold', fill: ink }),
-    ),
+    ]),
   ];
 }
 

@@ -10,12 +10,15 @@ import type { Rect } from './rect.ts';
 import { layersPanel } from './sounding-layers.ts';
 import { speechOf } from './speech.ts';
 import { drawing, element, line, type Point, polyline, type Svg } from './svg.ts';
+import { fitText } from './text-width.ts';
 
 const words = soilDrawingWords.sounding;
 const widthMm = 180;
 const plotMm = 66;
 const topMm = 9;
 const underMm = 11;
+/** Room for an entry of the legend. */
+const mostMm = 75;
 
 /**
  * The four-pin readings and the layers that fit them, as SVG text: apparent resistivity against spacing, both scales
@@ -79,7 +82,7 @@ function legendEntries(fit: StudySoilFit, speech: ReturnType<typeof speechOf>): 
   ];
   const readings = readingsOf(fit).map((reading, i) => ({
     sample: (x: number, y: number) => [drawMarker([x, y], curveLook(i), 1.2)],
-    says: say(words.reading, { reading }, speech),
+    says: fitText(say(words.reading, { reading }, speech), 2.5, mostMm),
   }));
   return fit.layers.length > 0 ? [...readings, ...fitted] : readings;
 }

@@ -3,11 +3,12 @@ import { methodWords } from '../words/caution-words.ts';
 import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { stateName } from './cover.ts';
 import { hasDocument, type PageContext, partName, provenanceName, sayIn } from './page-context.ts';
+import { soilMethod } from './soil-method.ts';
 
 /** How the figures were come by, how well the network was solved, and every document behind them. */
 export function methodSection(page: PageContext): Section {
   const blocks: readonly Block[] = [
-    { is: 'list', ordered: false, items: methodWords.method.map((m) => sayIn(page, m)) },
+    { is: 'list', ordered: false, items: [...methodWords.method.map((m) => sayIn(page, m)), ...soilMethod(page)] },
     paragraph(residualText(page)),
     ...otherStates(page),
     ...sources(page),

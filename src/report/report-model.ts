@@ -16,6 +16,7 @@ import { hasQuestions, questionsSection } from './questions-section.ts';
 import { reachSection } from './reach-section.ts';
 import { resistanceSection } from './resistance-section.ts';
 import { schedulesSection } from './schedules-section.ts';
+import { hasSoil, soilSection } from './soil-section.ts';
 import { verdictSection } from './verdict-section.ts';
 import { waysSection } from './ways-section.ts';
 import { weakSection } from './weak-section.ts';
@@ -88,6 +89,7 @@ const sections: readonly SectionWriter[] = [
   { id: 'weak', write: weakSection },
   { id: 'reach', write: reachSection },
   { id: 'resistances', write: resistanceSection },
+  { id: 'soil', isThere: hasSoil, write: soilSection },
   { id: 'assumptions', write: assumptionsSection },
   { id: 'unknowns', write: unknownsSection },
   { id: 'photos', isThere: hasPhotos, write: (page, { photos }) => photosSection(page, photos) },

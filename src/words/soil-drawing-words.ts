@@ -72,5 +72,6 @@ export const soilDrawingWords = {
     distance: 'Distance from A',
     share: 'Potential, % of the rise',
     step: 'worst step of {=1 m}',
+    curve: 'potential of the surface',
   },
 } as const;

@@ -1,0 +1,115 @@
+import { conditionName, ohmRange, percent } from '../drawing/chart-names.ts';
+import { seasonCharts } from '../drawing/season-chart.ts';
+import { type SeasonSubject, seasonSubjects } from '../drawing/season-subjects.ts';
+import type { StudyEarthCondition, StudyLayer } from '../study/study-earth.ts';
+import { formatQuantity } from '../units/format.ts';
+import { pageWords } from '../words/page.ts';
+import { soilWords } from '../words/soil-words.ts';
+import { type Block, type Cell, cell, listCell, paragraph, row, subheading, tableIfAny } from './block.ts';
+import { boundedFigure, type PageContext, partName, sayIn } from './page-context.ts';
+
+const words = soilWords.conditions;
+/** Columns of figures that a sheet of paper has room for. */
+const mostColumns = 4;
+
+/** Soil and resistances in each condition; [] where there is only the soil as typed, which the table of resistances has. */
+export function conditionBlocks(page: PageContext): readonly Block[] {
+  const { conditions } = page.study.earth;
+  if (conditions.length < 2) return [];
+  const figures = seasonCharts(page.study).map((svg, i) => {
+    const caption = words.figure;
+    return { is: 'figure', id: `soil-season-${i + 1}`, svg, caption } as const;
+  });
+  return [
+    subheading(words.heading),
+    paragraph(sayIn(page, words.intro)),
+    ...soilTable(page),
+    ...ohmTables(page),
+    ...figures,
+  ];
+}
+
+function soilTable(page: PageContext): readonly Block[] {
+  return tableIfAny({
+    id: 'soil-conditions',
+    caption: words.soilCaption,
+    head: [words.condition, words.means, words.layers],
+    rows: page.study.earth.conditions.map((c) =>
+      row(cell(conditionName(c.id)), cell(c.says), listCell(layersText(page, c.layers))),
+    ),
+  });
+}
+
+function layersText(page: PageContext, layers: readonly StudyLayer[]): readonly string[] {
+  if (layers.length === 0) return [pageWords.page.unknown];
+  return layers.map((l, i) => {
+    const resistivity = boundedFigure(page, l.resistivityOhmM, 'resistivity');
+    const thickness = boundedFigure(page, l.thicknessM, 'length');
+    const isLast = i === layers.length - 1;
+    const last = layers.length === 1 ? words.layerOnly : words.layerBelow;
+    const open = isLast ? last : words.layerOpen;
+    return sayIn(page, l.thicknessM === null ? open : words.layer, { resistivity, thickness });
+  });
+}
+
+/** A row for each condition; the whole and the groups beside each other, as many as fit, the rest in a table below. */
+function ohmTables(page: PageContext): readonly Block[] {
+  const { conditions } = page.study.earth;
+  return inPieces(seasonSubjects(page.study)).flatMap((subjects, i) =>
+    tableIfAny({
+      id: `soil-ohm-${i + 1}`,
+      caption: sayIn(page, words.ohmCaption),
+      head: [words.condition, ...subjects.map((s) => subjectName(page, s))],
+      rows: conditions.map((c, place) =>
+        row(
+          cell(conditionName(c.id)),
+          ...subjects.map((s) => cell(boundedFigure(page, s.conditions[place]?.ohm ?? null, 'resistance'))),
+        ),
+      ),
+    }),
+  );
+}
+
+function subjectName(page: PageContext, { group }: SeasonSubject): string {
+  return group === null ? sayIn(page, words.whole) : sayIn(page, words.group, { group: partName(page, group) });
+}
+
+/** Each electrode alone and among the others, in each condition; [] where the conditions say nothing of any. */
+export function electrodeBlocks(page: PageContext): readonly Block[] {
+  const { conditions } = page.study.earth;
+  const all = conditions.flatMap((c) => c.electrodes);
+  const ids = [...new Set(all.filter((e) => e.aloneOhm !== null || e.currentShare !== null).map((e) => e.id))];
+  if (ids.length === 0 || conditions.length < 2) return [];
+  const tables = inPieces(conditions).flatMap((some, i) =>
+    tableIfAny({
+      id: `soil-electrodes-${i + 1}`,
+      caption: sayIn(page, soilWords.electrodes.caption),
+      head: [sayIn(page, soilWords.electrodes.electrode), ...some.map((c) => conditionName(c.id))],
+      rows: ids.map((id) => row(cell(partName(page, id)), ...some.map((c) => electrodeCell(page, c, id)))),
+    }),
+  );
+  return [paragraph(sayIn(page, soilWords.electrodes.intro)), ...tables];
+}
+
+function electrodeCell(page: PageContext, condition: StudyEarthCondition, id: string): Cell {
+  const e = condition.electrodes.find((one) => one.id === id);
+  if (e === undefined) return cell('–');
+  const alone = e.aloneOhm === null ? pageWords.page.unknown : ohmRange(e.aloneOhm);
+  if (e.currentShare === null) return cell(alone);
+  const share = sayIn(page, soilWords.electrodes.share, { share: percent(e.currentShare) });
+  return cell(alone, share, within(page, condition, e.currentShare));
+}
+
+/** Voltage of the service's bar over the current of this one. */
+function within(page: PageContext, { resistanceOhm }: StudyEarthCondition, share: number): string | null {
+  const whole = resistanceOhm?.value ?? null;
+  if (whole === null || share <= 0) return null;
+  const ohm = formatQuantity(whole / share, 'resistance', 'si', { digits: 2 }) ?? '';
+  return sayIn(page, soilWords.electrodes.within, { ohm });
+}
+
+function inPieces<T>(all: readonly T[]): readonly (readonly T[])[] {
+  const pieces: (readonly T[])[] = [];
+  for (let i = 0; i < all.length; i += mostColumns) pieces.push(all.slice(i, i + mostColumns));
+  return pieces;
+}

@@ -1,0 +1,84 @@
+import { percent } from '../drawing/chart-names.ts';
+import { soundingChart } from '../drawing/sounding-chart.ts';
+import type { StudyFitted, StudySoilFit } from '../study/study-earth.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { soilWords } from '../words/soil-words.ts';
+import { type Block, type Cell, cell, paragraph, row, subheading, tableIfAny } from './block.ts';
+import { figure, type PageContext, sayIn } from './page-context.ts';
+
+const words = soilWords.fit;
+
+/** The layers that fit the four-pin readings, drawn and in tables, with how well they do; [] where nothing was read. */
+export function fitBlocks(page: PageContext): readonly Block[] {
+  const fit = page.study.earth.soilFit;
+  if (fit === null) return [];
+  return [
+    subheading(words.heading),
+    paragraph(found(page, fit)),
+    ...(fit.text.length === 0 ? [] : [{ is: 'list', ordered: false, items: fit.text } as const]),
+    ...tried(page, fit),
+    ...chart(page, fit),
+    ...layerTable(page, fit),
+    ...pointTable(page, fit),
+  ];
+}
+
+function found(page: PageContext, { chosen, misfitShare, readings }: StudySoilFit): string {
+  if (chosen === null || misfitShare === null) return sayIn(page, words.none, { list: readings });
+  return sayIn(page, words.found, { count: chosen, list: readings, misfit: percent(misfitShare) });
+}
+
+function tried(page: PageContext, fit: StudySoilFit): readonly Block[] {
+  if (fit.tried.length === 0) return [];
+  const list = fit.tried.map((t) => sayIn(page, words.triedOne, { count: t.layers, misfit: percent(t.misfitShare) }));
+  return [paragraph(sayIn(page, words.tried, { list: list.join('; ') }))];
+}
+
+function chart(page: PageContext, fit: StudySoilFit): readonly Block[] {
+  if (fit.points.length === 0) return [];
+  const caption = fit.layers.length === 0 ? words.figureUnfitted : words.figure;
+  return [{ is: 'figure', id: 'soil-fit-figure', svg: soundingChart(page.study, fit), caption }];
+}
+
+function layerTable(page: PageContext, { layers }: StudySoilFit): readonly Block[] {
+  return tableIfAny({
+    id: 'soil-fit-layers',
+    caption: words.layersCaption,
+    head: [words.layer, words.resistivity, words.thickness],
+    rows: layers.map((l, i) =>
+      row(
+        cell(String(i + 1)),
+        fittedCell(page, l.resistivityOhmM, 'resistivity'),
+        l.thicknessM === null ? cell(words.below) : fittedCell(page, l.thicknessM, 'length'),
+      ),
+    ),
+  });
+}
+
+/** A figure that the readings do not hold to within ten times is no figure, only a range. */
+function fittedCell(page: PageContext, f: StudyFitted, dimension: Dimension): Cell {
+  const range = figure(page, { low: f.low, high: f.high ?? Infinity }, dimension);
+  return cell(f.resolved ? figure(page, f.value, dimension) : words.notResolved, sayIn(page, words.range, { range }));
+}
+
+function pointTable(page: PageContext, { points }: StudySoilFit): readonly Block[] {
+  return tableIfAny({
+    id: 'soil-fit-points',
+    caption: words.pointsCaption,
+    head: [words.reading, words.spacing, words.measured, words.fitted, words.off],
+    rows: points.map((p) =>
+      row(
+        cell(p.reading),
+        cell(figure(page, p.spacingM, 'length')),
+        cell(figure(page, p.measuredOhmM, 'resistivity')),
+        cell(p.fittedOhmM === null ? '–' : figure(page, p.fittedOhmM, 'resistivity')),
+        cell(p.fittedOhmM === null ? '–' : offBy(p.fittedOhmM / p.measuredOhmM - 1)),
+      ),
+    ),
+  });
+}
+
+function offBy(share: number): string {
+  const sign = share < 0 ? '−' : '+';
+  return `${sign}${percent(Math.abs(share))}`;
+}

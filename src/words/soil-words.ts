@@ -1,0 +1,109 @@
+/** Prose of the report's section on soil and electrodes. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
+export const soilWords = {
+  heading: 'Soil and [electrode]s',
+  intro:
+    'What the soil does with the [electrode]s. Each range runs from the soil’s least resistivity everywhere to its greatest; soil that was only assumed makes figures that are only assumed.',
+  fit: {
+    heading: 'Soil that fits the four-pin readings',
+    found:
+      '{count} {count?layer fits:layers fit} {list}: what {count?it gives:they give} lies {misfit} off the readings (root mean square).',
+    none: 'No layers fit {list}.',
+    tried: 'Tried: {list}.',
+    triedOne: '{count} {count?layer:layers}, {misfit} off',
+    figure:
+      'Left: what was read, and the curve that the layers give. Right: the layers, with the range in which each figure lies in 95 of 100 cases.',
+    figureUnfitted: 'What was read. No layers fit it.',
+    layersCaption: 'Layers that fit, from the surface down',
+    layer: 'Layer',
+    resistivity: 'Resistivity',
+    thickness: 'Thickness',
+    below: 'without end',
+    range: '95 % range: {range}',
+    notResolved: 'not resolved',
+    pointsCaption: 'Readings, and what the layers give',
+    reading: 'Reading',
+    spacing: 'Spacing of the pins',
+    measured: 'Measured',
+    fitted: 'Layers give',
+    off: 'Off by',
+  },
+  measured: {
+    heading: 'What measured [electrode]s say of the soil',
+    contradictions: 'Readings that contradict each other or the soil',
+  },
+  conditions: {
+    heading: 'In each condition of the ground',
+    intro:
+      'The same [electrode]s in the soil as it was typed or measured, and as frost or drought leaves it. The worst season counts where a limit has to hold all year.',
+    soilCaption: 'The soil in each condition',
+    condition: 'Condition',
+    means: 'What it means',
+    layers: 'Layers, from the surface down',
+    layer: '{resistivity} for {thickness}',
+    layerOpen: '{resistivity} of unknown thickness',
+    layerBelow: '{resistivity} below that',
+    layerOnly: '{resistivity} all the way down',
+    ohmCaption: 'Resistance to [remote ground] in each condition',
+    whole: 'The whole, at the [service]',
+    group: 'Group of {group}',
+    figure: 'The same as bars. Where figures differ tenfold and more, the scale is logarithmic.',
+  },
+  electrodes: {
+    caption: 'Each [electrode]: alone, and what it carries among the others',
+    electrode: '[Electrode]',
+    share: 'carries {share} of the current',
+    within: 'about {ohm} among the others',
+    intro:
+      'Alone: as if nothing else stood in the soil. Among the others: the voltage of the [service]’s bar over the current that this one carries while all that is bonded carries current together. It is higher than alone, because each stands in soil that the others have lifted.',
+  },
+  transferred: {
+    heading: 'What unbonded [electrode]s take on through the soil',
+    intro:
+      'When a group rises in a fault or a strike, an [electrode] that is not bonded to it rises with the soil round it by this share. The rest of the rise stands between the two.',
+    caption: 'Share of a group’s rise that an [electrode] outside it takes on',
+    group: 'When this group rises',
+    share: 'it takes on',
+    range: '{from} to {to}',
+  },
+  depth: {
+    heading: 'How deep?',
+    now: '{list} alone, {condition}: {now} at {lengthM}, as it is; {others}.',
+    nowNot: '{list} alone, {condition}: {others}.',
+    at: '{ohm} at {lengthM}',
+    caption: '{list}: resistance alone at other lengths',
+    length: 'Length',
+    figure: 'The same as curves. Dotted upright: as it is.',
+  },
+  spacing: {
+    heading: 'How far apart?',
+    gains:
+      'A second one like {list}, joined to it, lowers its resistance {others}; 50 % would be without mutual influence.',
+    at: 'by {gain} at {distanceM}',
+    figure: 'What a second one brings, by its distance from the first.',
+  },
+  surface: {
+    heading: 'Voltage on the surface',
+    intro:
+      'All figures here are in per cent of the rise: the voltage between a group and [remote ground] while current flows into the soil. How high the rise is hangs on the current of the fault or the strike, which is not worked out in this section.',
+    caution:
+      'The voltage falls fastest right at the metal, so the distance from the [electrode] decides. Keep people and animals away from [electrode]s, from what is tied to them and from fences near them while a storm is near. A small share of a great rise can kill.',
+    step: 'Group of {group}, {condition}: on the line from A to B the worst step of {=1 m} takes {share} of the rise; it begins {atM} from A.',
+    touch: 'From {part} to the ground {=1 m} away there stands up to {share} of the rise.',
+    figure: 'Lines of equal potential round the group of {group}, in per cent of its rise.',
+    profile: 'The same along the line from A to B. Shaded: the worst step.',
+    caption: 'Group of {group}: potential along the line from A to B',
+    distance: 'Distance from A',
+    potential: 'Potential of the surface',
+  },
+  limits: {
+    heading: 'What was left out, and how much it can matter',
+    leaking: 'Bare metal in the soil that carries current too and was worked out with the [electrode]s: {list}.',
+  },
+  method: {
+    solve:
+      '[Electrode]s: metal in the soil is cut into {segments} straight pieces, each of which lets current out evenly; soil in layers is taken as images of each piece. Cut ever finer, a figure would fall by about {error}{worst}.',
+    worst: ', most at {at}',
+    bounds:
+      'Ranges of soil: resistance rises with resistivity wherever that rises, so that the soil at its least and at its greatest everywhere bounds the truth. A season changes the layers, not the result.',
+  },
+} as const;
