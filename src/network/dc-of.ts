@@ -213,16 +213,23 @@ function shareOf(run: BondingRun, group: SolvedGroup, service: string) {
 
 /** By electrode or leaking conductor of the service's group; what has several points in the soil is taken together. */
 function sharesOf({ points }: SolvedGroup, bonded: number, flows: readonly ReturnType<typeof flow>[]) {
-  const shares = new Map<string, number>();
+  const pointsOf = new Map<string, number[]>();
   points.forEach((point, i) => {
     if (point.bonded !== bonded || point.certain === 'perhaps') return;
-    const share = agreed(
-      flows.map((f) => f.earthA[i] ?? null),
-      'one',
-    );
-    if (share !== null) shares.set(point.part, (shares.get(point.part) ?? 0) + share);
+    pointsOf.set(point.part, [...(pointsOf.get(point.part) ?? []), i]);
   });
+  const shares = new Map<string, number>();
+  for (const [part, own] of pointsOf) {
+    const ofFlows = flows.map((f) => total(own.map((i) => f.earthA[i] ?? null)));
+    const share = agreed(ofFlows, 'one');
+    if (share !== null) shares.set(part, share);
+  }
   return shares;
+}
+
+/** null where one of them is not known. */
+function total(currents: readonly (number | null)[]): number | null {
+  return currents.reduce((sum, current) => (sum === null || current === null ? null : sum + current), 0);
 }
 
 /** Of each joint, the range of its contact with what it is on. */
