@@ -2,13 +2,15 @@ import { type BondingRun, bondingOf } from '../bonding/bonding-of.ts';
 import { reachInStates } from '../bonding/reach-in-states.ts';
 import { type DcRun, dcOf, groundOfRun } from '../network/dc-of.ts';
 import { earthConditions } from '../network/earth-conditions.ts';
+import type { Ground } from '../network/ground.ts';
 import { measuredSoil } from '../network/measured-soil.ts';
 import { siteSounding } from '../network/site-sounding.ts';
+import { noAnswers, soilAnswers } from '../network/soil-answers.ts';
 import { transferredShares } from '../network/transferred-shares.ts';
 import type { Site } from '../site/site.ts';
 import { conductorFacts } from './conductor-facts.ts';
 import { electrodeFacts } from './electrode-facts.ts';
-import type { Facts } from './facts.ts';
+import type { Facts, GroundFacts } from './facts.ts';
 import { jointFacts } from './joint-facts.ts';
 import { arresterFacts, boxFacts, mastFacts } from './part-facts.ts';
 
@@ -21,12 +23,7 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
   const site = () => bonded().site;
   const soil = once(() => groundOfRun(bonded()));
   const dc = once((): DcRun => dcOf(bonded(), soil()));
-  const ground = once(() => ({
-    conditions: earthConditions(bonded(), { ground: soil(), dc: dc() }, seasons),
-    transferred: transferredShares(bonding().groups, soil()),
-    measured: measuredSoil(site(), soil()),
-    sounding: seasons || soil().soil?.from !== 'typed' ? siteSounding(site()) : null,
-  }));
+  const ground = once(() => groundFacts(bonded(), soil(), dc(), seasons));
   const bonding = () => bonded().bonding;
   const joints = once(() => jointFacts(site(), (id) => dc().jointOhm.get(id) ?? null));
   const conductors = once(() => conductorFacts(site(), bonding()));
@@ -75,6 +72,18 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
     get reachInStates() {
       return reach();
     },
+  };
+}
+
+function groundFacts(run: BondingRun, ground: Ground, dc: DcRun, seasons: boolean): GroundFacts {
+  const { site, bonding } = run;
+  const conditions = earthConditions(run, { ground, dc }, seasons);
+  return {
+    conditions,
+    transferred: transferredShares(bonding.groups, ground),
+    measured: measuredSoil(site, ground),
+    sounding: seasons || ground.soil?.from !== 'typed' ? siteSounding(site) : null,
+    answers: seasons ? soilAnswers(run, conditions) : noAnswers,
   };
 }
 

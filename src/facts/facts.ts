@@ -10,6 +10,7 @@ import type { AloneOhm } from '../network/alone-ohm.ts';
 import type { EarthCondition } from '../network/earth-conditions.ts';
 import type { MeasuredSoil } from '../network/measured-soil.ts';
 import type { SiteSounding } from '../network/site-sounding.ts';
+import type { SoilAnswers } from '../network/soil-answers.ts';
 import type { TransferredShare } from '../network/transferred-shares.ts';
 import type {
   Answer,
@@ -148,6 +149,8 @@ export interface GroundFacts {
   readonly measured: MeasuredSoil;
   /** The four-pin readings; null: there are none, or the soil was typed and only a page shows them. */
   readonly sounding: SiteSounding | null;
+  /** What only a page shows: curves and the surface. */
+  readonly answers: SoilAnswers;
 }
 
 export interface Facts {

@@ -8,6 +8,8 @@ import { version } from './version.ts';
 export interface StudyAsk {
   readonly state?: string;
   readonly date?: string;
+  /** Also what only a page shows: see StudyOptions. */
+  readonly detail?: boolean;
 }
 
 /** The study of a site file, in the state and with the date that were asked for. */
@@ -19,7 +21,13 @@ export function studyOfFile(file: string, ask: StudyAsk): Study {
 /** The same of a site that was read already; a rule that fails is our fault. */
 export function studyOfSite(site: Site, checksum: string, ask: StudyAsk): Study {
   const state = ask.state ?? null;
-  const { study, faults } = runStudy(site, { state, checksum, date: ask.date ?? null, version });
+  const { study, faults } = runStudy(site, {
+    state,
+    checksum,
+    date: ask.date ?? null,
+    version,
+    detail: ask.detail ?? false,
+  });
   if (faults.length === 0) return study;
   const first = faults[0]!;
   const trace = first.error instanceof Error ? (first.error.stack ?? first.error.message) : String(first.error);

@@ -46,9 +46,12 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
     soilOfElectrodes: ground.measured.ofElectrodes.map((m) => soilOfElectrode(m, speech)),
     contradictions: ground.measured.contradictions.map((c) => ({ at: c.at, text: sayContradiction(c, speech) })),
     transferred: ground.transferred.map((t) => ({ ...t, share: bounded(t.share)! })),
-    depthCurves: [],
-    spacingGains: [],
-    surfaces: [],
+    depthCurves: ground.answers.depthCurves.map((c) => ({
+      ...c,
+      points: c.points.map(({ lengthM, ohm }) => ({ lengthM, ohm: bounded(ohm)! })),
+    })),
+    spacingGains: ground.answers.spacingGains,
+    surfaces: ground.answers.surfaces.map((s) => ({ ...s, condition: ground.conditions[0]!.id })),
     solve: solveOf(facts, speech),
   };
 }
@@ -59,10 +62,11 @@ function inGroupOhm({ resistanceOhm, currentShare }: Facts['earth'], id: string)
   return share === undefined || !(share > 0) || ohm === null ? null : ohm / share;
 }
 
-/** JSON has no Infinity: an open end is null. */
+/** JSON has no Infinity: an open end is null, and so is the likely figure of what has no way to earth. */
 export function bounded(figure: { readonly value: number | null; readonly low: number; readonly high: number } | null) {
   if (figure === null) return null;
-  return { value: figure.value, low: figure.low, high: Number.isFinite(figure.high) ? figure.high : null };
+  const finite = (end: number | null): number | null => (Number.isFinite(end) ? end : null);
+  return { value: finite(figure.value), low: figure.low, high: finite(figure.high) };
 }
 
 function conditionRow(

@@ -20,7 +20,7 @@ export interface ReportOptions extends StudyAsk {
 /** Writes NAME.html and NAME.study.json (and NAME.pdf) into the folder; NAME is the site file's own. */
 export async function report(file: string, options: ReportOptions): Promise<ExitCode> {
   const level = options.exit1From === undefined ? null : readExitLevel(options.exit1From);
-  const study = studyOfFile(file, options);
+  const study = studyOfFile(file, { ...options, detail: true });
   const model = reportModel(study, { photos: readPhotos(study, dirname(file)) });
   const html = renderHtml(model, readTemplates());
   const stem = join(options.output, basename(file).replace(/(\.site)?\.(ya?ml|json)$/, ''));
