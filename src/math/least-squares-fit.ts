@@ -54,16 +54,13 @@ function stepFrom(problem: SquaresProblem, from: Place, damping: Damping): Place
   const free = freeParameters(problem, from, columns);
   const scale = Math.sqrt(Math.max(...columns.map(squares)));
   if (free.length === 0 || scale === 0) return null;
-  const sides = [from.residuals.map((r) => -r)];
-  const freeColumns = free.map((at) => columns[at]!);
   while (damping.share < mostDamping) {
-    const [move] = leastSquares(freeColumns, sides, scale * Math.sqrt(damping.share));
-    const there = from.parameters.slice();
-    for (const [k, at] of free.entries()) there[at] = there[at]! + move![k]!;
+    const move = moveWithin(problem, from, columns, free, scale * Math.sqrt(damping.share));
+    const there = from.parameters.map((p, at) => p + move[at]!);
     const next = placeAt(problem, there);
     const promised = from.sum - promisedSum(from, columns, next.parameters);
-    if (!(promised > leastPromise * from.sum)) return null;
-    if (next.sum < from.sum) {
+    if (Math.abs(promised) <= leastPromise * from.sum) return null;
+    if (promised > 0 && next.sum < from.sum) {
       // as much as was promised: a third of the damping; half of it: the same
       damping.share = Math.max(
         1e-12,
@@ -76,6 +73,35 @@ function stepFrom(problem: SquaresProblem, from: Place, damping: Damping): Place
     damping.growth *= 2;
   }
   return null;
+}
+
+/** The damped step; a parameter that it would take beyond its bound goes up to it, and the others make the best of that. */
+function moveWithin(
+  { low, high }: SquaresProblem,
+  from: Place,
+  columns: readonly Float64Array[],
+  free: readonly number[],
+  ridge: number,
+): Float64Array {
+  const move = new Float64Array(columns.length);
+  const side = from.residuals.map((r) => -r);
+  let left = [...free];
+  while (left.length > 0) {
+    const solved = leastSquares(
+      left.map((at) => columns[at]!),
+      [side],
+      ridge,
+    )[0]!;
+    for (const [k, at] of left.entries()) move[at] = solved[k]!;
+    const over = left.find(
+      (at) => from.parameters[at]! + move[at]! < low[at]! || from.parameters[at]! + move[at]! > high[at]!,
+    );
+    if (over === undefined) return move;
+    move[over] = (move[over]! < 0 ? low[over]! : high[over]!) - from.parameters[over]!;
+    for (let i = 0; i < side.length; i++) side[i] = side[i]! - move[over]! * columns[over]![i]!;
+    left = left.filter((at) => at !== over);
+  }
+  return move;
 }
 
 function placeAt({ low, high, residuals }: SquaresProblem, parameters: ArrayLike<number>): Place {

@@ -23,7 +23,8 @@ export function usableReadings(readings: readonly SoundingReading[]): readonly U
     if (resistanceOhm === 'over range') continue;
     const apparentOhmM = apparentOfReading(pins, resistanceOhm);
     const { low, high } = resistivityLimitsOhmM;
-    if (!(resistanceOhm > 0)) return { key: 'reading not above zero', reading: at };
+    if (!(resistanceOhm > 0 && resistanceOhm < Number.POSITIVE_INFINITY))
+      return { key: 'reading not above zero', reading: at };
     if (!(apparentOhmM >= low && apparentOhmM <= high))
       return { key: 'no resistivity of soil', reading: at, apparentOhmM };
     usable.push({ at, pins, apparentOhmM });
