@@ -1,14 +1,15 @@
-import { type DenseFactor, type FactoredMatrix, factorCholesky, solveFactored } from '../math/dense.ts';
+import { type FactoredMatrix, factorCholesky, solveFactored } from '../math/dense.ts';
 import type { SoilImages } from '../soil/layer-images.ts';
 import type { Body } from './body.ts';
+import { conductanceOf, inverseOf, membership } from './body-conductance.ts';
+import { type ErrorEstimate, errorEstimate } from './error-estimate.ts';
 import { influenceMatrix } from './influence-matrix.ts';
-import { merged } from './merged-segments.ts';
 import { type Cutting, type Segments, segmentsOf, splitSegments, usualCount } from './segments.ts';
 
 export interface SolveOptions {
   /** Pieces that each run starts with; default `usualCount`. */
   readonly cutting?: Cutting;
-  /** Runs are cut finer until the error estimate of every body is below this; default 0.005. */
+  /** Runs are cut finer until what that takes off the error estimate of every body is below this; default 0.005. */
   readonly errorShare?: number;
   /** Default 3000. */
   readonly mostSegments?: number;
@@ -16,7 +17,7 @@ export interface SolveOptions {
   readonly finerUpTo?: number;
 }
 
-export interface SolvedBodies {
+export interface SolvedBodies extends ErrorEstimate {
   readonly ok: true;
   readonly images: SoilImages;
   readonly segments: Segments;
@@ -26,10 +27,6 @@ export interface SolvedBodies {
   readonly aloneOhm: Float64Array;
   /** Ampere from each segment (rows) per volt of each body (columns), the other bodies at 0. */
   readonly leakage: Float64Array;
-  /** Estimate of how far each body's own figure lies above the true one, relative; see `errorEstimate`. */
-  readonly errorShare: Float64Array;
-  /** The same for all bodies joined into one. */
-  readonly togetherErrorShare: number;
   /** Largest |b - A x| of the solve, relative. */
   readonly residual: number;
 }
@@ -68,7 +65,7 @@ export function solveBodies(
   for (let pass = 1; ; pass++) {
     const solved = solveSegments(segments, bodies.length, images);
     if (!solved.ok || pass > mostPasses) return solved;
-    const isCoarse = (body: number): boolean => solved.errorShare[body]! > target;
+    const isCoarse = (body: number): boolean => solved.cutShare[body]! > target;
     const finer = splitSegments(segments, bodies, images.soil, (i) => isCoarse(segments.body[i]!));
     if (finer.count === segments.count || finer.count > finerUpTo) return solved;
     segments = finer;
@@ -90,10 +87,8 @@ export function solveSegments(
   const factored = factorCholesky(matrix, segments.count);
   if (!factored.ok) return refused(segments, factored.failingRow);
   const atOneVolt = solveFactored(factored, membership(segments.body, bodyCount), bodyCount);
-  const conductance = perBody(atOneVolt.solution, segments.body, bodyCount);
-  const resistanceOhm = inverse(conductance, bodyCount);
+  const resistanceOhm = inverseOf(conductanceOf(atOneVolt.solution, segments.body, bodyCount), bodyCount);
   if (resistanceOhm === null) return refused(segments, 0);
-  const coarse = errorEstimate(matrix, segments, bodyCount, resistanceOhm, conductance);
   return {
     ok: true,
     images,
@@ -101,54 +96,13 @@ export function solveSegments(
     resistanceOhm,
     aloneOhm: aloneOhm(matrix, segments, bodyCount, resistanceOhm),
     leakage: atOneVolt.solution,
-    ...coarse,
+    ...errorEstimate(matrix, segments, bodyCount, atOneVolt.solution),
     residual: atOneVolt.residual,
   };
 }
 
 function refused(segments: Segments, row: number): UnsolvedBodies {
   return { ok: false, reason: 'not positive definite', body: segments.body[row] ?? 0, segments: segments.count };
-}
-
-/** 1 where a segment belongs to a body. */
-function membership(body: Int32Array, bodyCount: number): Float64Array {
-  const columns = new Float64Array(body.length * bodyCount);
-  body.forEach((b, i) => {
-    columns[i * bodyCount + b] = 1;
-  });
-  return columns;
-}
-
-/** Conductance matrix of the bodies: current of each per volt of each. */
-function perBody(currents: Float64Array, body: Int32Array, bodyCount: number): Float64Array {
-  const sums = new Float64Array(bodyCount * bodyCount);
-  body.forEach((row, i) => {
-    for (let column = 0; column < bodyCount; column++) {
-      sums[row * bodyCount + column] = sums[row * bodyCount + column]! + currents[i * bodyCount + column]!;
-    }
-  });
-  return sums;
-}
-
-/** Inverse of a symmetric positive definite matrix, exactly symmetric; null where it is not. */
-function inverse(matrix: Float64Array, size: number): Float64Array | null {
-  const factored: DenseFactor = factorCholesky(matrix, size);
-  if (!factored.ok) return null;
-  const { solution } = solveFactored(factored, identity(size), size);
-  for (let row = 0; row < size; row++) {
-    for (let column = 0; column < row; column++) {
-      const mean = (solution[row * size + column]! + solution[column * size + row]!) / 2;
-      solution[row * size + column] = mean;
-      solution[column * size + row] = mean;
-    }
-  }
-  return solution;
-}
-
-function identity(size: number): Float64Array {
-  const matrix = new Float64Array(size * size);
-  for (let at = 0; at < size; at++) matrix[at * (size + 1)] = 1;
-  return matrix;
 }
 
 /** Own resistance of each body with the others taken out of the soil. */
@@ -172,40 +126,3 @@ function aloneOf(matrix: Float64Array, size: number, own: readonly number[]): nu
   const { solution } = solveFactored(factored, new Float64Array(own.length).fill(1));
   return 1 / solution.reduce((sum, share) => sum + share, 0);
 }
-
-/**
- * How far each figure lies above the limit of ever finer cutting: the same matrix with neighbouring segments taken together
- * two by two gives a coarser, higher figure, and what is still to come is at most three times what that halving cost
- * (seen on the exact references of single rods; the factor is ours).
- */
-function errorEstimate(
-  matrix: Float64Array,
-  segments: Segments,
-  bodyCount: number,
-  resistanceOhm: Float64Array,
-  conductance: Float64Array,
-): Pick<SolvedBodies, 'errorShare' | 'togetherErrorShare'> {
-  const none = {
-    errorShare: new Float64Array(bodyCount).fill(Number.POSITIVE_INFINITY),
-    togetherErrorShare: Number.POSITIVE_INFINITY,
-  };
-  const coarse = merged(matrix, segments);
-  const factored = factorCholesky(coarse.matrix, coarse.body.length);
-  if (!factored.ok) return none;
-  const { solution } = solveFactored(factored, membership(coarse.body, bodyCount), bodyCount);
-  const coarseConductance = perBody(solution, coarse.body, bodyCount);
-  const ohm = inverse(coarseConductance, bodyCount);
-  if (ohm === null) return none;
-  const rise = (above: number, below: number): number => errorFactor * Math.max(0, above / below - 1);
-  return {
-    errorShare: Float64Array.from({ length: bodyCount }, (_, b) =>
-      rise(ohm[b * (bodyCount + 1)]!, resistanceOhm[b * (bodyCount + 1)]!),
-    ),
-    togetherErrorShare: rise(total(conductance), total(coarseConductance)),
-  };
-}
-
-function total(conductance: Float64Array): number {
-  return conductance.reduce((sum, each) => sum + each, 0);
-}
-const errorFactor = 3;
