@@ -15,8 +15,8 @@ export interface ErrorEstimate {
 /**
  * Estimate for each body's own figure, with the others in the soil. The same matrix with neighbouring segments taken
  * together two by two gives a coarser, higher figure, and what is still to come is at most three times what that halving
- * cost. A stretch of one segment cannot be halved, and one of two that mirror each other shows nothing when it is: their
- * share of the current may be out by what even leakage costs at most. Bodies of more than one stretch carry what happens
+ * cost. A stretch of one segment cannot be halved, and one of two or three that mirror each other shows little when it is:
+ * their share of the current may be out by what even leakage costs at most. Bodies of more than one stretch carry what happens
  * near bends and crossings besides.
  *
  * All four figures are ours, seen on the exact references of single rods and on bodies of many kinds in layers against
@@ -73,7 +73,7 @@ function hiddenLeakage(
 ): Float64Array {
   const sums = new Float64Array(bodyCount);
   for (const stretch of stretches) {
-    if (stretch.length > 2) continue;
+    if (stretch.length > 3) continue;
     const share = stretch.length === 1 ? evenShare : halvesShare;
     for (const i of stretch) {
       const own = body[i]!;
