@@ -1,4 +1,4 @@
-import { type SoilImages, soilImages } from '../soil/layer-images.ts';
+import { type ImageSet, type SoilImages, soilImages } from '../soil/layer-images.ts';
 import type { LayeredSoil } from '../soil/layered-soil.ts';
 import type { Body } from './body.ts';
 import { type SolvedBodies, type SolveOptions, solveBodies, type UnsolvedBodies } from './solve-bodies.ts';
@@ -67,9 +67,16 @@ function scaled(unit: SolvedBodies | UnsolvedBodies, factor: number): SolvedBodi
 
 function scaledImages({ soil, between }: SoilImages, factor: number): SoilImages {
   const resistivityOhmM = soil.resistivityOhmM.map((ohmM) => ohmM * factor);
+  const layers = resistivityOhmM.length;
+  const kept = new Array<ImageSet | undefined>(layers * layers);
   const scaledBetween: SoilImages['between'] = (source, receiver) => {
-    const set = between(source, receiver);
-    return { ...set, strengthOhmM: set.strengthOhmM.map((ohmM) => ohmM * factor) };
+    const at = source * layers + receiver;
+    kept[at] ??= scaledSet(between(source, receiver), factor);
+    return kept[at];
   };
   return { soil: { ...soil, resistivityOhmM }, between: scaledBetween };
+}
+
+function scaledSet(set: ImageSet, factor: number): ImageSet {
+  return { ...set, strengthOhmM: set.strengthOhmM.map((ohmM) => ohmM * factor) };
 }

@@ -1,12 +1,14 @@
 import type { ImageSet } from '../soil/layer-images.ts';
 import { layerAt } from '../soil/layered-soil.ts';
+import type { Segments } from './segments.ts';
 import type { SolvedBodies } from './solve-bodies.ts';
 
 /**
  * Potential against remote earth (volt) at points in the soil, for given potentials of all bodies (volt, one per body).
  * Points as east, north, depth in one array, three numbers each; metres, depth from 0 down. Each segment under all images of
- * its layer: as a line where the point is nearer than three of its lengths, else as a point (0.5 % of its share there, less
- * beyond). On a body itself, its potential.
+ * its layer: as a line where the point is nearer than four of its lengths, else by its second moment (out by 5e-5 of its
+ * share there, and by the fourth power less beyond). On the surface of a body the mean along each segment is the body's
+ * potential; at its ends it is up to a tenth less.
  */
 export function potentialAt(solved: SolvedBodies, bodyV: ArrayLike<number>, pointsM: Float64Array): Float64Array {
   const currents = segmentCurrents(solved, bodyV);
@@ -17,7 +19,8 @@ export function potentialAt(solved: SolvedBodies, bodyV: ArrayLike<number>, poin
     const receiver = layerAt(images.soil, pointsM[3 * p + 2]!);
     let sum = 0;
     for (let j = 0; j < segments.count; j++) {
-      sum += currents[j]! * segmentOhm(solved, images.between(segments.layer[j]!, receiver), j, pointsM, p);
+      const set = images.between(segments.layer[j]!, receiver);
+      sum += currents[j]! * segmentOhm(segments, set, j, pointsM, p);
     }
     potential[p] = sum;
   }
@@ -34,11 +37,11 @@ export function segmentCurrents({ leakage, segments }: SolvedBodies, bodyV: Arra
   });
 }
 
-/** Square of the distance, in lengths, from which a segment counts as a point. */
-const farSquared = 9;
+/** Square of the distance, in lengths, from which second moments do. */
+const farSquared = 16;
 
 /** Volt at point p per ampere from segment j. */
-function segmentOhm({ segments }: SolvedBodies, set: ImageSet, j: number, pointsM: Float64Array, p: number): number {
+function segmentOhm(segments: Segments, set: ImageSet, j: number, pointsM: Float64Array, p: number): number {
   const { middleM, along, lengthM, radiusM } = segments;
   const dx = pointsM[3 * p]! - middleM[3 * j]!;
   const dy = pointsM[3 * p + 1]! - middleM[3 * j + 1]!;
@@ -52,10 +55,16 @@ function segmentOhm({ segments }: SolvedBodies, set: ImageSet, j: number, points
     const dz = pointsM[3 * p + 2]! - offsetM[k]! - sign[k]! * middleM[3 * j + 2]!;
     const squared = level + dz * dz;
     const isFar = squared > farSquared * length * length;
-    const shift = isFar ? 0 : levelAlong + sign[k]! * down * dz;
-    sum += strengthOhmM[k]! * (isFar ? 1 / Math.sqrt(squared) : lineMean(shift, squared, length, width));
+    const shift = levelAlong + sign[k]! * down * dz;
+    sum += strengthOhmM[k]! * (isFar ? farMean : lineMean)(shift, squared, length, width);
   }
   return sum;
+}
+
+/** 1 / r (1 + (l^2 / 24) (3 c^2 - 1) / r^2), c the cosine of the line with the way to the point. */
+function farMean(shift: number, squared: number, length: number): number {
+  const moment = (length * length * ((3 * shift * shift) / squared - 1)) / 24;
+  return (1 + moment / squared) / Math.sqrt(squared);
 }
 
 /** Mean of 1 / distance from a point to a line; `shift` is how far along it lies from its middle. */

@@ -30,7 +30,7 @@ export interface GroundSurface {
 const paceM = 1;
 const reachM = 1;
 /** Points of the longer side of the grid, and how far it goes beyond the electrodes. */
-const gridPoints = 41;
+const gridPoints = 33;
 const leastMarginM = 5;
 
 /** One for each group that has an electrode with a place. All its electrodes and buried wires at one potential. */
