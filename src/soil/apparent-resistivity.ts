@@ -60,7 +60,9 @@ function fillOhmM({ rows }: ApparentWeights, topOhmM: number, sent: Float64Array
 
 /** `own`: the first resistivity also stands before everything else. */
 function slopeOf({ rows }: ApparentWeights, topOhmM: number, sent: Float64Array, own: Float64Array | null) {
-  return Float64Array.from(rows, (row, i) => topOhmM * product(row, sent) + (own === null ? 0 : own[i]!));
+  const slope = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) slope[i] = topOhmM * product(rows[i]!, sent) + (own === null ? 0 : own[i]!);
+  return slope;
 }
 
 function product(a: Float64Array, b: Float64Array): number {

@@ -25,7 +25,7 @@ export function fitSounding(readings: readonly SoundingReading[], options: Sound
   const { noiseShare = usualNoise, weighting = 'relative', layers: only = null } = options;
   if (!(noiseShare > 0 && noiseShare < 1)) throw new RangeError('noise is a share between 0 and 1');
   const usable = usableReadings(readings);
-  if (!Array.isArray(usable)) return refused(readings, [], usable as FitReason, noiseShare);
+  if ('key' in usable) return refused(readings, [], usable, noiseShare);
   return fitUsable(readings, usable, { noiseShare, weighting, only });
 }
 

@@ -10,8 +10,9 @@ shows if more), the end by halving; a profile that runs to the bounds ends there
 Readings: the exact ones of the model times 1 + 0.05 times a normal number. Chance: mulberry32 of the seed, pairs by Box and
 Muller (cosine part only), models in the order below, each from its own seed: seed + position.
 
-Prints, for each model, the width log(high / low) of each range of each trial: top, middle and last resistivity, first and
-second thickness. Kept: python3 tests/reference/sounding-profile.py > tests/soil/sounding-profile.json
+stdin:  {"seed": 20260711, "trials": 100}, or nothing for these (five minutes)
+stdout: for each model the width log(high / low) of each range of each trial: top, middle and last resistivity, first and
+        second thickness. Kept: python3 tests/reference/sounding-profile.py </dev/null >tests/soil/sounding-profile.json
 """
 import json
 import math
@@ -22,8 +23,9 @@ from scipy.interpolate import CubicSpline
 from scipy.optimize import least_squares
 from scipy.special import j0
 
-SEED = int(sys.argv[1]) if len(sys.argv) > 1 else 20260711
-TRIALS = int(sys.argv[2]) if len(sys.argv) > 2 else 100
+ASKED = json.loads((sys.stdin.read() if not sys.stdin.isatty() else "") or "{}")
+SEED = ASKED.get("seed", 20260711)
+TRIALS = ASKED.get("trials", 100)
 NOISE = 0.05
 MODELS = {
     "sand over silt over clay": [1000, 200, 30, 1, 5],

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fitSounding } from '../../src/soil/fit-sounding.ts';
 import type { FittedFigure, SoundingFit } from '../../src/soil/sounding-fit.ts';
+import { findPython } from '../reference/python.ts';
 import { noisyReadings, trialModels, trialSeed } from './sounding-trials.ts';
 
 /** A tenth of the long run, which is SOUNDING_TRIALS=100 (half a minute). */
@@ -105,6 +106,23 @@ describe(`three layers from readings with 5 % noise: ${trials} trials, seed ${tr
     },
   );
 });
+
+const python = findPython(['numpy', 'scipy'], 'whether the recorded ranges of noisy soundings are what scipy gives');
+
+describe.skipIf(python === null)(
+  `the record of scipy${python === null ? ' (SKIPPED: no python3 with scipy)' : ''}`,
+  () => {
+    it('is what its script gives: the first trial of each model anew', () => {
+      const anew = python!.run('sounding-profile.py', { seed: recorded.seed, trials: 1 }) as Recorded;
+      for (const { name } of trialModels) {
+        expect(recorded.widths[name]).toHaveLength(100);
+        anew.widths[name]![0]!.forEach((width, at) => {
+          expect(Math.abs(width - recorded.widths[name]![0]![at]!), `${name}, ${names[at]}`).toBeLessThan(0.01);
+        });
+      }
+    });
+  },
+);
 
 /** Logarithm of high over low; a side without an end counts to where scipy was told to stop looking (head of its script). */
 function widthOf({ low, high }: FittedFigure, at: number, { readings }: SoundingFit): number {
