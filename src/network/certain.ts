@@ -9,3 +9,6 @@ export function isThere(certain: Certain, side: Side): boolean {
   if (side === 'low') return true;
   return side === 'high' ? certain === 'there' : certain !== 'perhaps';
 }
+
+/** From what is known to be there to what may be. */
+export const byCertainty: readonly Certain[] = ['there', 'likely', 'perhaps'];

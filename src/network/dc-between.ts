@@ -39,7 +39,7 @@ interface Solved {
   readonly solved: SolvedRange;
   readonly likely: readonly SolvedNetwork[];
   readonly bounds: readonly ResistanceBounds[] | null;
-  /** Node → electrode, in the order of the earth part. */
+  /** Which electrode each point of the earth part is of; '' for what is none. */
   readonly electrodes: readonly string[];
 }
 
@@ -72,7 +72,8 @@ function solvedPiece(
 ): Solved {
   const electrodes = new Map(run.site.electrodes.map((e) => [e.id, e]));
   const group = solveGroup({ graph: run.graph, site: run.site, electrodes }, network, run.ground);
-  if (group !== null) return { ...group, electrodes: group.points.map((p) => p.part) };
+  if (group !== null)
+    return { ...group, electrodes: group.points.map(({ part }) => (electrodes.has(part) ? part : '')) };
   const earth = { nodes: [], lowOhm: [], highOhm: [], nominalOhm: [] };
   const ranged: RangedNetwork = { nodeCount: network.nodes.length, branches: network.branches, earth };
   const solved = solveRange(ranged);
@@ -97,8 +98,9 @@ function between(piece: Solved, start: string, end: string): DcBetween {
   };
 }
 
-/** Of a conductor of several spans the one that carries most. */
+/** Of a conductor of several spans the one that carries most; of an electrode what it gives to the soil. */
 function sharesOf({ network, electrodes }: Piece, flows: readonly ReturnType<typeof flow>[]) {
+  const isElectrode = new Set(electrodes.filter((id) => id !== ''));
   const shares = new Map<string, number>();
   const note = (part: string, carried: readonly (number | null)[]) => {
     const share = agreed(
@@ -107,17 +109,26 @@ function sharesOf({ network, electrodes }: Piece, flows: readonly ReturnType<typ
     );
     if (share !== null) shares.set(part, Math.max(shares.get(part) ?? 0, share));
   };
-  for (const [i, part] of network.parts.entries())
+  for (const [i, part] of network.parts.entries()) {
+    if (isElectrode.has(part)) continue;
     note(
       part,
       flows.map((f) => f.branchA[i] ?? null),
     );
-  for (const [i, electrode] of electrodes.entries())
+  }
+  for (const electrode of isElectrode) {
+    const own = electrodes.flatMap((id, i) => (id === electrode ? [i] : []));
     note(
       electrode,
-      flows.map((f) => f.earthA[i] ?? null),
+      flows.map((f) => total(own.map((i) => f.earthA[i] ?? null))),
     );
+  }
   return [...shares].map(([part, share]) => ({ part, share })).sort((x, y) => (x.part < y.part ? -1 : 1));
+}
+
+/** null where one of them is not known. */
+function total(currents: readonly (number | null)[]): number | null {
+  return currents.reduce((sum, current) => (sum === null || current === null ? null : sum + current), 0);
 }
 
 type Piece = Pick<Solved, 'network' | 'electrodes'>;

@@ -41,6 +41,8 @@ export interface DcRun {
 
 export interface SolvedGroup {
   readonly network: GroupNetwork;
+  /** See `LeakingNetwork`. */
+  readonly landings: ReadonlyMap<number, string>;
   readonly points: readonly EarthPoint[];
   readonly solved: SolvedRange;
   /** At the likely figures; see `likelySolutions`. */
@@ -110,19 +112,19 @@ export function solveGroup(
   ground: Ground,
 ): SolvedGroup | null {
   const taken = new Set<string>();
+  const { network, nodeCount, points: leaks, landings, cut } = leakingNetwork(whole, ground);
   const own = whole.nodes.flatMap((id, node): EarthPoint[] => {
     const { kind, part } = graph.getNodeAttributes(id);
     const owned = electrodes.get(part);
     if (kind !== 'electrode' || owned === undefined) return [];
     const electrode = electrodeAt(owned, id);
-    if (taken.has(electrode.id)) return [];
+    if (taken.has(electrode.id) || cut.has(electrode.id)) return [];
     taken.add(electrode.id);
     const bonded = whole.bonded[node]!;
     const certain = owned.present === 'unknown' ? 'perhaps' : 'there';
     return [{ id: electrode.id, part, node, bonded, alone: ground.alone.get(part)!, certain }];
   });
-  if (own.length === 0) return null;
-  const { network, nodeCount, points: leaks } = leakingNetwork(whole, ground);
+  if (own.length + cut.size === 0) return null;
   const points = [...own, ...leaks, ...perhapsInSoil({ graph, site }, whole, ground)];
   const coupled = earthRanges(points, ground);
   for (const { earth, leftOut, isFelt } of [coupled, withoutCoupling(coupled, points)]) {
@@ -134,7 +136,7 @@ export function solveGroup(
     const bounds = boundsWithValue(solved, likely).map((b, i) =>
       inOrder(highs === null ? b : { ...b, high: highs[i]! }),
     );
-    return { network, points, solved, likely, leftOut, bounds };
+    return { network, landings, points, solved, likely, leftOut, bounds };
   }
   return null;
 }
@@ -164,13 +166,14 @@ function boundsWithValue(solved: SolvedRange, likely: readonly SolvedNetwork[]):
 /** Bounds of each part of a group, at the best of its points: the least of what any of them has. */
 function partBounds(
   { graph }: BondingRun,
-  { network, bounds }: SolvedGroup,
+  { network, landings, bounds }: SolvedGroup,
 ): readonly (readonly [string, ResistanceBounds])[] {
   const ofPart = new Map<string, ResistanceBounds>();
-  network.nodes.forEach((id, i) => {
-    const part = graph.getNodeAttribute(id, 'part');
-    ofPart.set(part, better(ofPart.get(part), bounds[i]!));
+  const note = (part: string, node: number) => ofPart.set(part, better(ofPart.get(part), bounds[node]!));
+  network.nodes.forEach((id, node) => {
+    note(graph.getNodeAttribute(id, 'part'), node);
   });
+  for (const [node, part] of landings) note(part, node);
   return [...ofPart];
 }
 

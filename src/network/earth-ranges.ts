@@ -1,5 +1,6 @@
 import type { RangedEarth } from '../currents/bounds.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
+import type { Interval } from '../units/interval.ts';
 import type { AloneOhm } from './alone-ohm.ts';
 import { type Certain, isThere, type Side } from './certain.ts';
 import type { Ground } from './ground.ts';
@@ -16,6 +17,8 @@ export interface EarthPoint {
   readonly alone: Pick<AloneOhm, 'ohm' | 'how'>;
   /** Where it is not certain that it leaks: in for the low answer (and the likely one), out for the high one. */
   readonly certain: Certain;
+  /** Of one piece of a line: which line, and its `LeakingLine.share`. */
+  readonly line?: { readonly id: string; readonly share: Interval };
 }
 
 export interface EarthRanges {
@@ -77,9 +80,14 @@ function matrix({ points, isFelt }: Asked, ground: Ground, side: Side): readonly
       if (i === j) return ownOhm(p, solved, indexes[i], side);
       const [a, b] = [indexes[i], indexes[j]];
       const isCoupled = a !== undefined && b !== undefined && isFelt[i] === true && isFelt[j] === true;
-      return isCoupled ? solved!.resistanceOhm[a * size + b]! : 0;
+      return isCoupled ? solved!.resistanceOhm[a * size + b]! * sameLineShare(p, points[j]!, side) : 0;
     }),
   );
+}
+
+/** What ranges of its figures do to a line they do to all of it. */
+function sameLineShare({ line }: EarthPoint, other: EarthPoint, side: Side): number {
+  return side === 'likely' || line === undefined || line.id !== other.line?.id ? 1 : line.share[side];
 }
 
 /** Its own figure alone, as far as the presence of other metal does not change it. */
@@ -98,18 +106,28 @@ function pairsLeftOut({ points, isFelt }: Asked, { indexOf }: Ground): EarthRang
     [a, b].every((p) => p.alone.how === 'stated' && !indexOf.has(p.id));
   const felt = new Set(points.filter((_, i) => isFelt[i]));
   const counted = points.filter((p) => p.certain === 'there' && p.alone.how !== 'unknown');
-  return counted.flatMap((a, i) =>
+  const pairs = counted.flatMap((a, i) =>
     counted
       .slice(i + 1)
       .filter((b) => a.bonded === b.bonded && (!felt.has(a) || !felt.has(b)) && !isPlain(a, b))
-      .map((b) => [a.id, b.id] as const),
+      .map((b) => [nameOf(a), nameOf(b)] as const),
   );
+  return eachOnce(pairs);
+}
+
+/** A piece goes by the name of the whole. */
+function nameOf({ id, part, line }: EarthPoint): string {
+  return line === undefined ? id : part;
+}
+
+function eachOnce(pairs: EarthRanges['leftOut']): EarthRanges['leftOut'] {
+  return [...new Map(pairs.filter(([a, b]) => a !== b).map((pair) => [pair.join(' '), pair])).values()];
 }
 
 /** The same electrodes as if the soil joined none of them; every pair is named as left out. */
 export function withoutCoupling({ earth, leftOut }: EarthRanges, points: readonly EarthPoint[]): EarthRanges {
   const own = (matrix: RangedEarth['lowOhm']) => matrix.map((row, i) => (typeof row === 'number' ? row : row[i]!));
-  const pairs = points.flatMap((a, i) => points.slice(i + 1).map((b) => [a.id, b.id] as const));
+  const pairs = eachOnce(points.flatMap((a, i) => points.slice(i + 1).map((b) => [nameOf(a), nameOf(b)] as const)));
   return {
     earth: {
       nodes: earth.nodes,

@@ -1,29 +1,34 @@
-import type { Body, SoilPoint } from '../electrodes/body.ts';
-import { positionsOf } from '../site/positions-of.ts';
-import type { Conductor, Part, PointRef, Position, RoutePoint, Site } from '../site/site.ts';
+import { conductorLength } from '../bonding/span-figures.ts';
+import type { Run, SoilPoint } from '../electrodes/body.ts';
+import type { EnclosingSoils } from '../electrodes/solved-resistance.ts';
+import type { Conductor, Part, PointRef, Site } from '../site/site.ts';
 import { exact, type Interval, middle } from '../units/interval.ts';
 import type { Certain } from './certain.ts';
 import { usualDepthM, wireRadius } from './electrode-shape.ts';
+import type { LeakingLine } from './leaking-line.ts';
+import { lineLengthM, linePieces, pieceCount } from './line-pieces.ts';
+import { rangeShare } from './range-share.ts';
+import { nearestPair, routeWay, siteWays, type Way } from './site-ways.ts';
 
 /** A bare conductor in the soil: it leaks current along its way, though nobody counts it among the electrodes. */
 export interface LeakingConductor {
   readonly id: string;
   /** One of which nobody says that it is bare is taken as bare, but not relied on; one that may not be there is not even that. */
   readonly certain: Certain;
+  readonly lengthM: Interval | null;
   readonly radiusM: Interval;
   readonly depthM: Interval;
-  /** Span by span (from clamp to clamp), the bodies of its pieces in order; null: its place is not known. */
-  readonly spans: readonly (readonly Body[])[] | null;
+  /** Span by span, from clamp to clamp; null: its place is not known. */
+  readonly spans: readonly LeakingLine[] | null;
 }
 
-/** A span is taken in pieces of about this length, so that its metal is not one potential, metres; and at most so many. */
-const pieceM = 5;
-const mostPieces = 6;
-
-/** Conductors that are there, in soil, not insulated and of known thickness, by id. */
-export function leakingConductors(site: Site, partOf: (id: string) => Part | undefined): readonly LeakingConductor[] {
-  const placeOf = positionsOf(site, partOf).of;
-  const wayOf = (point: PointRef): Way => wayOfPoint(point, partOf, placeOf);
+/** Conductors that are or may be there, in soil, not insulated and of known thickness, by id. */
+export function leakingConductors(
+  site: Site,
+  partOf: (id: string) => Part | undefined,
+  soils: EnclosingSoils | null,
+): readonly LeakingConductor[] {
+  const wayOf = siteWays(site, partOf);
   const ends = new Set(site.conductors.flatMap((c) => [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)]));
   return site.conductors
     .filter((c) => c.present !== 'no' && c.condition !== 'open' && c.wire !== null && c.wire.insulated !== 'yes')
@@ -31,16 +36,17 @@ export function leakingConductors(site: Site, partOf: (id: string) => Part | und
       const depthM = depthOf(c);
       const radiusM = wireRadius(c.wire);
       if (depthM === null || radiusM === null) return [];
+      const own = { id: c.id, certain: certainOf(c), lengthM: conductorLength(c), radiusM, depthM };
       // where other wires land on it, its spans are not known one by one
       const isTapped = ends.has(c.id) || c.splices.length > 0;
-      const spans = isTapped ? null : spansOf(c, wayOf, middle(depthM)!, middle(radiusM));
-      return [{ id: c.id, certain: certainOf(c), radiusM, depthM, spans }];
+      return [{ ...own, spans: isTapped ? null : spansOf(c, own, wayOf, soils) }];
     })
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function certainOf({ present, wire }: Conductor): Certain {
-  if (present === 'unknown') return 'perhaps';
+/** What lies in a pipe may be out of touch with the soil. */
+function certainOf({ present, wire, enclosure, runs }: Conductor): Certain {
+  if (present === 'unknown' || enclosure !== null || runs === 'in conduit') return 'perhaps';
   return wire?.insulated === 'no' ? 'there' : 'likely';
 }
 
@@ -51,88 +57,46 @@ function depthOf(c: Conductor): Interval | null {
   return Number.isFinite(c.buriedM.high) ? c.buriedM : exact(c.buriedM.low);
 }
 
-/** The points at which an end may land: one, or a whole route; [] where nobody knows. */
-type Way = readonly Position[];
+type Own = Omit<LeakingConductor, 'spans'>;
 
 function spansOf(
   c: Conductor,
+  own: Own,
   wayOf: (point: PointRef) => Way,
-  depthM: number,
-  radiusM: number | null,
-): readonly (readonly Body[])[] | null {
-  if (radiusM === null) return null;
-  const route = c.passes.length === 0 ? routeOf(c.route) : [];
-  if (route.length > 0) return [piecesOf(route, depthM, radiusM)];
+  soils: EnclosingSoils | null,
+): readonly LeakingLine[] | null {
+  if (middle(own.radiusM) === null) return null;
+  const route = c.passes.length === 0 ? routeWay(c.route) : [];
   const ways = [c.from, ...c.passes.map((p) => p.at), c.to].map(wayOf);
-  if (ways.some((way) => way.length === 0)) return null;
-  const spans = ways.slice(1).map((to, i) => piecesOf(nearestPair(ways[i]!, to), depthM, radiusM));
-  return spans.some((pieces) => pieces.length === 0) ? null : spans;
+  if (route.length === 0 && ways.some((way) => way.length === 0)) return null;
+  const spans =
+    route.length > 0 ? [runsOf(route, own)] : ways.slice(1).map((to, i) => runsOf(nearestPair(ways[i]!, to), own));
+  return spans.some((runs) => runs.length === 0) ? null : spans.map((runs, span) => lineOf(runs, own, span, soils));
 }
 
-/** One rod of a group, or a point along a wire, is not at the place of the whole. A wire lands at the nearest point. */
-function wayOfPoint(
-  point: PointRef,
-  partOf: (id: string) => Part | undefined,
-  placeOf: (id: string | null) => Position | null,
-): Way {
-  const part = point.part === null ? undefined : partOf(point.part);
-  const isAlong = point.atM !== null && point.mark === null;
-  if (point.member !== null && part?.section !== 'supports') return [];
-  if (part?.section === 'electrodes' && part.route !== null) return isAlong ? [] : routeOf(part.route);
-  if (isAlong && part?.section !== 'supports') return [];
-  const place = placeOf(point.part);
-  return place === null ? [] : [place];
+function lineOf(runs: readonly Run[], own: Own, span: number, soils: EnclosingSoils | null): LeakingLine {
+  const lengthM = lineLengthM(runs);
+  const { id, certain, radiusM, depthM } = own;
+  return {
+    part: id,
+    span,
+    certain,
+    lengthM,
+    isClosed: false,
+    pieces: linePieces([runs], pieceCount(lengthM)),
+    ohmPerM: null,
+    share: rangeShare({ kind: 'wire', lengthM: exact(lengthM), radiusM, depthM }, soils, null),
+    landingM: new Map(),
+  };
 }
 
-function routeOf(route: readonly RoutePoint[] | null): Way {
-  const points = (route ?? []).map((p) => p.position);
-  return points.length < 2 || points.some((p) => p === null) ? [] : (points as readonly Position[]);
-}
-
-/** Where two ways come nearest to each other: at a corner or end of one of them. */
-function nearestPair(a: Way, b: Way): readonly [Position, Position] {
-  const pairs = [
-    ...a.map((point) => [point, nearestOn(b, point)] as const),
-    ...b.map((point) => [nearestOn(a, point), point] as const),
-  ];
-  return pairs.reduce((best, pair) => (apartM(pair[0], pair[1]) < apartM(best[0], best[1]) ? pair : best));
-}
-
-function nearestOn(way: Way, to: Position): Position {
-  if (way.length === 1) return way[0]!;
-  const feet = way.slice(1).map((end, i) => footOn(way[i]!, end, to));
-  return feet.reduce((best, foot) => (apartM(foot, to) < apartM(best, to) ? foot : best));
-}
-
-function footOn(from: Position, end: Position, to: Position): Position {
-  const [x, y] = [end[0] - from[0], end[1] - from[1]];
-  const squared = x * x + y * y;
-  const along = squared === 0 ? 0 : ((to[0] - from[0]) * x + (to[1] - from[1]) * y) / squared;
-  const share = Math.min(1, Math.max(0, along));
-  return [from[0] + share * x, from[1] + share * y, from[2]];
-}
-
-function apartM(a: Position, b: Position): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]);
-}
-
-/** The way cut into pieces of equal length, each a body; [] where it is too short to be one. */
-function piecesOf(way: readonly Position[], depthM: number, radiusM: number): readonly Body[] {
-  const legs = way.slice(1).flatMap((to, i) => {
-    const from = way[i]!;
-    const lengthM = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    return lengthM < 4 * radiusM ? [] : [{ from, to, lengthM }];
-  });
-  const perLeg = legs.length > 2 ? 1 : mostPieces;
-  return legs.flatMap(({ from, to, lengthM }) => {
-    const count = Math.min(perLeg, Math.max(1, Math.round(lengthM / pieceM)));
-    return Array.from({ length: count }, (_, k): Body => {
-      const at = (share: number): SoilPoint => [
-        from[0] + share * (to[0] - from[0]),
-        from[1] + share * (to[1] - from[1]),
-        Math.max(depthM, radiusM),
-      ];
-      return { runs: [{ from: at(k / count), to: at((k + 1) / count), radiusM, sheath: null }] };
-    });
+/** [] where it is too short to be a body. */
+function runsOf(way: Way, { depthM, radiusM }: Own): readonly Run[] {
+  const thickM = middle(radiusM)!;
+  const points = way.map(([east, north]): SoilPoint => [east, north, Math.max(middle(depthM)!, thickM)]);
+  return points.slice(1).flatMap((to, i): readonly Run[] => {
+    const from = points[i]!;
+    const isStub = Math.hypot(to[0] - from[0], to[1] - from[1]) < 4 * thickM;
+    return isStub ? [] : [{ from, to, radiusM: thickM, sheath: null }];
   });
 }

@@ -1,81 +1,171 @@
 import type { RangedBranch } from '../currents/bounds.ts';
-import { scale } from '../units/interval.ts';
+import { middle, scale } from '../units/interval.ts';
 import type { GroupNetwork } from './dc-network.ts';
 import type { EarthPoint } from './earth-ranges.ts';
-import { type Ground, pieceId } from './ground.ts';
+import type { Ground } from './ground.ts';
 import type { LeakingConductor } from './leaking-conductors.ts';
+import { type LeakingLine, pieceId } from './leaking-line.ts';
 
-/** A group's network whose buried bare conductors are cut into pieces that leak at their middles. */
+/** A group's network whose long electrodes and buried bare conductors are cut into pieces that leak at their middles. */
 export interface LeakingNetwork {
   /** As it was, but branches and their parts; new nodes have numbers beyond those of `network.nodes`. */
   readonly network: GroupNetwork;
   readonly nodeCount: number;
   readonly points: readonly EarthPoint[];
+  /** New nodes at which something lands on a long electrode, and that electrode. */
+  readonly landings: ReadonlyMap<number, string>;
+  /** Electrodes that are cut. */
+  readonly cut: ReadonlySet<string>;
+}
+
+interface Growing {
+  readonly whole: GroupNetwork;
+  readonly ground: Ground;
+  readonly branches: RangedBranch[];
+  readonly parts: string[];
+  readonly spans: (number | null)[];
+  readonly points: EarthPoint[];
+  readonly landings: Map<number, string>;
+  nodeCount: number;
 }
 
 /**
- * Cuts each span of a leaking conductor into its pieces: half a piece of metal, the node where it leaks, half a piece. One
- * without a known place leaks whole at one of its ends, perhaps.
+ * Cuts each line of metal of the network into its pieces, with the node where a piece leaks at its middle, and hangs what
+ * lands on a long electrode where it lands. A conductor without a known place leaks whole at one of its ends, perhaps.
  */
-export function leakingNetwork(network: GroupNetwork, ground: Ground): LeakingNetwork {
-  const byId = new Map(ground.leaking.map((c) => [c.id, c]));
-  const grown = { branches: [] as RangedBranch[], parts: [] as string[], spans: [] as (number | null)[] };
-  const points: EarthPoint[] = [];
-  const counted = new Set<string>();
-  let nodeCount = network.nodes.length;
-  for (const [at, branch] of network.branches.entries()) {
-    const [part, span] = [network.parts[at]!, network.spans[at]!];
-    const leak = span === null ? undefined : byId.get(part);
-    const pieces = leak?.spans?.[span!] ?? [];
-    if (leak !== undefined && leak.spans === null && !counted.has(part)) {
-      counted.add(part);
-      points.push(...wholePoint(leak, branch.from, network.bonded[branch.from]!, ground));
-    }
-    const middles = pieces.map((_, piece) => {
-      points.push(piecePoint(leak!, pieceId(part, span!, piece), nodeCount, network.bonded[branch.from]!, ground));
-      return nodeCount++;
-    });
-    const stations = [branch.from, ...middles, branch.to];
-    for (const [k, to] of stations.slice(1).entries()) {
-      const isEnd = k === 0 || k === stations.length - 2;
-      const share = pieces.length === 0 ? 1 : (isEnd ? 0.5 : 1) / pieces.length;
-      grown.branches.push({ ...shareOf(branch, share), from: stations[k]!, to });
-      grown.parts.push(part);
-      grown.spans.push(span);
-    }
+export function leakingNetwork(whole: GroupNetwork, ground: Ground): LeakingNetwork {
+  const growing: Growing = {
+    whole,
+    ground,
+    branches: [],
+    parts: [],
+    spans: [],
+    points: [],
+    landings: new Map(),
+    nodeCount: whole.nodes.length,
+  };
+  const electrodes = ground.lines.filter(({ part, span }) => span === null && whole.indexOf.has(part));
+  const hung = new Map(electrodes.map((line) => [whole.indexOf.get(line.part)!, layElectrode(growing, line)] as const));
+  const spans = new Map(ground.lines.map((line) => [`${line.part}/${line.span}`, line]));
+  const unplaced = new Map(ground.leaking.flatMap((c) => (c.spans === null ? [[c.id, c] as const] : [])));
+  for (const [at, branch] of whole.branches.entries()) {
+    const [part, span] = [whole.parts[at]!, whole.spans[at]!];
+    const end = (node: number): number => hung.get(node)?.(part) ?? node;
+    const moved = { ...branch, from: end(branch.from), to: end(branch.to) };
+    const conductor = span === null ? undefined : unplaced.get(part);
+    if (conductor !== undefined) leakWhole(growing, conductor, branch.from);
+    if (conductor !== undefined) unplaced.delete(part);
+    laySpan(growing, moved, { part, span, bonded: whole.bonded[branch.from]! }, spans.get(`${part}/${span}`));
   }
-  return { network: { ...network, ...grown }, nodeCount, points };
+  const { branches, parts, spans: spanOf, points, landings, nodeCount } = growing;
+  const cut = new Set(electrodes.map((line) => line.part));
+  return { network: { ...whole, branches, parts, spans: spanOf }, nodeCount, points, landings, cut };
 }
 
-function shareOf(branch: RangedBranch, share: number): RangedBranch {
-  const { resistanceOhm, nominalOhm } = branch;
-  return {
-    ...branch,
-    resistanceOhm: scale(resistanceOhm, share),
-    nominalOhm: nominalOhm === null ? null : nominalOhm * share,
+/** A node along a line, metres from its start. */
+interface Station {
+  readonly atM: number;
+  readonly node: number;
+}
+
+/** Gives the node at which what belongs to a part (a joint, a conductor) lands on the electrode. */
+function layElectrode(growing: Growing, line: LeakingLine): (part: string) => number {
+  const { whole } = growing;
+  const main = whole.indexOf.get(line.part)!;
+  const landing = (part: string): number => line.landingM.get(part) ?? 0;
+  const touching = whole.branches.flatMap(({ from, to }, i) => (from === main || to === main ? [whole.parts[i]!] : []));
+  const places = [...new Set(touching.map(landing))].sort((a, b) => a - b);
+  // the node of the electrode itself is where the first one lands
+  const stations = (places.length === 0 ? [0] : places).map((atM, i): Station => {
+    if (i === 0) return { atM, node: main };
+    growing.landings.set(growing.nodeCount, line.part);
+    return { atM, node: growing.nodeCount++ };
+  });
+  const ohmPerM = line.ohmPerM!;
+  const figure = (lengthM: number) => ({
+    resistanceOhm: scale(ohmPerM, lengthM),
+    nominalOhm: middle(ohmPerM)! * lengthM,
+  });
+  layMetal(growing, line, stations, { part: line.part, span: null, bonded: whole.bonded[main]! }, figure);
+  const nodeAt = new Map(stations.map(({ atM, node }) => [atM, node]));
+  return (part) => nodeAt.get(landing(part)) ?? main;
+}
+
+interface Owner {
+  readonly part: string;
+  readonly span: number | null;
+  readonly bonded: number;
+}
+
+function laySpan(growing: Growing, branch: RangedBranch, owner: Owner, line: LeakingLine | undefined): void {
+  if (owner.span === null || line === undefined) {
+    push(growing, branch, owner);
+    return;
+  }
+  const figure = (lengthM: number) => shareOf(branch, lengthM / line.lengthM);
+  const ends = [
+    { atM: 0, node: branch.from },
+    { atM: line.lengthM, node: branch.to },
+  ];
+  layMetal(growing, line, ends, owner, figure);
+}
+
+type BranchFigure = Pick<RangedBranch, 'resistanceOhm' | 'nominalOhm'>;
+
+/** Less than this apart along the metal, two nodes have nothing between them. */
+const leastM = 1e-3;
+
+/** Branches from station to station, the middles of the pieces among them. */
+function layMetal(
+  growing: Growing,
+  line: LeakingLine,
+  stations: readonly Station[],
+  owner: Owner,
+  figure: (lengthM: number) => BranchFigure,
+): void {
+  const middles = line.pieces.flatMap(({ middleM }, piece): readonly Station[] => {
+    const id = pieceId(line, piece);
+    if (!growing.ground.indexOf.has(id)) return [];
+    const node = growing.nodeCount++;
+    growing.points.push(piecePoint(line, id, { node, bonded: owner.bonded }, growing.ground));
+    return [{ atM: middleM, node }];
+  });
+  const all = [...stations, ...middles].sort((a, b) => a.atM - b.atM || a.node - b.node);
+  const lay = (from: Station, to: Station, lengthM: number): void => {
+    push(growing, { from: from.node, to: to.node, ...figure(lengthM < leastM ? 0 : lengthM) }, owner);
   };
+  for (const [i, to] of all.slice(1).entries()) lay(all[i]!, to, to.atM - all[i]!.atM);
+  if (line.isClosed && all.length > 1) lay(all.at(-1)!, all[0]!, line.lengthM - all.at(-1)!.atM + all[0]!.atM);
+}
+
+function push({ branches, parts, spans }: Growing, branch: RangedBranch, { part, span }: Owner): void {
+  branches.push(branch);
+  parts.push(part);
+  spans.push(span);
+}
+
+function shareOf({ resistanceOhm, nominalOhm }: RangedBranch, share: number): BranchFigure {
+  return { resistanceOhm: scale(resistanceOhm, share), nominalOhm: nominalOhm === null ? null : nominalOhm * share };
 }
 
 function piecePoint(
-  leak: LeakingConductor,
+  { part, span, certain, share }: LeakingLine,
   id: string,
-  node: number,
-  bonded: number,
+  at: Pick<EarthPoint, 'node' | 'bonded'>,
   { together, indexOf }: Ground,
 ): EarthPoint {
   const index = indexOf.get(id)!;
   const own = (side: 'low' | 'likely' | 'high') => together[side]?.aloneOhm[index] ?? null;
   const [low, likely, high] = [own('low'), own('likely'), own('high')];
-  const ohm = low === null ? null : { low, value: likely, high: high ?? Number.POSITIVE_INFINITY };
-  return { id, part: leak.id, node, bonded, alone: { ohm, how: 'computed' }, certain: leak.certain };
+  const ohm =
+    low === null
+      ? null
+      : { low: low * share.low, value: likely, high: high === null ? Number.POSITIVE_INFINITY : high * share.high };
+  return { id, part, ...at, alone: { ohm, how: 'computed' }, certain, line: { id: `${part}/${span}`, share } };
 }
 
-function wholePoint(
-  { id }: LeakingConductor,
-  node: number,
-  bonded: number,
-  { aloneOfLeaking }: Ground,
-): readonly EarthPoint[] {
-  const ohm = aloneOfLeaking.get(id);
-  return ohm === undefined ? [] : [{ id, part: id, node, bonded, alone: { ohm, how: 'computed' }, certain: 'perhaps' }];
+function leakWhole({ whole, ground, points }: Growing, { id }: LeakingConductor, node: number): void {
+  const ohm = ground.aloneOfLeaking.get(id);
+  if (ohm === undefined) return;
+  points.push({ id, part: id, node, bonded: whole.bonded[node]!, alone: { ohm, how: 'computed' }, certain: 'perhaps' });
 }
