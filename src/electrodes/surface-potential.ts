@@ -8,7 +8,7 @@ import type { SolvedBodies } from './solve-bodies.ts';
  * Points as east, north, depth in one array, three numbers each; metres, depth from 0 down. Each segment under all images of
  * its layer: as a line where the point is nearer than four of its lengths, else by its second moment (out by 5e-5 of its
  * share there, and by the fourth power less beyond). On the surface of a body the mean along each segment is the body's
- * potential; at its ends it is up to a tenth less.
+ * potential; at its ends a point of it may read a quarter less.
  */
 export function potentialAt(solved: SolvedBodies, bodyV: ArrayLike<number>, pointsM: Float64Array): Float64Array {
   const currents = segmentCurrents(solved, bodyV);
