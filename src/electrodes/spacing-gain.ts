@@ -9,21 +9,44 @@ export interface SpacingGain {
   readonly gainShare: number;
 }
 
+interface FlushOrSunkRod {
+  readonly lengthM: number;
+  readonly radiusM: number;
+  readonly topM: number;
+}
+
 /** What a second rod like the first, joined to it, brings at several distances (m) from middle to middle. */
 export function spacingGains(
-  rod: { readonly lengthM: number; readonly radiusM: number; readonly topM: number },
+  rod: FlushOrSunkRod,
   spacingsM: readonly number[],
   soil: ScaledSoil,
 ): readonly SpacingGain[] {
-  const { lengthM, radiusM, topM } = rod;
-  const at = (eastM: number): Body => ({
-    runs: [{ from: [eastM, 0, topM], to: [eastM, 0, topM + lengthM], radiusM, sheath: null }],
-  });
   return spacingsM.flatMap((spacingM) => {
-    const solved = scaledSolver([at(0), at(spacingM)])(soil);
+    const solved = scaledSolver([rodAt(rod, 0), rodAt(rod, spacingM)])(soil);
     if (!solved.ok) return [];
     const [own, mutual] = [solved.resistanceOhm[0]!, solved.resistanceOhm[1]!];
     const ohm = (own + mutual) / 2;
     return [{ spacingM, ohm, gainShare: 1 - ohm / solved.aloneOhm[0]! }];
   });
+}
+
+/**
+ * Resistance (ohm) of 1, 2, ... `most` rods like the first in a straight line, evenly spaced and joined: what each further
+ * one still brings. null where they cannot be solved.
+ */
+export function rodsInLine(
+  rod: FlushOrSunkRod,
+  spacingM: number,
+  most: number,
+  soil: ScaledSoil,
+): readonly (number | null)[] {
+  return Array.from({ length: most }, (_, more) => {
+    const runs = Array.from({ length: more + 1 }, (_, k) => rodAt(rod, k * spacingM).runs).flat();
+    const solved = scaledSolver([{ runs }])(soil);
+    return solved.ok ? solved.aloneOhm[0]! : null;
+  });
+}
+
+function rodAt({ lengthM, radiusM, topM }: FlushOrSunkRod, eastM: number): Body {
+  return { runs: [{ from: [eastM, 0, topM], to: [eastM, 0, topM + lengthM], radiusM, sheath: null }] };
 }
