@@ -3,13 +3,21 @@ import type { StudyDepthCurve } from '../study/study-earth.ts';
 import { type Speech, say } from '../words/say.ts';
 import { soilDrawingWords } from '../words/soil-drawing-words.ts';
 import { drawAxes, fittingScale, linearScale, type Scale } from './chart-axes.ts';
-import { type CurveLook, curveLook, drawBand, drawCurve, drawEndLabels, rangeFill } from './chart-curves.ts';
+import {
+  type CurveLook,
+  curveLook,
+  drawBand,
+  drawCurve,
+  drawEndLabels,
+  rangeFill,
+  strokeOfCurve,
+} from './chart-curves.ts';
 import { chartLength } from './chart-length.ts';
 import { conditionName, ohmRange } from './chart-names.ts';
 import { drawLegend, type LegendEntry } from './legend.ts';
 import type { Rect } from './rect.ts';
 import { speechOf } from './speech.ts';
-import { drawing, element, line, type Point, type Svg } from './svg.ts';
+import { drawing, element, line, type Point, polyline, type Svg } from './svg.ts';
 import { ink } from './symbols.ts';
 
 const words = soilDrawingWords.depth;
@@ -45,7 +53,7 @@ export function depthChart(study: Study, electrode: string, curves: readonly Stu
     ...drawAxes(plot, x, y, { x: `${words.length}, ${unit.name}`, y: soilDrawingWords.ohm }),
     ...drawn.map(({ at, look }) => drawBand(at.low, at.high, look)),
     ...(ownM === null ? [] : ownLength(x.at(unit.of(ownM)))),
-    ...drawn.flatMap(({ at, look }) => drawCurve(at.value, look)),
+    ...drawn.flatMap(({ at, look }) => (at.value.length > 0 ? drawCurve(at.value, look) : leastOnly(at.low, look))),
     ...names(drawn),
     ...legend.children,
   ]);
@@ -69,6 +77,11 @@ function names(drawn: readonly { readonly curve: StudyDepthCurve; readonly look:
     return end === undefined ? [] : [{ at: end, says: conditionName(curve.condition), look }];
   });
   return drawEndLabels(labels, plot.x + plot.width, namesMm, [plot.y + 2, plot.y + plot.height - 1]);
+}
+
+/** Where only the least is known, the strip's edge is all there is to tell it by. */
+function leastOnly(low: readonly Point[], look: CurveLook): readonly Svg[] {
+  return [polyline(low, strokeOfCurve(look, 0.25))];
 }
 
 function ownLength(x: number): readonly Svg[] {

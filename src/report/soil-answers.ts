@@ -27,9 +27,10 @@ export function depthBlocks(page: PageContext): readonly Block[] {
 function depthOf(page: PageContext, { electrodes, of }: Alike<StudyDepthCurve>, mark: string): readonly Block[] {
   const svg = depthChart(page.study, electrodes.join(', '), of);
   const list = partNames(page, electrodes);
+  const caption = of.some((c) => c.lengthM !== null) ? words.depth.figure : words.depth.figureOnly;
   return [
     paragraph(depthSentence(page, list, of[0]!)),
-    { is: 'figure', id: `soil-depth-figure-${mark}`, svg, caption: words.depth.figure },
+    { is: 'figure', id: `soil-depth-figure-${mark}`, svg, caption: sayIn(page, caption, { list }) },
     ...tableIfAny({
       id: `soil-depth-${mark}`,
       caption: sayIn(page, words.depth.caption, { list }),

@@ -17,7 +17,7 @@ export function conditionBlocks(page: PageContext): readonly Block[] {
   const { conditions } = page.study.earth;
   if (conditions.length < 2) return [];
   const figures = seasonCharts(page.study).map((svg, i) => {
-    const caption = words.figure;
+    const caption = i === 0 ? words.figure : sayIn(page, words.part, { caption: words.figure, part: String(i + 1) });
     return { is: 'figure', id: `soil-season-${i + 1}`, svg, caption } as const;
   });
   return [
@@ -58,7 +58,7 @@ function ohmTables(page: PageContext): readonly Block[] {
   return inPieces(seasonSubjects(page.study)).flatMap((subjects, i) =>
     tableIfAny({
       id: `soil-ohm-${i + 1}`,
-      caption: sayIn(page, words.ohmCaption),
+      caption: captionOf(page, words.ohmCaption, i),
       head: [words.condition, ...subjects.map((s) => subjectName(page, s))],
       rows: conditions.map((c, place) =>
         row(
@@ -83,7 +83,7 @@ export function electrodeBlocks(page: PageContext): readonly Block[] {
   const tables = inPieces(conditions).flatMap((some, i) =>
     tableIfAny({
       id: `soil-electrodes-${i + 1}`,
-      caption: sayIn(page, soilWords.electrodes.caption),
+      caption: captionOf(page, soilWords.electrodes.caption, i),
       head: [sayIn(page, soilWords.electrodes.electrode), ...some.map((c) => conditionName(c.id))],
       rows: ids.map((id) => row(cell(partName(page, id)), ...some.map((c) => electrodeCell(page, c, id)))),
     }),
@@ -106,6 +106,12 @@ function within(page: PageContext, { resistanceOhm }: StudyEarthCondition, share
   if (whole === null || share <= 0) return null;
   const ohm = formatQuantity(whole / share, 'resistance', 'si', { digits: 2 }) ?? '';
   return sayIn(page, soilWords.electrodes.within, { ohm });
+}
+
+/** The first of several tables has the plain caption; the others say which part they are. */
+function captionOf(page: PageContext, template: string, place: number): string {
+  const caption = sayIn(page, template);
+  return place === 0 ? caption : sayIn(page, words.tablePart, { caption, part: String(place + 1) });
 }
 
 function inPieces<T>(all: readonly T[]): readonly (readonly T[])[] {

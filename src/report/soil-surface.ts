@@ -30,7 +30,7 @@ function surfaceOf(page: PageContext, surface: StudySurface, mark: string): read
     paragraph(sayIn(page, words.step, { group, condition, share: percent(step.share), atM: step.atM })),
     ...(touch === null ? [] : [paragraph(touchSentence(page, touch))]),
     { is: 'figure', ...map, caption: sayIn(page, words.figure, { group }) },
-    { is: 'figure', ...profile, caption: words.profile },
+    { is: 'figure', ...profile, caption: sayIn(page, words.profile, { group }) },
     ...tableIfAny({
       id: `soil-profile-${mark}`,
       caption: sayIn(page, words.caption, { group }),

@@ -23,7 +23,7 @@ export const soilDrawingWords = {
   depth: {
     title: 'Resistance of {electrode} alone, at other lengths',
     description:
-      'Resistance of {electrode} alone against its length, one curve for each condition of the ground, with the range of the soil as a strip. {now}',
+      'Resistance of {electrode} alone against its length, one curve for each condition of the soil, with the range of the soil as a strip. {now}',
     now: 'At its own length of {lengthM}: {list}.',
     nowOf: '{condition} {ohm}',
     length: 'Length in the soil',
@@ -31,7 +31,7 @@ export const soilDrawingWords = {
     strip: 'range of each, from the range of the soil',
   },
   season: {
-    title: 'Resistance in each condition of the ground',
+    title: 'Resistance in each condition of the soil',
     description: 'A bar from the least to the greatest resistance, for the whole and for each group: {list}.',
     entry: '{of}, {condition}: {ohm}',
     whole: 'The whole, at the [service]',
@@ -60,7 +60,7 @@ export const soilDrawingWords = {
     step: 'worst step of {=1 m} on that line',
     scale: 'Scale 1:{ratio} on {paper} paper at full size',
     scaleInches: 'Scale 1 in = {feet} ft (1:{ratio}) on {paper} paper at full size',
-    condition: 'Condition of the ground: {condition}',
+    condition: 'Condition of the soil: {condition}',
     from: 'A',
     to: 'B',
   },

@@ -6,8 +6,8 @@ export const soilWords = {
   fit: {
     heading: 'Soil that fits the four-pin readings',
     found:
-      '{count} {count?layer fits:layers fit} {list}: what {count?it gives:they give} lies {misfit} off the readings (root mean square).',
-    none: 'No layers fit {list}.',
+      '{count} {count?layer fits:layers fit} the {list?reading:readings} {list}: what {count?it gives:they give} lies {misfit} off the readings (root mean square).',
+    none: 'No layers fit the {list?reading:readings} {list}.',
     tried: 'Tried: {list}.',
     triedOne: '{count} {count?layer:layers}, {misfit} off',
     figure:
@@ -32,7 +32,7 @@ export const soilWords = {
     contradictions: 'Readings that contradict each other or the soil',
   },
   conditions: {
-    heading: 'In each condition of the ground',
+    heading: 'In each condition of the soil',
     intro:
       'The same [electrode]s in the soil as it was typed or measured, and as frost or drought leaves it. The worst season counts where a limit has to hold all year.',
     soilCaption: 'The soil in each condition',
@@ -47,6 +47,8 @@ export const soilWords = {
     whole: 'The whole, at the [service]',
     group: 'Group of {group}',
     figure: 'The same as bars. Where figures differ tenfold and more, the scale is logarithmic.',
+    part: '{caption} Part {part}.',
+    tablePart: '{caption}, part {part}',
   },
   electrodes: {
     caption: 'Each [electrode]: alone, and what it carries among the others',
@@ -72,7 +74,8 @@ export const soilWords = {
     at: '{ohm} at {lengthM}',
     caption: '{list}: resistance alone at other lengths',
     length: 'Length',
-    figure: 'The same as curves. Dotted upright: as it is.',
+    figure: '{list}: the same as curves. Dotted upright: as it is.',
+    figureOnly: '{list}: the same as curves.',
   },
   spacing: {
     heading: 'How far apart?',
@@ -88,9 +91,9 @@ export const soilWords = {
     caution:
       'The voltage falls fastest right at the metal, so the distance from the [electrode] decides. Keep people and animals away from [electrode]s, from what is tied to them and from fences near them while a storm is near. A small share of a great rise can kill.',
     step: 'Group of {group}, {condition}: on the line from A to B the worst step of {=1 m} takes {share} of the rise; it begins {atM} from A.',
-    touch: 'From {part} to the ground {=1 m} away there stands up to {share} of the rise.',
+    touch: 'From {part} to the surface {=1 m} away there stands up to {share} of the rise.',
     figure: 'Lines of equal potential round the group of {group}, in per cent of its rise.',
-    profile: 'The same along the line from A to B. Shaded: the worst step.',
+    profile: 'Group of {group}: potential along the line from A to B, as a curve. Shaded: the worst step.',
     caption: 'Group of {group}: potential along the line from A to B',
     distance: 'Distance from A',
     potential: 'Potential of the surface',

@@ -1,5 +1,6 @@
 import type { Study } from '../../src/study/study.ts';
 import type { Bounded, StudyEarthCondition, StudySurface } from '../../src/study/study-earth.ts';
+import type { noSoil } from './no-soil.ts';
 
 /** Soil and electrodes of the invented club: figures of the right size that agree with each other, worked out by simple forms. */
 type Earth = Study['earth'];
@@ -187,18 +188,7 @@ const ring: readonly Place[] = Array.from({ length: 48 }, (_, i) => {
   )[side]!;
 });
 
-export const clubSoil: Pick<
-  Earth,
-  | 'conditions'
-  | 'soilFit'
-  | 'soilOfElectrodes'
-  | 'contradictions'
-  | 'transferred'
-  | 'depthCurves'
-  | 'spacingGains'
-  | 'surfaces'
-  | 'solve'
-> = {
+export const clubSoil: Pick<Earth, keyof typeof noSoil> = {
   conditions,
   soilFit,
   soilOfElectrodes: [

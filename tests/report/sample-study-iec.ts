@@ -1,7 +1,7 @@
 import type { Study } from '../../src/study/study.ts';
-import { noSoil } from './no-soil.ts';
 import { finding, memory, ours } from './sample-findings.ts';
 import { part } from './sample-parts.ts';
+import { houseSoil } from './sample-soil-iec.ts';
 
 const m = (low: number, high = low) => ({ low, high });
 const outside = { where: 'outside' };
@@ -195,7 +195,7 @@ export const houseStudy: Study = {
     },
   ],
   earth: {
-    ...noSoil,
+    ...houseSoil,
     resistanceOhm: null,
     withServicesOhm: null,
     groups: [],
