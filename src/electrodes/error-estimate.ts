@@ -8,6 +8,8 @@ export interface ErrorEstimate {
   readonly errorShare: Float64Array;
   /** The same for all bodies joined into one. */
   readonly togetherErrorShare: number;
+  /** What halving alone shows of it: of bodies whose own figures are worked out at a finer cut. */
+  readonly togetherHalvingShare: number;
   /** The part of `errorShare` that finer cutting takes off. */
   readonly cutShare: Float64Array;
 }
@@ -47,6 +49,7 @@ export function errorEstimate(
   return {
     errorShare: cutShare.map((share, b) => share + besides(coarse.stretches, segments, b)),
     togetherErrorShare: all + Math.min(evenShare, total(hidden) / total(conductance)) + crossingShare,
+    togetherHalvingShare: all,
     cutShare,
   };
 }
@@ -61,7 +64,8 @@ const straightShare = 0.0015;
 
 function unknownError(bodyCount: number): ErrorEstimate {
   const unknown = new Float64Array(bodyCount).fill(Number.POSITIVE_INFINITY);
-  return { errorShare: unknown, togetherErrorShare: Number.POSITIVE_INFINITY, cutShare: unknown };
+  const none = Number.POSITIVE_INFINITY;
+  return { errorShare: unknown, togetherErrorShare: none, togetherHalvingShare: none, cutShare: unknown };
 }
 
 /** What leaves each body where halving shows nothing, ampere per volt of its own, times how far that may be out. */

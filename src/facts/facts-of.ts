@@ -1,7 +1,7 @@
 import { type BondingRun, bondingOf } from '../bonding/bonding-of.ts';
 import { reachInStates } from '../bonding/reach-in-states.ts';
 import { type DcRun, dcOf, groundOfRun } from '../network/dc-of.ts';
-import { earthConditions } from '../network/earth-conditions.ts';
+import { conditionAsIs, earthConditions } from '../network/earth-conditions.ts';
 import type { Ground } from '../network/ground.ts';
 import { measuredSoil } from '../network/measured-soil.ts';
 import { siteSounding } from '../network/site-sounding.ts';
@@ -16,7 +16,7 @@ import { arresterFacts, boxFacts, mastFacts } from './part-facts.ts';
 
 /**
  * The facts of a site in one state (null: as typed). Each is worked out when it is first asked for, and once. `seasons`: the
- * earth is also worked out wet, dry, in summer and in winter.
+ * earth also in the ground of every state, wet, dry, in summer and in winter, and what else only a page shows.
  */
 export function factsOf(typed: Site, state: string | null, seasons = false): Facts {
   const bonded = once((): BondingRun => bondingOf(typed, state));
@@ -77,7 +77,8 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
 
 function groundFacts(run: BondingRun, ground: Ground, dc: DcRun, seasons: boolean): GroundFacts {
   const { site, bonding } = run;
-  const conditions = earthConditions(run, { ground, dc }, seasons);
+  const now = { ground, dc };
+  const conditions = seasons ? earthConditions(run, now, true) : [conditionAsIs(run, now)];
   return {
     conditions,
     transferred: transferredShares(bonding.groups, ground),

@@ -14,17 +14,15 @@ export interface EarthCondition {
   readonly dc: DcRun;
 }
 
+type Now = Pick<EarthCondition, 'ground' | 'dc'>;
+
 /**
  * The earth in every condition: as it is in the state of the run first, then in the ground of each state of the file that
  * says something of the ground, by id; with `seasons` also wet, dry, summer and winter, where no state has them.
  */
-export function earthConditions(
-  run: BondingRun,
-  now: { readonly ground: Ground; readonly dc: DcRun },
-  seasons: boolean,
-) {
-  const { site, bonding } = run;
-  const all: EarthCondition[] = [{ id: bonding.state, condition: now.ground.soil?.condition ?? null, ...now }];
+export function earthConditions(run: BondingRun, now: Now, seasons: boolean) {
+  const { site } = run;
+  const all: EarthCondition[] = [conditionAsIs(run, now)];
   if (now.ground.soil === null) return all;
   const inState = now.ground.soil.condition?.name;
   const wanted = [...statesOf(site), ...(seasons ? seasonsOf(site) : [])];
@@ -36,6 +34,11 @@ export function earthConditions(
     all.push({ id, condition, ground, dc: dcOf(run, ground) });
   }
   return all;
+}
+
+/** The ground as it is in the state of a run. */
+export function conditionAsIs({ bonding }: BondingRun, now: Now): EarthCondition {
+  return { id: bonding.state, condition: now.ground.soil?.condition ?? null, ...now };
 }
 
 interface Wanted {

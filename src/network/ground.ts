@@ -2,7 +2,7 @@ import { siteIndex } from '../bonding/site-index.ts';
 import type { Run } from '../electrodes/body.ts';
 import { type ScaledSoil, scaledSoils, scaledSolver } from '../electrodes/scaled-soil.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
-import { type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
+import { aloneErrorShare, type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
 import type { Part, Site } from '../site/site.ts';
 import type { LayeredSoil } from '../soil/layered-soil.ts';
 import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
@@ -37,6 +37,11 @@ export interface Ground {
     readonly likely: SolvedBodies | null;
     readonly high: SolvedBodies | null;
   };
+  /**
+   * Estimate of how far figures lie above what ever finer cutting would give: of each alone, or of all together by what halving
+   * the pieces costs, whichever is more; 0: nothing was solved.
+   */
+  readonly errorShare: number;
   /** What could not be solved together, and the part at which it failed. */
   readonly refused: { readonly reason: string; readonly at: string } | null;
 }
@@ -83,11 +88,9 @@ function soilsOf(soil: GroundSoil | null): EnclosingSoils | null {
 /** Rods in some eight pieces, long wires in more, stubs in two: what bodies feel of each other needs no finer cut. */
 function siteCutting({ from, to }: Run, runsOfBody: number): number {
   const lengthM = Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]);
-  const pieces = 2 * Math.round((runsOfBody === 1 ? 0.9 : 0.5) * Math.sqrt(lengthM));
+  const pieces = 2 * Math.round((runsOfBody === 1 ? 1.2 : 0.7) * Math.sqrt(lengthM));
   return Math.min(10, Math.max(2, pieces));
 }
-const siteErrorShare = 0.01;
-const finerUpTo = 150;
 
 /**
  * All in the soil of least resistivity, without what may not be there in the others: even metal that nothing is tied to
@@ -96,9 +99,9 @@ const finerUpTo = 150;
 function solvedTogether(
   placed: readonly PlacedBody[],
   images: EnclosingSoils | null,
-): Pick<Ground, 'together' | 'refused'> {
+): Pick<Ground, 'together' | 'refused' | 'errorShare'> {
   const none = { low: null, likely: null, high: null };
-  if (images === null || placed.length === 0) return { together: none, refused: null };
+  if (images === null || placed.length === 0) return { together: none, refused: null, errorShare: 0 };
   let refused: Ground['refused'] = null;
   const solvers = new Map<string, ReturnType<typeof scaledSolver>>();
   const solve = (soil: ScaledSoil | null, side: Side): SolvedBodies | null => {
@@ -106,8 +109,7 @@ function solvedTogether(
     if (soil === null || there.length === 0) return null;
     const key = there.join();
     const bodies = there.map((index) => placed[index]!.body);
-    const solver =
-      solvers.get(key) ?? scaledSolver(bodies, { cutting: siteCutting, errorShare: siteErrorShare, finerUpTo });
+    const solver = solvers.get(key) ?? scaledSolver(bodies, { cutting: siteCutting, finerUpTo: 0 });
     solvers.set(key, solver);
     const solved = solver(soil);
     if (solved.ok) return amongAll(solved, there, placed.length);
@@ -119,5 +121,7 @@ function solvedTogether(
     likely: solve(images.likely, 'likely'),
     high: solve(images.high, 'high'),
   };
-  return { together, refused };
+  const shown = together.likely ?? together.high ?? together.low;
+  const errorShare = shown === null ? 0 : Math.max(aloneErrorShare, shown.togetherHalvingShare);
+  return { together, refused, errorShare };
 }

@@ -133,7 +133,7 @@ function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | nu
   );
   return {
     segments: solved.segments.count,
-    errorShare: solved.togetherErrorShare,
+    errorShare: now.errorShare,
     worstAt: ids[worst] ?? null,
     leaking: now.leaking.filter((c) => c.spans !== null).map((c) => c.id),
     limits: limitsOf(now, earth, speech),

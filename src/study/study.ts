@@ -334,7 +334,7 @@ export interface Study {
     /** How well the network was solved: the largest current imbalance relative to what was put in, and where. */
     readonly residual: number;
     readonly worstAt: string | null;
-    /** As typed first, then each named condition of the ground, by id. */
+    /** The ground as it is first; where a page shows them also that of every state and season. */
     readonly conditions: readonly StudyEarthCondition[];
     /** null: no four-pin reading. */
     readonly soilFit: StudySoilFit | null;
