@@ -14,7 +14,7 @@ import { drawing, element, line, type Point, polyline } from './svg.ts';
 
 const words = soilDrawingWords.profile;
 const widthMm = 180;
-const plot: Rect = { x: 16, y: 9, width: widthMm - 20, height: 50 };
+const plot: Rect = { x: 16, y: 9, width: widthMm - 20, height: 44 };
 
 /** Potential of the surface along the line of the step figure, in per cent of the rise, as SVG text; the worst step is a strip. */
 export function contourProfile(study: Study, surface: StudySurface): string {

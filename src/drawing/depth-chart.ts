@@ -23,7 +23,7 @@ import { ink } from './symbols.ts';
 const words = soilDrawingWords.depth;
 const widthMm = 180;
 const namesMm = 34;
-const plot: Rect = { x: 16, y: 9, width: widthMm - 16 - namesMm, height: 72 };
+const plot: Rect = { x: 16, y: 9, width: widthMm - 16 - namesMm, height: 58 };
 const underMm = 11;
 
 /**

@@ -15,7 +15,7 @@ import { textWidth } from './text-width.ts';
 const words = soilDrawingWords.spacing;
 const widthMm = 180;
 const namesMm = 34;
-const plot: Rect = { x: 16, y: 9, width: widthMm - 16 - namesMm, height: 62 };
+const plot: Rect = { x: 16, y: 9, width: widthMm - 16 - namesMm, height: 50 };
 const size = 2.7;
 /** Two that do not feel each other have half the resistance of one. */
 const halfShare = 0.5;
