@@ -1,6 +1,6 @@
 import { siteIndex } from '../bonding/site-index.ts';
-import type { Run } from '../electrodes/body.ts';
 import { type ScaledSoil, scaledSoils, scaledSolver } from '../electrodes/scaled-soil.ts';
+import type { Cutting } from '../electrodes/segments.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import { aloneErrorShare, type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
 import type { Part, Site } from '../site/site.ts';
@@ -85,11 +85,17 @@ function soilsOf(soil: GroundSoil | null): EnclosingSoils | null {
   return { low: of(low), likely: of(likely), high: of(high) };
 }
 
-/** Rods in some eight pieces, long wires in more, stubs in two: what bodies feel of each other needs no finer cut. */
-function siteCutting({ from, to }: Run, runsOfBody: number): number {
-  const lengthM = Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]);
-  const pieces = 2 * Math.round((runsOfBody === 1 ? 1.2 : 0.7) * Math.sqrt(lengthM));
-  return Math.min(10, Math.max(2, pieces));
+/**
+ * Rods in four or so pieces, long wires in more, stubs in two: what bodies feel of each other needs no finer cut, and among
+ * many of them a coarser one does (forty-five: 0.2 % of the whole).
+ */
+function siteCutting(bodies: number): Cutting {
+  const fineness = Math.min(1.2, 30 / bodies);
+  return ({ from, to }, runsOfBody) => {
+    const lengthM = Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]);
+    const pieces = 2 * Math.round(fineness * (runsOfBody === 1 ? 1 : 0.6) * Math.sqrt(lengthM));
+    return Math.min(10, Math.max(2, pieces));
+  };
 }
 
 /**
@@ -109,7 +115,7 @@ function solvedTogether(
     if (soil === null || there.length === 0) return null;
     const key = there.join();
     const bodies = there.map((index) => placed[index]!.body);
-    const solver = solvers.get(key) ?? scaledSolver(bodies, { cutting: siteCutting, finerUpTo: 0 });
+    const solver = solvers.get(key) ?? scaledSolver(bodies, { cutting: siteCutting(bodies.length), finerUpTo: 0 });
     solvers.set(key, solver);
     const solved = solver(soil);
     if (solved.ok) return amongAll(solved, there, placed.length);
