@@ -17,8 +17,20 @@ export interface EarthPoint {
   readonly alone: Pick<AloneOhm, 'ohm' | 'how'>;
   /** Where it is not certain that it leaks: in for the low answer (and the likely one), out for the high one. */
   readonly certain: Certain;
-  /** Of one piece of a line: which line, and its `LeakingLine.share`. */
-  readonly line?: { readonly id: string; readonly share: Interval };
+  readonly line?: PointOfLine;
+}
+
+/** One piece of a line. */
+export interface PointOfLine {
+  /** Which line. */
+  readonly id: string;
+  /** See `LeakingLine.share`. */
+  readonly share: Interval;
+  /**
+   * A sixth of the piece's metal: where a current leaves evenly along a piece of resistance r, the mean potential of the piece
+   * is r / 6 times that current above that of a node at its middle, by integrating the drop along it.
+   */
+  readonly evenOhm: Readonly<Record<Side, number>>;
 }
 
 export interface EarthRanges {
@@ -97,7 +109,9 @@ function ownOhm(p: EarthPoint, solved: SolvedBodies | null, index: number | unde
   const own = ohm === null ? null : side === 'likely' ? ohm.value : ohm[side];
   if (own === null) return side === 'low' ? 0 : Number.POSITIVE_INFINITY;
   if (how === 'stated' || solved === null || index === undefined) return own;
-  return (own * solved.resistanceOhm[index * (solved.aloneOhm.length + 1)]!) / solved.aloneOhm[index]!;
+  const amongAll = (own * solved.resistanceOhm[index * (solved.aloneOhm.length + 1)]!) / solved.aloneOhm[index]!;
+  // metal poorer than the soil round it is no matter of a node at its middle any more
+  return p.line === undefined ? amongAll : Math.max(amongAll - p.line.evenOhm[side], amongAll / 2);
 }
 
 function pairsLeftOut({ points, isFelt }: Asked, { indexOf }: Ground): EarthRanges['leftOut'] {

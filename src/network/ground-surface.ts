@@ -1,10 +1,12 @@
 import type { BondingRun } from '../bonding/bonding-of.ts';
 import { siteIndex } from '../bonding/site-index.ts';
+import { liftedPotentials } from '../electrodes/lifted-potentials.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import { potentialAt } from '../electrodes/surface-potential.ts';
 import { positionsOf } from '../site/positions-of.ts';
 import type { Position } from '../site/site.ts';
 import type { Ground } from './ground.ts';
+import { groupBodies } from './group-bodies.ts';
 
 /** Potential of the surface while a group of electrodes is at one volt against remote earth, likely soil. */
 export interface GroundSurface {
@@ -38,60 +40,20 @@ export function groundSurfaces(run: BondingRun, ground: Ground): readonly Ground
   const solved = ground.together.likely;
   if (solved === null) return [];
   return run.bonding.groups.flatMap((group) => {
-    const members = [...ground.indexOf].filter(
-      ([id]) => group.parts.includes(partOf(id)) || group.electrodes.includes(id),
-    );
-    if (!members.some(([id]) => group.electrodes.includes(id))) return [];
-    const bodyV = potentials(solved, new Set(members.map(([, index]) => index)));
-    return [
-      surfaceOf(
-        run,
-        group,
-        solved,
-        bodyV,
-        members.map(([, index]) => index),
-      ),
-    ];
+    if (!group.electrodes.some((e) => ground.partAt.includes(e))) return [];
+    const members = groupBodies(group, ground);
+    const bodyV = liftedPotentials(solved, members, tiedOutside(ground, members));
+    return bodyV === null ? [] : [surfaceOf(run, group, solved, bodyV, members)];
   });
 }
 
-/** Electrode, or the conductor of a piece. */
-function partOf(id: string): string {
-  return id.split('/')[0]!;
-}
-
-/** Members at one volt; the others where no current leaves them: V = R I with I = 0 outside. */
-function potentials(solved: SolvedBodies, members: ReadonlySet<number>): Float64Array {
-  const count = solved.aloneOhm.length;
-  const bodyV = new Float64Array(count).fill(1);
-  // others float: found by sweeps, each at the mean of what reaches it
-  const others = [...bodyV.keys()].filter((b) => !members.has(b));
-  for (let sweep = 0; sweep < mostSweeps; sweep++) {
-    let change = 0;
-    for (const b of others) {
-      const floating = floatingV(solved, bodyV, b);
-      change = Math.max(change, Math.abs(floating - bodyV[b]!));
-      bodyV[b] = floating;
-    }
-    if (change < 1e-9) break;
-  }
-  return bodyV;
-}
-const mostSweeps = 200;
-
-/** Potential at which a body gives off no current, the others held: sum of its segments' leakage is 0. */
-function floatingV({ leakage, segments, aloneOhm }: SolvedBodies, bodyV: Float64Array, body: number): number {
-  const count = aloneOhm.length;
-  let [own, others] = [0, 0];
-  for (let j = 0; j < segments.count; j++) {
-    if (segments.body[j] !== body) continue;
-    for (let b = 0; b < count; b++) {
-      const ampere = leakage[j * count + b]!;
-      if (b === body) own += ampere;
-      else others += ampere * bodyV[b]!;
-    }
-  }
-  return -others / own;
+/** Pieces of one wire that belongs to no lifted group hang together. */
+function tiedOutside({ partAt }: Ground, members: readonly number[]): readonly (readonly number[])[] {
+  const inside = new Set(members);
+  const pieces = new Map<string, number[]>();
+  for (const [index, part] of partAt.entries())
+    if (!inside.has(index)) pieces.set(part, [...(pieces.get(part) ?? []), index]);
+  return [...pieces.values()].filter((own) => own.length > 1);
 }
 
 function surfaceOf(

@@ -15,6 +15,8 @@ export interface LeakingConductor {
   readonly id: string;
   /** One of which nobody says that it is bare is taken as bare, but not relied on; one that may not be there is not even that. */
   readonly certain: Certain;
+  /** Parts on which it lands. */
+  readonly meets: readonly string[];
   readonly lengthM: Interval | null;
   readonly radiusM: Interval;
   readonly depthM: Interval;
@@ -29,19 +31,24 @@ export function leakingConductors(
   soils: EnclosingSoils | null,
 ): readonly LeakingConductor[] {
   const wayOf = siteWays(site, partOf);
-  const ends = new Set(site.conductors.flatMap((c) => [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)]));
+  const ends = new Set(site.conductors.flatMap(landingsOf).map(({ part }) => part));
   return site.conductors
     .filter((c) => c.present !== 'no' && c.condition !== 'open' && c.wire !== null && c.wire.insulated !== 'yes')
     .flatMap((c) => {
       const depthM = depthOf(c);
       const radiusM = wireRadius(c.wire);
       if (depthM === null || radiusM === null) return [];
-      const own = { id: c.id, certain: certainOf(c), lengthM: conductorLength(c), radiusM, depthM };
+      const meets = landingsOf(c).flatMap(({ part }) => part ?? []);
+      const own = { id: c.id, certain: certainOf(c), meets, lengthM: conductorLength(c), radiusM, depthM };
       // where other wires land on it, its spans are not known one by one
       const isTapped = ends.has(c.id) || c.splices.length > 0;
       return [{ ...own, spans: isTapped ? null : spansOf(c, own, wayOf, soils) }];
     })
     .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+function landingsOf({ from, passes, to }: Conductor): readonly PointRef[] {
+  return [from, ...passes.map((p) => p.at), to];
 }
 
 /** What lies in a pipe may be out of touch with the soil. */
@@ -67,7 +74,7 @@ function spansOf(
 ): readonly LeakingLine[] | null {
   if (middle(own.radiusM) === null) return null;
   const route = c.passes.length === 0 ? routeWay(c.route) : [];
-  const ways = [c.from, ...c.passes.map((p) => p.at), c.to].map(wayOf);
+  const ways = landingsOf(c).map(wayOf);
   if (route.length === 0 && ways.some((way) => way.length === 0)) return null;
   const spans =
     route.length > 0 ? [runsOf(route, own)] : ways.slice(1).map((to, i) => runsOf(nearestPair(ways[i]!, to), own));

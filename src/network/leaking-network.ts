@@ -1,5 +1,6 @@
 import type { RangedBranch } from '../currents/bounds.ts';
 import { middle, scale } from '../units/interval.ts';
+import type { Side } from './certain.ts';
 import type { GroupNetwork } from './dc-network.ts';
 import type { EarthPoint } from './earth-ranges.ts';
 import type { Ground } from './ground.ts';
@@ -123,11 +124,12 @@ function layMetal(
   owner: Owner,
   figure: (lengthM: number) => BranchFigure,
 ): void {
+  const ofPiece = figure(line.lengthM / line.pieces.length);
   const middles = line.pieces.flatMap(({ middleM }, piece): readonly Station[] => {
     const id = pieceId(line, piece);
     if (!growing.ground.indexOf.has(id)) return [];
     const node = growing.nodeCount++;
-    growing.points.push(piecePoint(line, id, { node, bonded: owner.bonded }, growing.ground));
+    growing.points.push(piecePoint(line, id, { node, bonded: owner.bonded, ofPiece }, growing.ground));
     return [{ atM: middleM, node }];
   });
   const all = [...stations, ...middles].sort((a, b) => a.atM - b.atM || a.node - b.node);
@@ -148,20 +150,39 @@ function shareOf({ resistanceOhm, nominalOhm }: RangedBranch, share: number): Br
   return { resistanceOhm: scale(resistanceOhm, share), nominalOhm: nominalOhm === null ? null : nominalOhm * share };
 }
 
+interface PiecePlace extends Pick<EarthPoint, 'node' | 'bonded'> {
+  /** Of its metal. */
+  readonly ofPiece: BranchFigure;
+}
+
 function piecePoint(
   { part, span, certain, share }: LeakingLine,
   id: string,
-  at: Pick<EarthPoint, 'node' | 'bonded'>,
+  { node, bonded, ofPiece }: PiecePlace,
   { together, indexOf }: Ground,
 ): EarthPoint {
   const index = indexOf.get(id)!;
-  const own = (side: 'low' | 'likely' | 'high') => together[side]?.aloneOhm[index] ?? null;
+  const own = (side: Side) => together[side]?.aloneOhm[index] ?? null;
   const [low, likely, high] = [own('low'), own('likely'), own('high')];
   const ohm =
     low === null
       ? null
       : { low: low * share.low, value: likely, high: high === null ? Number.POSITIVE_INFINITY : high * share.high };
-  return { id, part, ...at, alone: { ohm, how: 'computed' }, certain, line: { id: `${part}/${span}`, share } };
+  const { resistanceOhm, nominalOhm } = ofPiece;
+  const evenOhm = { low: sixth(resistanceOhm.low), likely: sixth(nominalOhm), high: sixth(resistanceOhm.high) };
+  return {
+    id,
+    part,
+    node,
+    bonded,
+    alone: { ohm, how: 'computed' },
+    certain,
+    line: { id: `${part}/${span}`, share, evenOhm },
+  };
+}
+
+function sixth(ohm: number | null): number {
+  return ohm !== null && Number.isFinite(ohm) ? ohm / 6 : 0;
 }
 
 function leakWhole({ whole, ground, points }: Growing, { id }: LeakingConductor, node: number): void {

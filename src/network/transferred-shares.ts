@@ -1,7 +1,7 @@
 import type { Group } from '../bonding/bonding.ts';
-import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
-import { factorCholesky, solveFactored } from '../math/dense.ts';
+import { liftedPotentials } from '../electrodes/lifted-potentials.ts';
 import type { Ground } from './ground.ts';
+import { groupBodies } from './group-bodies.ts';
 
 /** Potential that an electrode outside a group takes on, per volt of the group's rise; bounds by the enclosing soils. */
 export interface TransferredShare {
@@ -16,15 +16,13 @@ export interface TransferredShare {
  * potential, and so does that of the electrode.
  */
 export function transferredShares(groups: readonly Group[], ground: Ground): readonly TransferredShare[] {
-  const bodiesOf = (parts: readonly string[]): readonly number[] => {
-    const wanted = new Set(parts);
-    return ground.partAt.flatMap((part, index) => (wanted.has(part) ? [index] : []));
-  };
-  const placed = groups.map(({ id, electrodes, parts }) => ({
-    id,
-    electrodes: electrodes.filter((e) => ground.partAt.includes(e)),
-    bodies: bodiesOf([...electrodes, ...parts]),
+  const placed = groups.map((group) => ({
+    id: group.id,
+    electrodes: group.electrodes.filter((e) => ground.partAt.includes(e)),
+    bodies: groupBodies(group, ground),
   }));
+  const piecesOf = (electrode: string): readonly number[] =>
+    ground.partAt.flatMap((part, index) => (part === electrode ? [index] : []));
   return placed
     .filter((group) => group.electrodes.length > 0)
     .flatMap((group) =>
@@ -32,7 +30,7 @@ export function transferredShares(groups: readonly Group[], ground: Ground): rea
         .filter((other) => other.id !== group.id)
         .flatMap((other) => other.electrodes)
         .flatMap((electrode) => {
-          const share = shareOver(ground, group.bodies, bodiesOf([electrode]));
+          const share = shareOver(ground, group.bodies, piecesOf(electrode));
           return share === null ? [] : [{ electrode, group: group.id, share }];
         }),
     );
@@ -40,32 +38,12 @@ export function transferredShares(groups: readonly Group[], ground: Ground): rea
 
 function shareOver({ together }: Ground, lifted: readonly number[], outside: readonly number[]) {
   const { low, likely, high } = together;
-  const shares = [low, likely, high].map((solved) => (solved === null ? null : share(solved, lifted, outside)));
+  const shares = [low, likely, high].map((solved) => {
+    const there = outside.find((body) => solved !== null && Number.isFinite(solved.aloneOhm[body]!));
+    if (solved === null || there === undefined) return null;
+    return liftedPotentials(solved, lifted, [outside])?.[there] ?? null;
+  });
   const known = shares.filter((figure) => figure !== null);
   if (known.length === 0) return null;
   return { value: shares[1] ?? null, low: Math.min(...known), high: Math.max(...known) };
-}
-
-/**
- * V_u = R_ug I_g with R_gg I_g = V_g, bodies that belong together joined into one (their conductances added); what is in
- * neither floats. null where nothing of one of them is there on that side, or they coincide.
- */
-function share(solved: SolvedBodies, lifted: readonly number[], outside: readonly number[]): number | null {
-  const count = solved.aloneOhm.length;
-  const isThere = (body: number): boolean => Number.isFinite(solved.aloneOhm[body]!);
-  const [inner, outer] = [lifted.filter(isThere), outside.filter(isThere)];
-  if (inner.length === 0 || outer.length === 0) return null;
-  const all = [...inner, ...outer];
-  const own = Float64Array.from(all.flatMap((a) => all.map((b) => solved.resistanceOhm[a * count + b]!)));
-  const factored = factorCholesky(own, all.length);
-  if (!factored.ok) return null;
-  const atOneVolt = all.flatMap((_, row) => (row < inner.length ? [1, 0] : [0, 1]));
-  const { solution } = solveFactored(factored, Float64Array.from(atOneVolt), 2);
-  // conductances of the outer one: to the inner (negative) and of its own; no current leaves it
-  let [toInnerSiemens, ownSiemens] = [0, 0];
-  for (let row = inner.length; row < all.length; row++) {
-    toInnerSiemens += solution[2 * row]!;
-    ownSiemens += solution[2 * row + 1]!;
-  }
-  return -toInnerSiemens / ownSiemens;
 }

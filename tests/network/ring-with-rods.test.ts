@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Run } from '../../src/electrodes/body.ts';
+import { solveBodies } from '../../src/electrodes/solve-bodies.ts';
 import { transferredShares } from '../../src/network/transferred-shares.ts';
+import { soilImages } from '../../src/soil/layer-images.ts';
+import { layeredSoil } from '../../src/soil/layered-soil.ts';
 import { earthIn } from './earth-in.ts';
+import { run as line } from './joined-ohm.ts';
 
 /** A square ring of 3 m, 0.6 m deep, wire 8 mm thick, a rod of 2.44 m by 16 mm at each corner, tops at 0.6 m. */
 function ringWithRods(layers: string, more: { readonly rod?: string; readonly tie?: string } = {}) {
@@ -78,5 +83,44 @@ describe('a rod that nothing ties to the ring', () => {
     const { dc } = ringWithRods('{resistivity: 100 ohm m}', { rod: rod(m), tie });
     expect(dc.earth.resistanceOhm!.value! / joinedOhm).toBeGreaterThan(0.995);
     expect(dc.earth.resistanceOhm!.value! / joinedOhm).toBeLessThan(1.005);
+  });
+});
+
+describe('what takes on a potential', () => {
+  const text = (far: string, tie: string): string => `
+site: {name: Transferred, region: iec, units: m, service: R1}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes:
+  R1: {kind: rod, at: [0, 0], length: 3 m, diameter: 16 mm}
+  R2: {kind: rod, at: [12, 0], length: 3 m, diameter: 16 mm}
+  far: {${far}}
+conductors:
+  tie: {from: R1, to: R2, wire: ${tie}, joints: none, buried: 0.6 m}
+`;
+  const onto = (far: string, tie: string): number => {
+    const { run, ground } = earthIn(text(far, tie));
+    return transferredShares(run.bonding.groups, ground).find((s) => s.electrode === 'far')!.share.value!;
+  };
+
+  /** By hand: all bodies written out, the lifted ones and those of the far one joined, V = R I. */
+  function byHand(lifted: readonly Run[], far: readonly Run[]): number {
+    const solved = solveBodies([{ runs: lifted }, { runs: far }], soilImages(layeredSoil([100])));
+    if (!solved.ok) throw new Error(solved.reason);
+    return solved.resistanceOhm[1]! / solved.resistanceOhm[0]!;
+  }
+  const rods = [line([0, 0, 0], [0, 0, 3], 0.008), line([12, 0, 0], [12, 0, 3], 0.008)];
+
+  it('has it from the buried wire of the group as well', () => {
+    const near = 'kind: rod, at: [6, 2], length: 3 m, diameter: 16 mm';
+    const rod = [line([6, 2, 0], [6, 2, 3], 0.008)];
+    const wire = line([0, 0, 0.6], [12, 0, 0.6], 0.004);
+    expect(onto(near, 'round 8 mm bare copper') / byHand([...rods, wire], rod)).toBeCloseTo(1, 2);
+    expect(onto(near, 'round 8 mm insulated copper') / byHand(rods, rod)).toBeCloseTo(1, 2);
+  });
+
+  it('is one potential along its own length, though it is cut', () => {
+    const long = 'kind: buried wire, route: [[20, 0], [60, 0]], depth: 0.6 m, wire: round 8 mm copper';
+    const wire = [line([20, 0, 0.6], [60, 0, 0.6], 0.004)];
+    expect(onto(long, 'round 8 mm insulated copper') / byHand(rods, wire)).toBeCloseTo(1, 2);
   });
 });
