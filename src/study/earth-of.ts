@@ -125,8 +125,7 @@ function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | nu
   const now = ground.conditions[0]!.ground;
   const solved = now.together.likely ?? now.together.high ?? now.together.low;
   if (solved === null) return null;
-  const ids = [...now.indexOf.keys()];
-  const isElectrode = (i: number): boolean => now.alone.has(ids[i]!);
+  const isElectrode = (i: number): boolean => now.alone.has(now.partAt[i]!);
   const worst = solved.errorShare.reduce(
     (best, share, i) => (isElectrode(i) && share > (solved.errorShare[best] ?? 0) ? i : best),
     -1,
@@ -134,7 +133,7 @@ function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | nu
   return {
     segments: solved.segments.count,
     errorShare: now.errorShare,
-    worstAt: ids[worst] ?? null,
+    worstAt: now.partAt[worst] ?? null,
     leaking: now.leaking.filter((c) => c.spans !== null).map((c) => c.id),
     limits: limitsOf(now, earth, speech),
   };
@@ -144,11 +143,13 @@ function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speec
   const words = groundWords.limits;
   const sentence = (template: string, list: readonly string[]) =>
     list.length === 0 ? [] : [say(template, { list }, speech)];
-  const uncoupled = [...new Set(earth.couplingLeftOut.flat())].filter((id) => !now.indexOf.has(id)).sort();
+  const placed = new Set(now.partAt);
+  const uncoupled = [...new Set(earth.couplingLeftOut.flat())].filter((id) => !placed.has(id)).sort();
   const { refused, soil } = now;
   return [
     ...(refused === null ? [] : [say(words.refused, { at: refused.at }, speech)]),
     ...sentence(words.noPlace, uncoupled),
+    ...sentence(words.otherSoil, refused === null ? statedLow(now, earth) : []),
     ...sentence(
       words.leakNoPlace,
       now.leaking.filter((c) => c.spans === null).map((c) => c.id),
@@ -161,4 +162,10 @@ function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speec
     ...sentence(words.perhapsTied, earth.perhapsTied),
     ...(soil !== null && soil.profile.merged > 0 ? [words.merged] : []),
   ];
+}
+
+/** Placed, and yet not felt by others with a place: stated to have less than those bring over through the soil. */
+function statedLow({ alone, partAt }: Condition['ground'], { couplingLeftOut }: Facts['earth']): readonly string[] {
+  const pairs = couplingLeftOut.filter((pair) => pair.every((id) => partAt.includes(id)));
+  return [...new Set(pairs.flat())].filter((id) => alone.get(id)?.how === 'stated').sort();
 }

@@ -12,12 +12,14 @@ export const groundWords = {
     noSoil: 'No soil was typed and none was measured: no [electrode] can be worked out.',
     noPlace:
       'What {list} and other [electrode]s feel of each other through the soil is left out, since a place or a figure is missing. It can only raise a figure: by nothing where they stand far apart, and at most to that of the best one alone.',
+    otherSoil:
+      '{list} {list?was:were} read lower than the others would lift {list?it:them} through the soil as it is taken: what {list?it and they:they and those} feel of each other is left out.',
     leakNoPlace:
       '{list} {list?is:are} bare and in the soil without a known place: in for the lowest figure, out for the others.',
     leakPerhapsBare:
       'Nobody said whether {list} {list?is:are} bare: taken as bare, and left out of the highest figure.',
     perhaps:
-      'What stands in the soil under {list} may carry current too: in for the lowest figure, out for the others.',
+      '{list} may carry current into the soil too, by a footing, an anchor or metal that nobody is sure of: in for the lowest figure, out for the others.',
     perhapsTied:
       'Nobody knows whether {list} {list?is:are} tied to the rest: in for the lowest figure, out for the others.',
     refused:

@@ -76,7 +76,7 @@ conductors:
     isNear(resistanceOhm!.value, rodOhm);
     isNear(resistanceOhm!.high, rodOhm);
     expect(perhaps).toEqual(['g1', 'mast']);
-    expect(limitsOf(text(guys)).join('\n')).toContain('What stands in the soil under g1, mast may carry current too');
+    expect(limitsOf(text(guys)).join('\n')).toContain('g1, mast may carry current into the soil too');
   });
 });
 

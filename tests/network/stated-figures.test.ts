@@ -2,11 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { solveBodies } from '../../src/electrodes/solve-bodies.ts';
 import { soilImages } from '../../src/soil/layer-images.ts';
 import { layeredSoil } from '../../src/soil/layered-soil.ts';
+import { runStudy } from '../../src/study/run-study.ts';
 import { earthIn } from './earth-in.ts';
 import { bodies, joinedOhm, run } from './joined-ohm.ts';
 
 /** Two rods of 3 m by 16 mm, 4 m apart, tied above the ground. */
-function twoRods(first: string, soil = '100 ohm m', places = true) {
+function twoRodsSite(first: string, soil = '100 ohm m', places = true) {
   const at = (e: number): string => (places ? `at: [${e}, 0], ` : '');
   return earthIn(`
 site: {name: Stated, region: iec, units: m, service: R1}
@@ -16,8 +17,10 @@ electrodes:
   R2: {kind: rod, ${at(4)}length: 3 m, diameter: 16 mm}
 conductors:
   tie: {from: R1, to: R2, resistance: 0 ohm, joints: none, buried: no}
-`).dc;
+`);
 }
+
+const twoRods = (...typed: Parameters<typeof twoRodsSite>) => twoRodsSite(...typed).dc;
 
 const rods = bodies([run([0, 0, 0], [0, 0, 3], 0.008), run([4, 0, 0], [4, 0, 3], 0.008)]);
 
@@ -72,11 +75,14 @@ describe('an electrode of a stated resistance', () => {
   });
 
   it('less than what the soil taken would bring over from its neighbour: no coupling, named', () => {
-    const { earth } = twoRods(', resistance: 2 ohm');
+    const { site, dc } = twoRodsSite(', resistance: 2 ohm');
+    const { earth } = dc;
     expect(mutualOhm).toBeGreaterThan(2);
     expect(earth.couplingLeftOut).toEqual([['R1', 'R2']]);
     isNear(earth.resistanceOhm!.low, (2 * ownOhm) / (2 + ownOhm));
     expect(earth.resistanceOhm!.high).toBeCloseTo(2, 9);
+    const { limits } = runStudy(site, { state: null, version: '0', checksum: '', date: null }).study.earth.solve!;
+    expect(limits.join('\n')).toContain('R1 was read lower than the others would lift it');
   });
 
   it('over range is that and nothing more', () => {
