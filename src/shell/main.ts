@@ -59,6 +59,13 @@ function build(done: (code: ExitCode) => void): Command {
       done((await import('./commands/without.ts')).without(file, parts, options)),
     );
 
+  program
+    .command('soil <file>')
+    .description('what the soil is, what each electrode has in it now and in each season, and what would lower it')
+    .option('--state <name>', 'a state of the file, such as winter')
+    .option('--json', 'as JSON')
+    .action(async (file, options) => done((await import('./commands/soil.ts')).soil(file, options)));
+
   addReference(program, done);
   return program;
 }

@@ -1,0 +1,113 @@
+import { soilNames } from '../materials/soils.ts';
+import type { StudySoilFit } from '../study/study-earth.ts';
+import { soilCommandWords } from '../words/soil-command-words.ts';
+import { bullet, figureOf, headed, type SoilPage } from './soil-page.ts';
+import { wrap } from './terminal.ts';
+
+const words = soilCommandWords.soil;
+
+/** The soil as typed, as fitted to readings, or not known; and how it is measured where nobody did. */
+export function soilBlock(page: SoilPage): string {
+  const { soilFit } = page.study.earth;
+  const fit = soilFit === null ? [] : [...soilFit.text.map((t) => bullet(page, t)), ...fitTable(page, soilFit)];
+  return headed(page, soilCommandWords.headings.soil, [...takenLines(page), ...fit]);
+}
+
+/** Whether any layer is known at all. */
+export function isSoilKnown({ study }: SoilPage): boolean {
+  return (study.earth.conditions[0]?.layers.length ?? 0) > 0;
+}
+
+function takenLines(page: SoilPage): readonly string[] {
+  const { study, sentence, terminal } = page;
+  const { soil, soilFit } = study.earth;
+  const typed = soil?.layers ?? [];
+  const line = (text: string) => [wrap(text, terminal.width)];
+  if (typed.length > 0) {
+    const { known } = soil!;
+    const open = typed.some((l) => l.resistivityOhmM === null) ? line(sentence(words.unknownLayers)) : [];
+    return [
+      ...line(
+        sentence(words.typed, { known: known === 'unknown' ? words.howUnknown : known, layers: layersText(page) }),
+      ),
+      ...open,
+    ];
+  }
+  if (!isSoilKnown(page)) return line(sentence(words.unknown));
+  if (soilFit !== null && soilFit.chosen !== null) return [];
+  const { resistivityOhmM } = study.earth.conditions[0]!.layers[0]!;
+  const range = figureOf(page, resistivityOhmM, 'resistivity');
+  return line(sentence(words.preset, { type: soil?.type ?? null, range }));
+}
+
+function layersText(page: SoilPage): string {
+  const { sentence, study } = page;
+  const { layers } = study.earth.soil!;
+  return layers
+    .map(({ resistivityOhmM, thicknessM }, i) => {
+      const isLast = i === layers.length - 1;
+      const open = isLast ? (layers.length === 1 ? words.layerOnly : words.layerBelow) : words.layerOpen;
+      return sentence(thicknessM === null ? open : words.layer, { resistivityOhmM, thicknessM });
+    })
+    .join('; ');
+}
+
+/** More readings than this are a wall of figures. */
+const mostReadings = 10;
+
+function fitTable(page: SoilPage, { points }: StudySoilFit): readonly string[] {
+  const { fitHead: head, moreReadings } = words;
+  const rows = points
+    .slice(0, mostReadings)
+    .map((p) => [
+      figureOf(page, p.spacingM, 'length'),
+      figureOf(page, p.measuredOhmM, 'resistivity').replace(/ ohm m$/, ''),
+      p.fittedOhmM === null ? '-' : figureOf(page, p.fittedOhmM, 'resistivity').replace(/ ohm m$/, ''),
+    ]);
+  if (rows.length === 0) return [];
+  const table = [[head.spacing, head.measured, head.fitted], ...rows];
+  const widths = [0, 1, 2].map((column) => Math.max(...table.map((cells) => cells[column]!.length)) + 2);
+  const lines = table.map((cells) =>
+    `  ${cells.map((cell, column) => cell.padEnd(widths[column]!)).join('')}`.trimEnd(),
+  );
+  const more = points.length - rows.length;
+  return [...lines, ...(more > 0 ? [`  ${page.sentence(moreReadings, { count: more })}`] : [])];
+}
+
+/** The two things to do where the soil is not known; measuring alone where it was only assumed. */
+export function measureBlock(page: SoilPage): string {
+  const { study, sentence, terminal } = page;
+  const { soil, soilFit } = study.earth;
+  const isFitted = soilFit !== null && soilFit.chosen !== null;
+  const isGuess = soil === null || soil.known === 'assumed' || soil.known === 'unknown' || soil.layers.length === 0;
+  if (isFitted || (isSoilKnown(page) && !isGuess)) return '';
+  const list = spacingsToTry(page);
+  const name = isSoilKnown(page) ? [] : [sentence(words.name, { list: soilNames.slice(0, 8) })];
+  const steps = [...name, sentence(words.measure, { list })];
+  const numbered = steps.map((step, i) => wrap(steps.length === 1 ? step : `${i + 1}. ${step}`, terminal.width, 2, 3));
+  const typed = words.measureLine.map((line) => `     ${sentence(line, { list })}`);
+  return headed(page, soilCommandWords.headings.first, [...numbered, ...typed]);
+}
+
+/** Round distances of pins, feet and metres. */
+const round = {
+  ft: [1, 2, 3, 5, 10, 15, 20, 30, 40, 60, 100, 150, 200],
+  m: [0.3, 0.5, 1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 30, 50],
+} as const;
+const metres = { ft: 0.3048, m: 1 } as const;
+/** 8 ft: the usual rod. Common practice, no source. */
+const usualRodM = 2.4384;
+
+/** From a third of the longest rod's length to three times it: what that rod feels. */
+function spacingsToTry({ site, study }: SoilPage): readonly string[] {
+  const { units } = study.site;
+  const lengths = site.electrodes
+    .filter((e) => e.kind === 'rod' || e.kind === 'rods')
+    .flatMap((e) => (e.lengthM === null ? [] : [e.lengthM.low]));
+  const longestM = Math.min(Math.max(usualRodM, ...lengths), 20);
+  const inRange = (spacing: number) => {
+    const times = (spacing * metres[units]) / longestM;
+    return times > 0.3 && times < 3.3;
+  };
+  return round[units].filter(inRange).map((spacing) => `${spacing} ${units}`);
+}

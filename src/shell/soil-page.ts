@@ -1,0 +1,58 @@
+import type { Site } from '../site/site.ts';
+import { speechOf } from '../study/run-study.ts';
+import type { Study } from '../study/study.ts';
+import type { Bounded } from '../study/study-earth.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { formatQuantity } from '../units/format.ts';
+import type { Interval } from '../units/interval.ts';
+import { say } from '../words/say.ts';
+import type { Sentence } from './say-path.ts';
+import { plain, type Terminal, wrap } from './terminal.ts';
+
+/** What every block of the page of soil and electrodes is written from. */
+export interface SoilPage {
+  readonly study: Study;
+  readonly site: Site;
+  readonly terminal: Terminal;
+  readonly sentence: Sentence;
+}
+
+export function soilPage(study: Study, site: Site, terminal: Terminal): SoilPage {
+  const speech = speechOf(site);
+  return { study, site, terminal, sentence: (template, values = {}) => plain(say(template, values, speech)) };
+}
+
+/** A heading over its lines; '' where there is nothing to say. */
+export function headed(page: SoilPage, heading: string, lines: readonly string[]): string {
+  if (lines.length === 0) return '';
+  return [page.terminal.paint(page.sentence(heading).toUpperCase(), 'bold'), ...lines].join('\n');
+}
+
+export function bullet({ terminal }: SoilPage, text: string): string {
+  return wrap(plain(`- ${text}`), terminal.width, 2, 2);
+}
+
+/** A figure or range in both unit systems, the owner's first, to so many digits; an end that is null is open. */
+export function figureOf(
+  page: SoilPage,
+  value: number | { readonly low: number; readonly high: number | null },
+  dimension: Dimension,
+  digits = 3,
+): string {
+  const range: number | Interval =
+    typeof value === 'number' ? value : { low: value.low, high: value.high ?? Number.POSITIVE_INFINITY };
+  const system = speechOf(page.site).unitsFirst === 'us' ? 'both-us-first' : 'both-si-first';
+  return formatQuantity(range, dimension, system, { digits }) ?? 'unknown';
+}
+
+/** Ends that differ by less read as one figure. */
+const sameWithin = 1.02;
+
+/** A resistance as a range of two or three digits, `24 to 95 ohm`; one figure reads `about 37 ohm`; null where nothing is known. */
+export function ohmOf(ohm: Bounded | null): string | null {
+  if (ohm === null) return null;
+  const { low } = ohm;
+  const high = ohm.high ?? Number.POSITIVE_INFINITY;
+  if (high > low * sameWithin) return formatQuantity({ low, high }, 'resistance', 'si');
+  return `about ${formatQuantity(low, 'resistance', 'si', { digits: 2 })}`;
+}

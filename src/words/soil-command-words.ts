@@ -1,0 +1,110 @@
+/** What the command `soil` says. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
+export const soilCommandWords = {
+  title: '{site}: soil and [electrode]s',
+  unnamed: 'Unnamed site',
+  inState: ', state {state}',
+  headings: {
+    soil: 'SOIL',
+    first: 'FIRST',
+    readings: 'WHAT READINGS OF [electrode]S SAY',
+    resistance: 'OHM TO [remote ground]',
+    help: 'WHAT WOULD HELP',
+    outside: 'THROUGH THE SOIL',
+    surface: 'ON THE SURFACE',
+    limits: 'LEFT OUT, AND HOW EXACT',
+  },
+  soil: {
+    typed: 'As typed ({known}): {layers}.',
+    howUnknown: 'nobody said how it is known',
+    preset:
+      'Neither typed nor measured. Taken as {type}, which tables have at {range}: so wide is all that a name carries.',
+    layer: '{resistivityOhmM} for {thicknessM}',
+    layerOpen: '{resistivityOhmM}, of unknown thickness',
+    layerBelow: '{resistivityOhmM} below that',
+    layerOnly: '{resistivityOhmM} all the way down',
+    unknownLayers:
+      'A layer stands there without its resistivity, so nothing can be worked out: type a range, however wide.',
+    unknown: 'Not known: neither typed nor measured, so nothing in it can be worked out.',
+    fitHead: { spacing: 'Pins apart', measured: 'Read, ohm m', fitted: 'Layers give' },
+    moreReadings: '... and {count} more; --json has them all.',
+    name: 'Name the soil; it takes no tools: `soil: {type: clay}`. A table then gives a wide range, and everything is worked out over it. Kinds: {list}, and more.',
+    measure:
+      'Measure it: four pins in a straight line, evenly spaced, no deeper than a twentieth of their distance (from memory: IEEE Std 81), away from buried metal; read once each at {list} apart. Then type under `readings:`',
+    measureLine: ['r1: {kind: four-pin, spacing: [{list}],', '     resistance: [... ohm, one for each]}'],
+  },
+  noElectrodes: 'The file has no [electrode], so there is nothing to work out.',
+  table: {
+    whole: 'At the [service]',
+    group: 'Group {group}',
+    alone: 'Each alone:',
+    share: 'Its share of the current:',
+    unknown: 'unknown',
+    conditions: 'Conditions: {list}.',
+    condition: '{id}: {says}',
+    likely: 'At the [service] most likely {ohm}, {condition}.',
+    ranges:
+      'From the soil at its least resistivity to the soil at its greatest; a figure without a range is one that was typed or follows from soil typed as one figure.',
+    stated: 'Typed or read, not worked out: {list}.',
+    noFigure: 'No figure for {list}: a measure, a place or a tie is missing.',
+  },
+  deeper: {
+    one: 'Deeper, by calculation: one rod like {electrode}, alone, has {list}.',
+    now: '{ohm} at {length}, as it is',
+    at: '{ohm} at {length}',
+    reach: 'It comes down to {limit} (what the US code asks of a lone rod, from memory) at {length} ({condition}).',
+    already: 'As it is it lies below {limit} over the whole range of the soil ({condition}).',
+    perhaps:
+      'It may come down to {limit} from {length} on, but in the worst of the soil not even at {longest} ({condition}).',
+    never: 'It does not come down to {limit} at any length up to {longest} ({condition}).',
+    barely: 'Deeper hardly helps: the soil below conducts worse. Lay wire or drive more rods, wide apart.',
+  },
+  more: {
+    one: 'One more rod like {electrode}, tied to it, takes off {list}. Two that did not feel each other at all: {half}.',
+    at: '{gain} at {distanceM}',
+    useful:
+      'The nearest distance tried that brings nine tenths of that is {distanceM}: {both} for the two ({condition}).',
+    notUseful: 'No distance that was tried brings nine tenths of that.',
+    atLeast:
+      'Joined rods never do better than to share the ohms among them, so {limit} takes at least {count} like it ({condition}).',
+  },
+  frost: {
+    unknown: 'No frost depth was typed. With `frost:` under `soil:` the winter is worked out too.',
+    worse: 'Frost to {frost}: {list}.',
+    whole: 'the whole at the [service]',
+    item: '{what} rises to about {times} times',
+    inside: 'Nearly lost in winter, because it lies in what freezes: {list}.',
+    deep: 'Frost to {frost} does little here: most of the metal lies below it.',
+  },
+  outside: {
+    intro:
+      'When a group rises in a fault or a strike, an [electrode] that is not tied to it takes on this share through the soil; the rest stands between the two.',
+    item: '{electrode}: {share} of the rise of {group}',
+    more: '... and {count} smaller ones (--json has them all).',
+    range: '{from} to {to}',
+  },
+  surface: {
+    step: 'Group {group}: on a line outwards from its outermost metal a step of {=1 m} takes up to {share} of the rise, {at} ({condition}).',
+    atMetal: 'right at the metal',
+    from: 'beginning {at} from it',
+    touch: 'From {part} to the ground {=1 m} away: up to {share} of the rise.',
+    caution:
+      'Per cent of the rise, for each volt of it. A strike can lift a station by many thousand volts, so a small share can kill; how high the rise is, is not worked out here. Stay away from [electrode]s, masts and down leads when a storm is near.',
+  },
+  limits: {
+    solved:
+      'The metal was cut into {segments} pieces; cut ever finer, figures would fall by about {error}{worst}. The soil is less well known than that.',
+    worst: ', most at {at}',
+    leaking: 'Bare wires in the soil that carry current too, and were worked out: {list}.',
+    level:
+      'Layers are taken as level and alike to all sides; rock, fill, pipes and foundations that nobody typed are not in it.',
+    services:
+      'Other metal that comes into the house (neutral, pipes, cable shields) would lower the figures and is not counted.',
+  },
+  caution:
+    'Worked out from what somebody typed; no inspection, no measurement, and no promise that damage cannot happen. Local code, the [authority] and a [electrician] decide. Never open a [ground] connection to measure it, and never in or near a storm.',
+  next: {
+    again: 'Next: with the soil typed, evenground soil {file}',
+    report: 'Next: evenground report {file} -o report (charts of depth and season, map of the surface)',
+    check: 'Next: evenground check {file}',
+  },
+} as const;
