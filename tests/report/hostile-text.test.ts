@@ -5,8 +5,14 @@ import { join } from 'node:path';
 import puppeteer, { type Browser } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bondingDiagram } from '../../src/drawing/bonding-diagram.ts';
+import { contourMap } from '../../src/drawing/contour-map.ts';
+import { contourProfile } from '../../src/drawing/contour-profile.ts';
+import { depthChart } from '../../src/drawing/depth-chart.ts';
 import { schematic } from '../../src/drawing/schematic.ts';
+import { seasonCharts } from '../../src/drawing/season-chart.ts';
 import { sitePlan } from '../../src/drawing/site-plan.ts';
+import { soundingChart } from '../../src/drawing/sounding-chart.ts';
+import { spacingChart } from '../../src/drawing/spacing-chart.ts';
 import { reportModel } from '../../src/report/report-model.ts';
 import { findBrowser } from '../../src/shell/find-browser.ts';
 import { printPdf } from '../../src/shell/print-pdf.ts';
@@ -46,6 +52,18 @@ function tampered(study: Study): Study {
     return words.includes(key ?? '') || weakKinds.includes(text) ? text : text + hostileText;
   });
   return made as unknown as Study;
+}
+
+/** The charts and the maps of soil and electrodes. */
+function soilDrawings(study: Study): readonly string[] {
+  const { soilFit, depthCurves, spacingGains, surfaces } = study.earth;
+  return [
+    soundingChart(study, soilFit!),
+    depthChart(study, depthCurves[0]!.electrode, depthCurves),
+    spacingChart(study, spacingGains),
+    ...seasonCharts(study),
+    ...surfaces.flatMap((s) => [contourMap(study, s), contourProfile(study, s)]),
+  ];
 }
 
 /** Each kind of element with its attributes, by name: what a page is made of. */
@@ -124,7 +142,7 @@ describe.skipIf(browserPath === null)('a page with hostile text', () => {
   it('and its drawings are sound XML by themselves', async () => {
     const page = await browser.newPage();
     const drawings = [tampered(clubStudy), hostileSite().study].flatMap((s) => [sitePlan(s), bondingDiagram(s)]);
-    for (const svg of [...drawings, schematic(tampered(houseStudy))]) {
+    for (const svg of [...drawings, schematic(tampered(houseStudy)), ...soilDrawings(tampered(clubStudy))]) {
       const names = await page.evaluate(
         `[...new DOMParser().parseFromString(${JSON.stringify(svg)}, 'image/svg+xml').querySelectorAll('*')].map((e) => e.localName)`,
       );
