@@ -1,7 +1,7 @@
 import type { BondingRun } from '../bonding/bonding-of.ts';
 import { depthCurve } from '../electrodes/depth-curve.ts';
 import type { ScaledSoil } from '../electrodes/scaled-soil.ts';
-import { type SpacingGain, spacingGains } from '../electrodes/spacing-gain.ts';
+import { rodsInLine, type SpacingGain, spacingGains } from '../electrodes/spacing-gain.ts';
 import type { Electrode } from '../site/site.ts';
 import { middle } from '../units/interval.ts';
 import type { EarthCondition } from './earth-conditions.ts';
@@ -20,15 +20,24 @@ export interface SoilAnswers {
     }[];
   }[];
   readonly spacingGains: readonly { readonly electrode: string; readonly points: readonly SpacingGain[] }[];
+  /** Resistance of one, two, three and so on in a straight line, joined; null where they cannot be solved. */
+  readonly rodLines: readonly {
+    readonly electrode: string;
+    readonly spacingM: number;
+    readonly ohm: readonly (number | null)[];
+  }[];
   readonly surfaces: readonly GroundSurface[];
 }
 
-export const noAnswers: SoilAnswers = { depthCurves: [], spacingGains: [], surfaces: [] };
+export const noAnswers: SoilAnswers = { depthCurves: [], spacingGains: [], rodLines: [], surfaces: [] };
 
 /** Lengths of rods in steps of the trade's, metres: couplings of 4, 5, 8 and 10 ft. Common practice, no source. */
 const triedLengthsM = [1.2, 1.8, 2.4, 3, 4.9, 6.1, 9.1, 12.2, 18.3];
 /** Distances of the next rod, in lengths of the first. */
 const triedSpacings = [0.25, 0.5, 1, 1.5, 2, 3, 4];
+/** Rods in one line: as many as somebody drives, and how far apart in lengths of the first. Common practice, no source. */
+const mostInLine = 6;
+const lineSpacing = 2;
 
 /**
  * For each size of rod its resistance against depth (the first size in every condition, the first of which is the ground as
@@ -47,6 +56,10 @@ export function soilAnswers(run: BondingRun, conditions: readonly EarthCondition
     spacingGains: rods.map(({ id, ...rod }) => {
       const spacings = triedSpacings.map((times) => times * rod.lengthM);
       return { electrode: id, points: spacingGains(rod, spacings, images.likely!) };
+    }),
+    rodLines: rods.map(({ id, ...rod }) => {
+      const spacingM = lineSpacing * rod.lengthM;
+      return { electrode: id, spacingM, ohm: rodsInLine(rod, spacingM, mostInLine, images.likely!) };
     }),
     surfaces: groundSurfaces(run, ground),
   };

@@ -51,6 +51,7 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
       points: c.points.map(({ lengthM, ohm }) => ({ lengthM, ohm: bounded(ohm)! })),
     })),
     spacingGains: ground.answers.spacingGains,
+    rodLines: ground.answers.rodLines,
     surfaces: ground.answers.surfaces.map((s) => ({ ...s, condition: ground.conditions[0]!.id })),
     solve: solveOf(facts, speech),
   };

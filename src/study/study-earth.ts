@@ -82,6 +82,14 @@ export interface StudySpacingGain {
   readonly points: readonly { readonly spacingM: number; readonly ohm: number; readonly gainShare: number }[];
 }
 
+/** What ever more rods like this bring, in one straight line, evenly spaced and joined. */
+export interface StudyRodLine {
+  readonly electrode: string;
+  readonly spacingM: number;
+  /** Of one, two, three and so on, in the likely soil; null where they could not be solved. */
+  readonly ohm: readonly (number | null)[];
+}
+
 /** Potential of the surface when a group of electrodes is at 1 volt against remote earth. */
 export interface StudySurface {
   readonly group: string;

@@ -10,6 +10,7 @@ import type {
   StudyDepthCurve,
   StudyEarthCondition,
   StudyEarthSolve,
+  StudyRodLine,
   StudySoilFit,
   StudySoilOfElectrode,
   StudySpacingGain,
@@ -344,6 +345,7 @@ export interface Study {
     readonly transferred: readonly StudyTransferred[];
     readonly depthCurves: readonly StudyDepthCurve[];
     readonly spacingGains: readonly StudySpacingGain[];
+    readonly rodLines: readonly StudyRodLine[];
     /** One per group of electrodes with places; [] in a study that nobody draws. */
     readonly surfaces: readonly StudySurface[];
     /** null: nothing could be solved in the soil. */

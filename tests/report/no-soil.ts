@@ -7,6 +7,7 @@ export const noSoil = {
   transferred: [],
   depthCurves: [],
   spacingGains: [],
+  rodLines: [],
   surfaces: [],
   solve: null,
 };

@@ -217,6 +217,8 @@ export const clubSoil: Pick<Earth, keyof typeof noSoil> = {
     depthCurve('E-shack', 'as typed', top),
   ],
   spacingGains: [gain('E-service', 0.62), gain('tower-rods', 1.4)],
+  // n rods 4.88 m apart that give off alike in 100 ohm m: (48 + 3.26 (2/n) sum of (n - k) / k) / n, by hand
+  rodLines: [{ electrode: 'E-service', spacingM: 4.88, ohm: [48, 25.6, 17.8, 13.8, 11.3, 9.6] }],
   surfaces: [
     surface(
       'E-service',
