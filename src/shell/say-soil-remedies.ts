@@ -1,5 +1,5 @@
-import { conditionName, ohmRange, percent } from '../drawing/chart-names.ts';
-import type { StudyDepthCurve, StudySpacingGain } from '../study/study-earth.ts';
+import { conditionName, percent } from '../drawing/chart-names.ts';
+import type { StudyDepthCurve, StudyRodLine, StudySpacingGain } from '../study/study-earth.ts';
 import { soilCommandWords } from '../words/soil-command-words.ts';
 import { reachLength } from './reach-length.ts';
 import { frostLines } from './say-soil-frost.ts';
@@ -11,10 +11,11 @@ const limitOhm = 25;
 /** Share of what two rods far from each other would bring that makes a distance useful: nine tenths. */
 const usefulShare = 0.9;
 const half = 0.5;
+const asTyped = 'as typed';
 
 /** What a longer rod, one more rod and a place below the frost would do, by calculation. */
 export function helpBlock(page: SoilPage): string {
-  const { depthCurves, spacingGains } = page.study.earth;
+  const { depthCurves, spacingGains, rodLines } = page.study.earth;
   const electrodes = [...new Set(depthCurves.map((c) => c.electrode))];
   const lines = [
     ...electrodes.flatMap((id) =>
@@ -24,6 +25,7 @@ export function helpBlock(page: SoilPage): string {
       ),
     ),
     ...spacingGains.flatMap((g) => moreLines(page, g)),
+    ...rodLines.flatMap((l) => countLines(page, l)),
     ...frostLines(page),
   ];
   return headed(
@@ -44,9 +46,8 @@ function deeperLines(page: SoilPage, curves: readonly StudyDepthCurve[]): readon
       length: figureOf(page, p.lengthM, 'length'),
     }),
   );
-  const worst = worstOf(others);
-  const ends = [now, ...(worst === null ? [] : [worst])].map((c) => reachText(page, c));
-  return [[sentence(deeper.one, { electrode, list: list.join('; ') }), ...ends, ...hardly(now)].join(' ')];
+  const said = sentence(deeper.one, { electrode, list: list.join('; ') });
+  return [[said, reachText(page, now, others), ...hardly(now)].join(' ')];
 }
 
 /** As it is (or the shortest tried), the next, about twice, about four times, and the longest tried. */
@@ -69,16 +70,23 @@ function worstOf(curves: readonly StudyDepthCurve[]): StudyDepthCurve | null {
   return curves.reduce<StudyDepthCurve | null>((w, c) => (w === null || atOwn(c) > atOwn(w) ? c : w), null);
 }
 
-function reachText(page: SoilPage, curve: StudyDepthCurve): string {
+/** Where it comes down to the limit as the soil is, and in the worst of the other conditions. */
+function reachText(page: SoilPage, now: StudyDepthCurve, others: readonly StudyDepthCurve[]): string {
+  const worst = worstOf(others);
+  const list = [now, ...(worst === null ? [] : [worst])].map((c) => reachIn(page, c)).join('; ');
+  return page.sentence(deeper.reach, { limit: figureOf(page, limitOhm, 'resistance'), list });
+}
+
+function reachIn(page: SoilPage, curve: StudyDepthCurve): string {
   const { sentence } = page;
   const { fromM, toM, already } = reachLength(curve, limitOhm);
-  const values = { limit: figureOf(page, limitOhm, 'resistance'), condition: conditionName(curve.condition) };
-  if (already) return sentence(deeper.already, values);
+  const condition = conditionName(curve.condition);
+  if (already) return sentence(deeper.already, { condition });
   const length = (m: number) => figureOf(page, m, 'length', 2);
   const longest = length(curve.points.at(-1)!.lengthM);
-  if (fromM === null) return sentence(deeper.never, { ...values, longest });
-  if (toM === null) return sentence(deeper.perhaps, { ...values, longest, length: length(fromM) });
-  return sentence(deeper.reach, { ...values, length: figureOf(page, { low: fromM, high: toM }, 'length', 2) });
+  if (fromM === null) return sentence(deeper.never, { longest, condition });
+  if (toM === null) return sentence(deeper.perhaps, { longest, length: length(fromM), condition });
+  return sentence(deeper.reachAt, { length: figureOf(page, { low: fromM, high: toM }, 'length', 2), condition });
 }
 
 /** Twice the length and hardly fewer ohms: worse soil below. */
@@ -100,14 +108,13 @@ function moreLines(page: SoilPage, { electrode, points }: StudySpacingGain): rea
     .map((p) => sentence(more.at, { gain: percent(p.gainShare), distanceM: p.spacingM }))
     .join('; ');
   const useful = points.find((p) => p.gainShare >= usefulShare * half) ?? null;
-  const condition = conditionName(curve?.condition ?? 'as typed');
+  const condition = conditionName(curve?.condition ?? asTyped);
   return [
     [
       sentence(more.one, { electrode, list, half: percent(half) }),
       useful === null
         ? more.notUseful
         : sentence(more.useful, { both: ohmOf(single(useful.ohm)), distanceM: useful.spacingM, condition }),
-      ...leastCount(page, curve),
     ].join(' '),
   ];
 }
@@ -122,16 +129,29 @@ function toldSpacings(points: StudySpacingGain['points'], lengthM: number | null
   return [...new Set([points[0]!, ...own, points.at(-1)!])];
 }
 
-/** n joined rods are never below the n-th part of one: each only lifts the soil round the others. */
-function leastCount(page: SoilPage, curve: StudyDepthCurve | undefined): readonly string[] {
-  const own = curve?.points.find((p) => p.lengthM === curve.lengthM)?.ohm;
-  if (curve === undefined || own === undefined || own.low <= limitOhm) return [];
-  const [least, most] = [own.low, own.high ?? own.low].map((ohm) => Math.ceil(ohm / limitOhm));
-  const count = least === most ? String(least) : `${least} to ${most}`;
+/** How many: one, two, three and so on in a line, and where that comes down to the limit. */
+function countLines(page: SoilPage, { electrode, spacingM, ohm }: StudyRodLine): readonly string[] {
+  const { sentence } = page;
+  const known = ohm.flatMap((figure, i) => (figure === null ? [] : [{ count: i + 1, figure }]));
+  if (known.length < 2) return [];
+  const curve = page.study.earth.depthCurves.find((c) => c.electrode === electrode);
+  const list = known
+    .map(({ count, figure }) => sentence(more.lineItem, { count, ohm: ohmOf(single(figure)) }))
+    .join('; ');
+  const line = sentence(more.line, {
+    distanceM: spacingM,
+    list,
+    condition: conditionName(curve?.condition ?? asTyped),
+  });
   const limit = figureOf(page, limitOhm, 'resistance');
-  return [
-    page.sentence(more.atLeast, { limit, count, range: ohmRange(own), condition: conditionName(curve.condition) }),
-  ];
+  const enough = known.find(({ figure }) => figure <= limitOhm);
+  // n joined rods are never below the n-th part of one: each only lifts the soil round the others.
+  const least = String(Math.ceil(known[0]!.figure / limitOhm));
+  const last =
+    enough === undefined
+      ? sentence(more.atLeast, { limit, count: least })
+      : sentence(more.enough, { limit, count: enough.count });
+  return [`${line} ${last}`];
 }
 
 function nearest<T>(all: readonly T[], pick: (one: T) => number, wanted: number): T {

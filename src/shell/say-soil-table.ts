@@ -19,20 +19,28 @@ export function resistanceBlock(page: SoilPage): string {
     return headed(page, soilCommandWords.headings.resistance, [
       bullet(page, page.sentence(soilCommandWords.noElectrodes)),
     ]);
-  const rows = [...groupRows(page), ...aloneRows(page), ...shareRows(page)];
+  const alone = aloneRows(page);
+  const rows = [...groupRows(page, alone), ...alone, ...shareRows(page)];
   if (rows.length === 0) return '';
   const head = conditions.map((c) => conditionName(c.id));
   const table = inPieces(head, rows, page.terminal.width);
   return headed(page, soilCommandWords.headings.resistance, [...table, ...notes(page)]);
 }
 
-function groupRows(page: SoilPage): readonly Row[] {
+/** The whole and each group; a group whose figures stand there already, as those of the whole or of its one electrode, not again. */
+function groupRows(page: SoilPage, alone: readonly Row[]): readonly Row[] {
+  const told = new Set(alone.map((r) => r.cells.join('|')));
   return seasonSubjects(page.study)
     .map(({ group, conditions }) => ({
       label: page.sentence(group === null ? words.whole : words.group, { group }),
       cells: conditions.map((c) => cellOf(c.ohm)),
+      of: page.study.bonding.groups.find((g) => g.id === group),
     }))
-    .filter(isTold);
+    .filter(isTold)
+    .filter(({ cells, of }) => {
+      const isSingle = of !== undefined && of.electrodes.length === 1 && told.has(cells.join('|'));
+      return !isSingle && of?.hasService !== true;
+    });
 }
 
 function aloneRows(page: SoilPage): readonly Row[] {

@@ -43,7 +43,7 @@ export const soilCommandWords = {
     condition: '{id}: {says}',
     likely: 'At the [service] most likely {ohm}, {condition}.',
     ranges:
-      'From the soil at its least resistivity to the soil at its greatest; a figure without a range is one that was typed or follows from soil typed as one figure.',
+      'Ranges run from the soil at its least resistivity everywhere to its greatest. A figure without a range was typed, or follows from soil typed without one; no soil is known that well.',
     stated: 'Typed or read, not worked out: {list}.',
     noFigure: 'No figure for {list}: a measure, a place or a tie is missing.',
   },
@@ -51,11 +51,11 @@ export const soilCommandWords = {
     one: 'Deeper, by calculation: one rod like {electrode}, alone, has {list}.',
     now: '{ohm} at {length}, as it is',
     at: '{ohm} at {length}',
-    reach: 'It comes down to {limit} (what the US code asks of a lone rod, from memory) at {length} ({condition}).',
-    already: 'As it is it lies below {limit} over the whole range of the soil ({condition}).',
-    perhaps:
-      'It may come down to {limit} from {length} on, but in the worst of the soil not even at {longest} ({condition}).',
-    never: 'It does not come down to {limit} at any length up to {longest} ({condition}).',
+    reach: 'It comes down to {limit} (what the US code asks of a lone rod, from memory) {list}.',
+    reachAt: 'at {length} ({condition})',
+    already: 'as it is ({condition})',
+    perhaps: 'perhaps from {length} on, but in the worst of the soil not even at {longest} ({condition})',
+    never: 'at no length up to {longest} ({condition})',
     barely: 'Deeper hardly helps: the soil below conducts worse. Lay wire or drive more rods, wide apart.',
   },
   more: {
@@ -64,8 +64,10 @@ export const soilCommandWords = {
     useful:
       'The nearest distance tried that brings nine tenths of that is {distanceM}: {both} for the two ({condition}).',
     notUseful: 'No distance that was tried brings nine tenths of that.',
+    line: 'In a straight line, {distanceM} apart and joined, by the likely figures: {list} ohm for 1 to {count} of them ({condition}).',
+    enough: '{limit} takes about {count}.',
     atLeast:
-      'Joined rods never do better than to share the ohms among them, so {limit} takes at least {count} like it ({condition}).',
+      '{limit} takes more than these: at least {count}, since joined rods never do better than to share the ohms among them.',
   },
   frost: {
     unknown: 'No frost depth was typed. With `frost:` under `soil:` the winter is worked out too.',
@@ -104,7 +106,7 @@ export const soilCommandWords = {
     'Worked out from what somebody typed; no inspection, no measurement, and no promise that damage cannot happen. Local code, the [authority] and a [electrician] decide. Never open a [ground] connection to measure it, and never in or near a storm.',
   next: {
     again: 'Next: with the soil typed, evenground soil {file}',
-    report: 'Next: evenground report {file} -o report (charts of depth and season, map of the surface)',
+    report: 'Next: evenground report {file} -o report',
     check: 'Next: evenground check {file}',
   },
 } as const;
