@@ -156,10 +156,13 @@ const grading = 0.7;
 
 function crossingShares(run: Run, soil: LayeredSoil): readonly number[] {
   const [top, foot] = [run.from[2], run.to[2]];
+  const sliver = (leastSliverRadii * run.radiusM) / distance(run.from, run.to);
   return boundariesM(soil)
-    .filter((depth) => (depth - top) * (depth - foot) < 0)
-    .map((depth) => (depth - top) / (foot - top));
+    .map((depth) => (depth - top) / (foot - top))
+    .filter((share) => share > sliver && share < 1 - sliver);
 }
+/** An end that is in the next layer by less, in radii, is not: a rod as long as a layer is thick ends by roundings. */
+const leastSliverRadii = 0.01;
 
 function between(from: SoilPoint, to: SoilPoint, share: number): SoilPoint {
   return [

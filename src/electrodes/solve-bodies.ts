@@ -33,7 +33,10 @@ export interface SolvedBodies extends ErrorEstimate {
 
 export interface UnsolvedBodies {
   readonly ok: false;
-  /** 'too many segments': more than allowed even with one per run and layer; 'not positive definite': two runs coincide. */
+  /**
+   * 'too many segments': more than allowed even with one per run and layer; 'not positive definite': two runs coincide, or
+   * one crosses a sheet thinner than itself that resists ten thousand times more than what lies round it.
+   */
   readonly reason: 'no body' | 'too many segments' | 'not positive definite';
   /** The body at which it failed, and how many segments there would be. */
   readonly body: number;

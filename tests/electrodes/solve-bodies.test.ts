@@ -141,6 +141,19 @@ describe('cutting', () => {
     }
   });
 
+  it('a rod as long as a layer is thick, to a rounding, ends in it', () => {
+    for (const past of [-1e-9, -2e-14, 0, 2e-14, 1e-9]) {
+      for (const ohmM of [
+        [4000, 10],
+        [10, 4000],
+      ]) {
+        const answer = solved([rod(0, 3 + past, 0.02)], layered(ohmM, [3]));
+        expect(Math.min(...answer.segments.lengthM)).toBeGreaterThan(0.03);
+        expect(off(answer.resistanceOhm[0]!, ohmOfBody(rod(0, 3, 0.02), layered(ohmM, [3])))).toBeLessThan(1e-6);
+      }
+    }
+  });
+
   it('stays within the number of segments allowed, or says how many there would be', () => {
     const many = grid(40, 39);
     expect(solveBodies([many], uniform, { mostSegments: 79 })).toEqual({
