@@ -9,7 +9,7 @@ import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
 import { amongAll } from './among-all.ts';
 import { isThere, type Side } from './certain.ts';
 import { electrodeAt } from './electrode-at.ts';
-import type { GroundSoil } from './ground-soil.ts';
+import { type GroundSoil, groundSoil } from './ground-soil.ts';
 import { type LeakingConductor, leakingConductors } from './leaking-conductors.ts';
 import type { LeakingLine } from './leaking-line.ts';
 import { type PlacedBody, placedMetal, wayOf } from './placed-bodies.ts';
@@ -51,7 +51,8 @@ export function groundOf(site: Site, soil: GroundSoil | null): Ground {
   const { parts } = siteIndex(site);
   const partOf = (id: string): Part | undefined => parts.get(id);
   const there = site.electrodes.filter((e) => e.present !== 'no');
-  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images, wayOf(e))]));
+  const typed = soil === null || soil.condition === null ? null : soilsOf(groundSoil(site, null));
+  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images, wayOf(e), typed)]));
   const leaking = leakingConductors(site, partOf, images);
   const { bodies, lines } = placedMetal(site, leaking, partOf, images);
   return {

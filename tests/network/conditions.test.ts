@@ -118,6 +118,25 @@ describe('a frozen top over two layers', () => {
   });
 });
 
+describe('a rod that was measured', () => {
+  const stated = rodSite(frost, states).replace('diameter: 16 mm', 'diameter: 16 mm, resistance: 40 ohm');
+
+  it('keeps its figure as it is, and changes with the ground as the same rod would by the solve', () => {
+    const rod = bodies([run([0, 0, 0], [0, 0, 3], 0.008)]);
+    const all = conditionsOf(stated, false);
+    expect(all[0]!.dc.earth.resistanceOhm).toEqual({ low: 40, value: 40, high: 40 });
+    const winter = all.find((c) => c.id === 'hard-winter')!;
+    const frozen = winter.ground.soil!.profile.likely!;
+    const times = joinedOhm(rod, frozen.resistivityOhmM, frozen.thicknessM) / joinedOhm(rod, [100, 50], [2]);
+    expect(times).toBeGreaterThan(1);
+    const { low, value, high } = winter.dc.earth.resistanceOhm!;
+    expect(value! / (40 * times)).toBeCloseTo(1, 2);
+    expect(low).toBeLessThanOrEqual(value!);
+    expect(high).toBeGreaterThanOrEqual(value!);
+    expect(winter.dc.alone.get('R1')!.how).toBe('stated');
+  });
+});
+
 describe('frost over a rod', () => {
   // Frozen top of 10 times 100 ohm m over 100, ratio to unfrozen, 10 ft by 5/8 in; boundary elements worked out apart.
   it.each([
