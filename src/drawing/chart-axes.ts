@@ -23,12 +23,14 @@ export interface Scale {
 export type Span = readonly [fromMm: number, toMm: number];
 
 export const axisSize = 2.7;
+/** Share of a step by which a figure may pass the last one before the axis gets another: nobody sees it. */
+const slack = 0.01;
 
 /** Even steps of 1, 2 or 5 times a power of ten, about `most` of them, ends on a step. */
 export function linearScale([least, greatest]: readonly [number, number], span: Span, most = 7): Scale {
   const room = greatest > least ? greatest - least : Math.abs(least) || 1;
   const step = niceStep(room / most);
-  const [from, to] = [Math.floor(least / step + 1e-9), Math.ceil(greatest / step - 1e-9)];
+  const [from, to] = [Math.floor(least / step + slack), Math.ceil(greatest / step - slack)];
   const last = to > from ? to : from + 1;
   const ticks = Array.from({ length: last - from + 1 }, (_, i) => tick(plain((from + i) * step)));
   const [low, high] = [ticks[0]!.value, ticks.at(-1)!.value];

@@ -23,7 +23,7 @@ export function contourProfile(study: Study, surface: StudySurface): string {
   const { points } = surface.line;
   const farthest = Math.max(...points.map((p) => unit.of(p.distanceM)));
   const x = linearScale([0, farthest], [plot.x, plot.x + plot.width]);
-  const greatest = Math.max(...points.map((p) => p.share * 100));
+  const greatest = Math.min(100, Math.max(...points.map((p) => p.share * 100)));
   const y = linearScale([0, greatest], [plot.y + plot.height, plot.y], 6);
   const [from, to] = [surface.step.atM, surface.step.atM + stepM].map((d) => x.at(unit.of(d)));
   const strip = { x: from!, y: plot.y, width: to! - from!, height: plot.height, ...rangeFill };

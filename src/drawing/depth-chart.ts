@@ -2,7 +2,7 @@ import type { Study } from '../study/study.ts';
 import type { StudyDepthCurve } from '../study/study-earth.ts';
 import { type Speech, say } from '../words/say.ts';
 import { soilDrawingWords } from '../words/soil-drawing-words.ts';
-import { drawAxes, fittingScale, linearScale, type Scale } from './chart-axes.ts';
+import { drawAxes, fittingScale, type Scale } from './chart-axes.ts';
 import {
   type CurveLook,
   curveLook,
@@ -34,7 +34,10 @@ export function depthChart(study: Study, electrode: string, curves: readonly Stu
   const speech = speechOf(study);
   const unit = chartLength(speech);
   const points = curves.flatMap((c) => c.points);
-  const x = linearScale(ends(points.map((p) => unit.of(p.lengthM))), [plot.x, plot.x + plot.width]);
+  const x = fittingScale(
+    points.map((p) => unit.of(p.lengthM)),
+    [plot.x, plot.x + plot.width],
+  );
   const y = fittingScale(
     points.flatMap((p) => [p.ohm.low, p.ohm.high ?? p.ohm.value ?? p.ohm.low]),
     [plot.y + plot.height, plot.y],
@@ -97,10 +100,6 @@ function legendEntries(hasOwn: boolean): readonly LegendEntry[] {
     says: words.strip,
   };
   return hasOwn ? [own, strip] : [strip];
-}
-
-function ends(figures: readonly number[]): readonly [number, number] {
-  return [Math.min(...figures), Math.max(...figures)];
 }
 
 /** For those who cannot see it: each condition's range at the length as it is. */

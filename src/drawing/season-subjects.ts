@@ -25,7 +25,7 @@ export function seasonSubjects(study: Study): readonly SeasonSubject[] {
   return [whole, ...others].filter((s) => s.conditions.some((c) => c.ohm !== null));
 }
 
-/** To a part in a thousand: the whole is measured at the service's bar, a wire away from the group. */
+/** To two parts in a hundred: the whole is measured at the service's bar, a wire away from the group. */
 function isSame(a: SeasonSubject, b: SeasonSubject): boolean {
   return a.conditions.every(({ ohm }, i) => {
     const other = b.conditions[i]!.ohm;
@@ -36,5 +36,5 @@ function isSame(a: SeasonSubject, b: SeasonSubject): boolean {
 
 function near(a: number | null, b: number | null): boolean {
   if (a === null || b === null) return a === b;
-  return Math.abs(a - b) <= 1e-3 * Math.max(Math.abs(a), Math.abs(b));
+  return Math.abs(a - b) <= 0.02 * Math.max(Math.abs(a), Math.abs(b));
 }

@@ -10,6 +10,8 @@ import { ink } from './symbols.ts';
 const words = soilDrawingWords.sounding;
 /** The last layer is drawn at least as far again as this share of what lies above it. */
 const lastShare = 0.6;
+/** A boundary that may lie deeper than this many times its likely depth is drawn as a bar that leaves the plot. */
+const worthShowing = 3;
 /** A range that nobody can narrow is drawn no further than this many times the figure itself. */
 const farthest = 10;
 
@@ -43,10 +45,13 @@ function ends({ x, width }: Rect): readonly [number, number] {
   return [x, x + width];
 }
 
-/** Down to where the readings see anything, where there is but one layer. */
+/** Down past the ranges of the boundaries as far as those are worth the paper; with one layer to where readings see. */
 function deepest({ layers, points }: StudySoilFit): number {
-  const above = layers.reduce((sum, l) => sum + (l.thicknessM?.value ?? 0), 0);
-  return above > 0 ? above * (1 + lastShare) : Math.max(...points.map((p) => p.spacingM));
+  const edges = boundariesM(layers).slice(1, -1);
+  const above = edges.at(-1) ?? 0;
+  if (above === 0) return Math.max(...points.map((p) => p.spacingM));
+  const lowest = edges.map((e, i) => e - layers[i]!.thicknessM!.value + (layers[i]!.thicknessM!.high ?? 0));
+  return Math.max(above * (1 + lastShare), ...lowest.filter((l) => l < above * worthShowing).map((l) => l * 1.05));
 }
 
 /** Of each layer and below the last: the last has no end, and is drawn down to the edge. */
@@ -75,8 +80,10 @@ function boundaryRange(
   const [from, to] = [steps[2 * i + 1], steps[2 * i + 2]];
   if (thicknessM === null || from === undefined || to === undefined) return [];
   const middle = (from[0] + to[0]) / 2;
-  const [top, bottom] = [depthAt(topM + thicknessM.low), depthAt(topM + (thicknessM.high ?? Infinity))];
+  const lowestM = topM + (thicknessM.high ?? Infinity);
+  const [top, bottom] = [depthAt(topM + thicknessM.low), depthAt(lowestM)];
+  const isWhole = bottom < depthAt(Infinity);
   const look = { stroke: ink, 'stroke-width': 0.35 };
   const cap = (y: number) => line([middle - 1, y], [middle + 1, y], look);
-  return [line([middle, top], [middle, bottom], look), cap(top), cap(bottom)];
+  return [line([middle, top], [middle, bottom], look), cap(top), ...(isWhole ? [cap(bottom)] : [])];
 }

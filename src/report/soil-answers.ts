@@ -2,6 +2,7 @@ import { conditionName, ohmRange, percent } from '../drawing/chart-names.ts';
 import { depthChart } from '../drawing/depth-chart.ts';
 import { spacingChart } from '../drawing/spacing-chart.ts';
 import type { StudyDepthCurve, StudySpacingGain } from '../study/study-earth.ts';
+import { formatQuantity } from '../units/format.ts';
 import { soilWords } from '../words/soil-words.ts';
 import { type Block, cell, paragraph, row, subheading, tableIfAny } from './block.ts';
 import { figure, type PageContext, partNames, sayIn } from './page-context.ts';
@@ -93,6 +94,31 @@ function spacingSentence(page: PageContext, { electrodes, of }: Alike<StudySpaci
     .map((p) => sayIn(page, words.spacing.at, { gain: percent(p.gainShare), distanceM: p.spacingM }))
     .join(', ');
   return sayIn(page, words.spacing.gains, { list: partNames(page, electrodes), others });
+}
+
+/** What more than two bring: a row for each electrode, about, since only the likely soil was asked. */
+export function lineBlocks(page: PageContext): readonly Block[] {
+  const lines = page.study.earth.rodLines.filter((l) => l.ohm.length > 1);
+  if (lines.length === 0) return [];
+  const most = Math.max(...lines.map((l) => l.ohm.length));
+  const about = (ohm: number | null | undefined) => {
+    const says = formatQuantity(ohm ?? null, 'resistance', 'si', { digits: 2 });
+    return says === null ? '–' : sayIn(page, words.lines.about, { ohm: says });
+  };
+  const counts = Array.from({ length: most }, (_, i) => i);
+  const table = tableIfAny({
+    id: 'soil-lines',
+    caption: words.lines.caption,
+    head: [sayIn(page, words.electrodes.electrode), words.lines.apart, ...counts.map((i) => String(i + 1))],
+    rows: lines.map((l) =>
+      row(
+        cell(partNames(page, [l.electrode])),
+        cell(figure(page, l.spacingM, 'length')),
+        ...counts.map((i) => cell(about(l.ohm[i]))),
+      ),
+    ),
+  });
+  return [subheading(words.lines.heading), paragraph(words.lines.intro), ...table];
 }
 
 /** Groups of electrodes with the same figures, in the order of the study. */

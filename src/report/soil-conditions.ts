@@ -10,7 +10,7 @@ import { boundedFigure, type PageContext, partName, sayIn } from './page-context
 
 const words = soilWords.conditions;
 /** Columns of figures that a sheet of paper has room for. */
-const mostColumns = 4;
+const mostColumns = 5;
 
 /** Soil and resistances in each condition; [] where there is only the soil as typed, which the table of resistances has. */
 export function conditionBlocks(page: PageContext): readonly Block[] {
@@ -114,8 +114,10 @@ function captionOf(page: PageContext, template: string, place: number): string {
   return place === 0 ? caption : sayIn(page, words.tablePart, { caption, part: String(place + 1) });
 }
 
+/** Pieces of about the same length, none longer than a sheet is wide. */
 function inPieces<T>(all: readonly T[]): readonly (readonly T[])[] {
+  const each = Math.ceil(all.length / Math.ceil(all.length / mostColumns));
   const pieces: (readonly T[])[] = [];
-  for (let i = 0; i < all.length; i += mostColumns) pieces.push(all.slice(i, i + mostColumns));
+  for (let i = 0; i < all.length; i += each) pieces.push(all.slice(i, i + each));
   return pieces;
 }

@@ -7,6 +7,8 @@ import { type Block, type Cell, cell, paragraph, row, subheading, tableIfAny } f
 import { figure, type PageContext, sayIn } from './page-context.ts';
 
 const words = soilWords.fit;
+/** Below this a difference has no sign worth telling. */
+const traceShare = 1e-3;
 
 /** The layers that fit the four-pin readings, drawn and in tables, with how well they do; [] where nothing was read. */
 export function fitBlocks(page: PageContext): readonly Block[] {
@@ -14,13 +16,17 @@ export function fitBlocks(page: PageContext): readonly Block[] {
   if (fit === null) return [];
   return [
     subheading(words.heading),
-    paragraph(found(page, fit)),
-    ...(fit.text.length === 0 ? [] : [{ is: 'list', ordered: false, items: fit.text } as const]),
-    ...tried(page, fit),
+    ...summary(page, fit),
     ...chart(page, fit),
     ...layerTable(page, fit),
     ...pointTable(page, fit),
   ];
+}
+
+/** The study's own sentences, which say the same and more; where it has none, how many layers fit and how well. */
+function summary(page: PageContext, fit: StudySoilFit): readonly Block[] {
+  if (fit.text.length > 0) return [{ is: 'list', ordered: false, items: fit.text }];
+  return [paragraph(found(page, fit)), ...tried(page, fit)];
 }
 
 function found(page: PageContext, { chosen, misfitShare, readings }: StudySoilFit): string {
@@ -79,6 +85,7 @@ function pointTable(page: PageContext, { points }: StudySoilFit): readonly Block
 }
 
 function offBy(share: number): string {
+  const size = Math.abs(share);
   const sign = share < 0 ? '−' : '+';
-  return `${sign}${percent(Math.abs(share))}`;
+  return size < traceShare ? percent(size) : `${sign}${percent(size)}`;
 }

@@ -2,7 +2,7 @@ import type { Study } from '../study/study.ts';
 import { soilWords } from '../words/soil-words.ts';
 import { type Block, paragraph, type Section, subheading } from './block.ts';
 import { type PageContext, partNames, sayIn } from './page-context.ts';
-import { depthBlocks, spacingBlocks } from './soil-answers.ts';
+import { depthBlocks, lineBlocks, spacingBlocks } from './soil-answers.ts';
 import { conditionBlocks, electrodeBlocks } from './soil-conditions.ts';
 import { fitBlocks } from './soil-fit.ts';
 import { surfaceBlocks } from './soil-surface.ts';
@@ -16,6 +16,7 @@ export function hasSoil({ earth }: Study): boolean {
     earth.transferred,
     earth.depthCurves,
     earth.spacingGains,
+    earth.rodLines,
     earth.surfaces,
     earth.solve?.limits ?? [],
   ];
@@ -33,6 +34,7 @@ export function soilSection(page: PageContext): Section {
     ...transferredBlocks(page),
     ...depthBlocks(page),
     ...spacingBlocks(page),
+    ...lineBlocks(page),
     ...surfaceBlocks(page),
     ...limitBlocks(page),
   ];

@@ -7,6 +7,8 @@ import { type Block, cell, paragraph, row, subheading, tableIfAny } from './bloc
 import { figure, type PageContext, partName, sayIn } from './page-context.ts';
 
 const words = soilWords.surface;
+/** Nobody tells a step that begins so near to A from one at A. */
+const nearM = 0.005;
 
 /** Step and touch in per cent of the rise, the map of equal potential and the line across it, for each group drawn. */
 export function surfaceBlocks(page: PageContext): readonly Block[] {
@@ -24,10 +26,11 @@ function surfaceOf(page: PageContext, surface: StudySurface, mark: string): read
   const group = partName(page, surface.group);
   const condition = conditionName(surface.condition);
   const { step, touch, line } = surface;
+  const template = step.atM < nearM ? words.stepAtA : words.step;
   const map = { id: `soil-map-${mark}`, svg: contourMap(page.study, surface) };
   const profile = { id: `soil-profile-figure-${mark}`, svg: contourProfile(page.study, surface) };
   return [
-    paragraph(sayIn(page, words.step, { group, condition, share: percent(step.share), atM: step.atM })),
+    paragraph(sayIn(page, template, { group, condition, share: percent(step.share), atM: step.atM })),
     ...(touch === null ? [] : [paragraph(touchSentence(page, touch))]),
     { is: 'figure', ...map, caption: sayIn(page, words.figure, { group }) },
     { is: 'figure', ...profile, caption: sayIn(page, words.profile, { group }) },

@@ -84,6 +84,14 @@ export const soilWords = {
     at: 'by {gain} at {distanceM}',
     figure: 'What a second one brings, by its distance from the first.',
   },
+  lines: {
+    heading: 'How many?',
+    caption: 'As many in one straight line, joined: resistance in the likely soil',
+    apart: 'Apart',
+    about: 'about {ohm}',
+    intro:
+      'Each further one brings less, because all stand in soil that the others have lifted. Before driving more, see what a longer one does.',
+  },
   surface: {
     heading: 'Voltage on the surface',
     intro:
@@ -91,6 +99,8 @@ export const soilWords = {
     caution:
       'The voltage falls fastest right at the metal, so the distance from the [electrode] decides. Keep people and animals away from [electrode]s, from what is tied to them and from fences near them while a storm is near. A small share of a great rise can kill.',
     step: 'Group of {group}, {condition}: on the line from A to B the worst step of {=1 m} takes {share} of the rise; it begins {atM} from A.',
+    stepAtA:
+      'Group of {group}, {condition}: on the line from A to B the worst step of {=1 m} takes {share} of the rise; it begins at A.',
     touch: 'From {part} to the surface {=1 m} away there stands up to {share} of the rise.',
     figure: 'Lines of equal potential round the group of {group}, in per cent of its rise.',
     profile: 'Group of {group}: potential along the line from A to B, as a curve. Shaded: the worst step.',

@@ -27,6 +27,7 @@ describe('the section on soil', () => {
     ['transferred shares', { transferred: earth.transferred }, 'What unbonded grounding electrodes take on'],
     ['depth curves', { depthCurves: earth.depthCurves }, 'How deep?'],
     ['spacing gains', { spacingGains: earth.spacingGains }, 'How far apart?'],
+    ['rods in line', { rodLines: earth.rodLines }, 'How many?'],
     ['surfaces', { surfaces: earth.surfaces }, 'Voltage on the surface'],
     ['limits', { solve: earth.solve }, 'What was left out, and how much it can matter'],
   ];
@@ -59,12 +60,14 @@ describe('the section on soil', () => {
 
 describe('the fit', () => {
   it('says how many layers, how far off, and what else was tried', () => {
-    const text = textIn(clubStudy);
+    const text = textIn(withSoil({ soilFit: { ...earth.soilFit!, text: [] } }));
     expect(text).toContain(
       '2 layers fit the readings four-pin-1, four-pin-2: what they give lies 2.8 % off the readings',
     );
     expect(text).toContain('Tried: 1 layer, 41 % off; 2 layers, 2.8 % off; 3 layers, 2.7 % off.');
-    expect(text).toContain('A thicker top layer of lower resistivity fits nearly as well');
+    // Where the study has sentences of its own, those say it.
+    expect(textIn(clubStudy)).toContain('A thicker top layer of lower resistivity fits nearly as well');
+    expect(textIn(clubStudy)).not.toContain('Tried:');
   });
 
   it('gives each layer with its range', () => {
@@ -97,8 +100,9 @@ describe('the fit', () => {
 
   it('says that nothing fits, and why', () => {
     const text = textIn(houseStudy);
-    expect(text).toContain('No layers fit the reading meadow.');
     expect(text).toContain('read again at that spacing');
+    const silent = { ...houseStudy.earth.soilFit!, text: [] };
+    expect(textIn(withSoil({ soilFit: silent }, houseStudy))).toContain('No layers fit the reading meadow.');
   });
 });
 
@@ -156,6 +160,13 @@ describe('answers', () => {
     expect(textIn(withSoil({ spacingGains: gains, depthCurves: earth.depthCurves }))).toContain(
       'A second one like 1 E-service, joined to it, lowers its resistance by 38 % at 8 ft (2.44 m), by 44 % at 16 ft (4.88 m), by 48 % at 40 ft (12.2 m); 50 % would be without mutual influence.',
     );
+  });
+
+  it('say how many in a row', () => {
+    const rodLines = [{ electrode: 'E-service', spacingM: 16 * 0.3048, ohm: [48.2, 25.6, null] }];
+    const pieces = piecesIn(withSoil({ rodLines }));
+    const at = pieces.indexOf('1 E-service');
+    expect(pieces.slice(at + 1, at + 5)).toEqual(['16 ft (4.88 m)', 'about 48 ohm', 'about 26 ohm', '–']);
   });
 
   it('tell electrodes with the same figures together', () => {
