@@ -1,14 +1,14 @@
 import { siteIndex } from '../bonding/site-index.ts';
-import { type ScaledSoil, scaledSoils, scaledSolver } from '../electrodes/scaled-soil.ts';
+import { type ScaledSoil, scaledSolver } from '../electrodes/scaled-soil.ts';
 import type { Cutting } from '../electrodes/segments.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import { aloneErrorShare, type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
 import type { Part, Site } from '../site/site.ts';
-import type { LayeredSoil } from '../soil/layered-soil.ts';
 import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
 import { amongAll } from './among-all.ts';
 import { isThere, type Side } from './certain.ts';
 import { electrodeAt } from './electrode-at.ts';
+import { enclosingSoils } from './enclosing-soils.ts';
 import { type GroundSoil, groundSoil } from './ground-soil.ts';
 import { type LeakingConductor, leakingConductors } from './leaking-conductors.ts';
 import type { LeakingLine } from './leaking-line.ts';
@@ -47,11 +47,11 @@ export interface Ground {
 }
 
 export function groundOf(site: Site, soil: GroundSoil | null): Ground {
-  const images = soilsOf(soil);
+  const images = enclosingSoils(soil);
   const { parts } = siteIndex(site);
   const partOf = (id: string): Part | undefined => parts.get(id);
   const there = site.electrodes.filter((e) => e.present !== 'no');
-  const typed = soil === null || soil.condition === null ? null : soilsOf(groundSoil(site, null));
+  const typed = soil === null || soil.condition === null ? null : enclosingSoils(groundSoil(site, null));
   const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images, wayOf(e), typed)]));
   const leaking = leakingConductors(site, partOf, images);
   const { bodies, lines } = placedMetal(site, leaking, partOf, images);
@@ -76,14 +76,6 @@ function aloneOfLeaking(leaking: readonly LeakingConductor[], images: EnclosingS
       return ohm === null ? [] : [[id, ohm] as const];
     }),
   );
-}
-
-function soilsOf(soil: GroundSoil | null): EnclosingSoils | null {
-  if (soil === null) return null;
-  const { low, likely, high } = soil.profile;
-  const scaled = scaledSoils();
-  const of = (plain: LayeredSoil | null): ScaledSoil | null => (plain === null ? null : scaled(plain));
-  return { low: of(low), likely: of(likely), high: of(high) };
 }
 
 /**

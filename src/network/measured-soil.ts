@@ -5,7 +5,9 @@ import type { Electrode, Reading, Site } from '../site/site.ts';
 import { layeredSoil } from '../soil/layered-soil.ts';
 import { type Interval, middle } from '../units/interval.ts';
 import { electrodeShape } from './electrode-shape.ts';
+import { enclosingSoils } from './enclosing-soils.ts';
 import type { Ground } from './ground.ts';
+import { groundSoil } from './ground-soil.ts';
 
 /** What a measured electrode says of the soil it stands in, were that uniform. */
 export interface SoilOfElectrode {
@@ -42,15 +44,19 @@ export interface MeasuredSoil {
 /** What readings of single electrodes may be off by: as far as three of a fall of potential may differ. */
 const readingShare = 0.05;
 
-/** What electrodes measured alone say of the soil, and where they contradict each other or the soil that was taken. */
-export function measuredSoil(site: Site, { images }: Ground): MeasuredSoil {
+/**
+ * What electrodes measured alone say of the soil, and where they contradict each other or the soil that was taken: that as it
+ * is, whatever the condition of the ground.
+ */
+export function measuredSoil(site: Site, { soil, images }: Ground): MeasuredSoil {
+  const asIs = soil === null || soil.condition === null ? images : enclosingSoils(groundSoil(site, null));
   const there = site.electrodes.filter((e) => e.present !== 'no');
   const measured = there.flatMap((electrode) => {
     const ohm = measuredAlone(electrode, site);
     return ohm === null ? [] : [{ electrode, ohm }];
   });
   const ofElectrodes = measured.flatMap(({ electrode, ohm }) => soilOf(electrode, ohm));
-  const againstSoil = measured.flatMap(({ electrode, ohm }) => notTaken(electrode, ohm, images));
+  const againstSoil = measured.flatMap(({ electrode, ohm }) => notTaken(electrode, ohm, asIs));
   return { ofElectrodes, contradictions: [...rodContradictions(there, site), ...againstSoil] };
 }
 

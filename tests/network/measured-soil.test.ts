@@ -126,6 +126,17 @@ electrodes: {rod: {kind: rod, length: 10 ft, diameter: 5/8 in, resistance: ${ohm
       expect(measured(rod(`${ohm.toFixed(2)} ohm`)).contradictions).toHaveLength(1);
   });
 
+  it('is held against the ground as it is, in a dry state too', () => {
+    const states = 'states: {drought: {says: dry, dry: yes}}\n';
+    const text = `${head}${rod('33 ohm')}${states}`;
+    const { site, ground } = earthIn(text, 'drought');
+    expect(ground.soil!.condition!.name).toBe('dry');
+    expect(measuredSoil(site, ground).contradictions).toEqual([]);
+    // In the dry ground the same rod has more than 5 % above that, whatever its soil.
+    const dry = ground.soil!.profile.low!;
+    expect(rodOhm(10, dry.resistivityOhmM, dry.thicknessM)).toBeGreaterThan(33 * 1.05);
+  });
+
   it('measured while bonded contradicts nothing', () => {
     expect(measured(rod('5 ohm, measured: bonded')).contradictions).toEqual([]);
   });
