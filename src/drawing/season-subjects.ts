@@ -10,7 +10,7 @@ export interface SeasonSubject {
 
 /**
  * The whole first, then each group in the order of the study; those of which nothing is known in any condition are left
- * out, and so is the group of the service where it has the figures of the whole.
+ * out, and so is the group of the service, which is the whole but for the wire to the service's bar.
  */
 export function seasonSubjects(study: Study): readonly SeasonSubject[] {
   const { conditions } = study.earth;
@@ -21,20 +21,7 @@ export function seasonSubjects(study: Study): readonly SeasonSubject[] {
     conditions: conditions.map((c) => ({ id: c.id, ohm: c.groups.find((g) => g.id === group)?.resistanceOhm ?? null })),
   }));
   const service = new Set(study.bonding.groups.filter((g) => g.hasService === true).map((g) => g.id));
-  const others = groups.filter((g) => !(service.has(g.group) && isSame(g, whole)));
+  const isWhole = (g: SeasonSubject) => service.has(g.group ?? '') && whole.conditions.some((c) => c.ohm !== null);
+  const others = groups.filter((g) => !isWhole(g));
   return [whole, ...others].filter((s) => s.conditions.some((c) => c.ohm !== null));
-}
-
-/** To two parts in a hundred: the whole is measured at the service's bar, a wire away from the group. */
-function isSame(a: SeasonSubject, b: SeasonSubject): boolean {
-  return a.conditions.every(({ ohm }, i) => {
-    const other = b.conditions[i]!.ohm;
-    if (ohm === null || other === null) return ohm === other;
-    return near(ohm.low, other.low) && near(ohm.high, other.high);
-  });
-}
-
-function near(a: number | null, b: number | null): boolean {
-  if (a === null || b === null) return a === b;
-  return Math.abs(a - b) <= 0.02 * Math.max(Math.abs(a), Math.abs(b));
 }

@@ -85,19 +85,22 @@ export function electrodeBlocks(page: PageContext): readonly Block[] {
       id: `soil-electrodes-${i + 1}`,
       caption: captionOf(page, soilWords.electrodes.caption, i),
       head: [sayIn(page, soilWords.electrodes.electrode), ...some.map((c) => conditionName(c.id))],
-      rows: ids.map((id) => row(cell(partName(page, id)), ...some.map((c) => electrodeCell(page, c, id)))),
+      rows: ids.map((id) =>
+        row(cell(partName(page, id)), ...some.map((c) => electrodeCell(page, c, id, c === conditions[0]))),
+      ),
     }),
   );
   return [paragraph(sayIn(page, soilWords.electrodes.intro)), ...tables];
 }
 
-function electrodeCell(page: PageContext, condition: StudyEarthCondition, id: string): Cell {
+/** Among the others only in the first condition: in the rest the share says how it moves. */
+function electrodeCell(page: PageContext, condition: StudyEarthCondition, id: string, isFirst: boolean): Cell {
   const e = condition.electrodes.find((one) => one.id === id);
   if (e === undefined) return cell('–');
   const alone = e.aloneOhm === null ? pageWords.page.unknown : ohmRange(e.aloneOhm);
   if (e.currentShare === null) return cell(alone);
   const share = sayIn(page, soilWords.electrodes.share, { share: percent(e.currentShare) });
-  return cell(alone, share, within(page, condition, e.currentShare));
+  return cell(alone, share, isFirst ? within(page, condition, e.currentShare) : null);
 }
 
 /** Voltage of the service's bar over the current of this one. */

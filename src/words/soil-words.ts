@@ -53,7 +53,7 @@ export const soilWords = {
   electrodes: {
     caption: 'Each [electrode]: alone, and what it carries among the others',
     electrode: '[Electrode]',
-    share: 'carries {share} of the current',
+    share: '{share} of the current',
     within: 'about {ohm} among the others',
     intro:
       'Alone: as if nothing else stood in the soil. Among the others: the voltage of the [service]’s bar over the current that this one carries while all that is bonded carries current together. It is higher than alone, because each stands in soil that the others have lifted.',

@@ -126,7 +126,7 @@ describe('conditions', () => {
   it('give what an electrode has among the others: the bar’s voltage over its own current', () => {
     // 19 ohm for the whole and 36 % of its current: 19 / 0.36 = 52.8.
     const pieces = piecesIn(clubStudy);
-    const at = pieces.indexOf('carries 36 % of the current');
+    const at = pieces.indexOf('36 % of the current');
     expect(pieces[at - 1]).toBe('24 to 95 ohm');
     expect(pieces[at + 1]).toBe('about 53 ohm among the others');
   });
