@@ -1,4 +1,5 @@
 import { conductorLength } from '../bonding/span-figures.ts';
+import { tappedLengths, wireTaps } from '../bonding/wire-taps.ts';
 import type { Run, SoilPoint } from '../electrodes/body.ts';
 import type { EnclosingSoils } from '../electrodes/solved-resistance.ts';
 import type { Conductor, Part, PointRef, Site } from '../site/site.ts';
@@ -6,7 +7,7 @@ import { exact, type Interval, middle } from '../units/interval.ts';
 import type { Certain } from './certain.ts';
 import { usualDepthM, wireRadius } from './electrode-shape.ts';
 import type { LeakingLine } from './leaking-line.ts';
-import { lineLengthM, linePieces, pieceCount } from './line-pieces.ts';
+import { lineLengthM, linePieces, pieceCount, stretchesAt } from './line-pieces.ts';
 import { rangeShare } from './range-share.ts';
 import { nearestPair, routeWay, siteWays, type Way } from './site-ways.ts';
 
@@ -31,7 +32,7 @@ export function leakingConductors(
   soils: EnclosingSoils | null,
 ): readonly LeakingConductor[] {
   const wayOf = siteWays(site, partOf);
-  const ends = new Set(site.conductors.flatMap(landingsOf).map(({ part }) => part));
+  const taps = wireTaps(site);
   return site.conductors
     .filter((c) => c.present !== 'no' && c.condition !== 'open' && c.wire !== null && c.wire.insulated !== 'yes')
     .flatMap((c) => {
@@ -40,9 +41,10 @@ export function leakingConductors(
       if (depthM === null || radiusM === null) return [];
       const meets = landingsOf(c).flatMap(({ part }) => part ?? []);
       const own = { id: c.id, certain: certainOf(c), meets, lengthM: conductorLength(c), radiusM, depthM };
-      // where other wires land on it, its spans are not known one by one
-      const isTapped = ends.has(c.id) || c.splices.length > 0;
-      return [{ ...own, spans: isTapped ? null : spansOf(c, own, wayOf, soils) }];
+      const runs = runsOfSpans(c, own, taps.get(c.id) ?? [], wayOf);
+      const spans =
+        runs === null ? null : runs.flatMap((of, span) => (of.length === 0 ? [] : [lineOf(of, own, span, soils)]));
+      return [{ ...own, spans: spans === null || spans.length === 0 ? null : spans }];
     })
     .sort((a, b) => (a.id < b.id ? -1 : 1));
 }
@@ -66,19 +68,39 @@ function depthOf(c: Conductor): Interval | null {
 
 type Own = Omit<LeakingConductor, 'spans'>;
 
-function spansOf(
+/** Runs of each span in the order of its ties; [] where a span has no length; null: the place of one is not known. */
+function runsOfSpans(
   c: Conductor,
   own: Own,
+  taps: readonly PointRef[],
   wayOf: (point: PointRef) => Way,
-  soils: EnclosingSoils | null,
-): readonly LeakingLine[] | null {
+): readonly (readonly Run[])[] | null {
   if (middle(own.radiusM) === null) return null;
   const route = c.passes.length === 0 ? routeWay(c.route) : [];
   const ways = landingsOf(c).map(wayOf);
   if (route.length === 0 && ways.some((way) => way.length === 0)) return null;
-  const spans =
-    route.length > 0 ? [runsOf(route, own)] : ways.slice(1).map((to, i) => runsOf(nearestPair(ways[i]!, to), own));
-  return spans.some((runs) => runs.length === 0) ? null : spans.map((runs, span) => lineOf(runs, own, span, soils));
+  const straight = ways.slice(1).map((to, i) => nearestPair(ways[i]!, to));
+  const runs = (route.length > 0 ? [route] : straight).map((way) => runsOf(way, own));
+  if (runs.some((of) => of.length === 0)) return null;
+  if (taps.length === 0 && c.splices.length === 0) return runs;
+  const shares = c.passes.length > 0 ? null : partedShares(c, taps);
+  return shares === null ? null : stretchesAt(runs[0]!, sharesAlong(shares, lineLengthM(runs[0]!)));
+}
+
+/** Lengths of the spans that taps or splices make, in any measure; null: nobody knows where they are. */
+function partedShares(c: Conductor, taps: readonly PointRef[]): readonly number[] | null {
+  // as the resistances of spans are shared out
+  if (taps.length === 0) return Array.from({ length: c.splices.length + 1 }, () => 1);
+  return tappedLengths(c, taps)?.map(({ low }) => low) ?? null;
+}
+
+function sharesAlong(shares: readonly number[], lengthM: number): readonly number[] {
+  const all = shares.reduce((sum, share) => sum + share, 0);
+  let done = 0;
+  return shares.slice(0, -1).map((share) => {
+    done += share;
+    return (done / all) * lengthM;
+  });
 }
 
 function lineOf(runs: readonly Run[], own: Own, span: number, soils: EnclosingSoils | null): LeakingLine {

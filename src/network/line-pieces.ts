@@ -42,16 +42,24 @@ const leastRadii = 4;
 
 function cutLine(runs: readonly Run[], count: number): readonly (readonly Run[])[] {
   const pieceM = lineLengthM(runs) / count;
-  const stretches: Run[][] = Array.from({ length: count }, () => []);
+  return stretchesAt(
+    runs,
+    Array.from({ length: count - 1 }, (_, k) => (k + 1) * pieceM),
+  );
+}
+
+/** Runs that follow each other, parted at distances from their start (metres, rising): one stretch more than there are cuts. */
+export function stretchesAt(runs: readonly Run[], cutsM: readonly number[]): readonly (readonly Run[])[] {
+  const stretches: Run[][] = Array.from({ length: cutsM.length + 1 }, () => []);
   let doneM = 0;
   for (const run of runs) {
     const lengthM = runLengthM(run);
     const leastM = leastRadii * run.radiusM;
-    const cuts = Array.from({ length: count - 1 }, (_, k) => (k + 1) * pieceM - doneM);
-    const marks = [0, ...cuts.filter((cut) => cut > leastM && cut < lengthM - leastM), lengthM];
+    const own = cutsM.map((cut) => cut - doneM).filter((cut) => cut > leastM && cut < lengthM - leastM);
+    const marks = [0, ...own, lengthM];
     for (const [i, end] of marks.slice(1).entries()) {
       const middleM = doneM + (marks[i]! + end) / 2;
-      const at = Math.min(count - 1, Math.floor(middleM / pieceM));
+      const at = cutsM.filter((cut) => cut <= middleM).length;
       stretches[at]!.push({ ...run, from: along(run, marks[i]! / lengthM), to: along(run, end / lengthM) });
     }
     doneM += lengthM;

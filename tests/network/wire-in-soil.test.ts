@@ -21,6 +21,7 @@ const wire = run([0, 0, 0.5], [12, 0, 0.5], 0.004);
 /** 50 mm2 of copper: 12 m have 4 milliohm, nothing beside some ten ohm. */
 const withWire = joinedOhm(bodies([...rods, wire]), [100]);
 const withoutWire = joinedOhm(bodies(rods), [100]);
+const rodOhm = joinedOhm(bodies(rods.slice(0, 1)), [100]);
 
 function isNear(ohm: number, expected: number, share = 0.005): void {
   expect(ohm / expected).toBeGreaterThan(1 - share);
@@ -63,5 +64,72 @@ describe('a wire in the soil between two rods', () => {
     expect(earth.resistanceOhm!.high).toBeGreaterThan(
       wired('round 8 mm insulated copper').resistanceOhm!.high * (1 - 1e-9),
     );
+  });
+
+  it('leaks all along where it is spliced, or where another wire lands on it at a known place', () => {
+    const bare = 'round 8 mm bare copper';
+    const plain = wired(bare).resistanceOhm!.value!;
+    const text = (more: string, joints: string): string => `
+site: {name: Tapped, region: iec, units: m, service: R1}
+soil: {layers: [{resistivity: 100 ohm m}]}
+bars: {bar: {kind: station ground bar}}
+electrodes:
+  R1: {kind: rod, at: [0, 0], length: 2.4 m, diameter: 16 mm}
+  R2: {kind: rod, at: [12, 0], length: 2.4 m, diameter: 16 mm}
+conductors:
+  tie: {from: R1, to: R2, wire: ${bare}, length: 12 m, joints: ${joints}, buried: 0.5 m}
+${more}
+`;
+    const tap = (at: string): string => `  tap: {from: bar, to: "${at}", resistance: 0 ohm, joints: none, buried: no}`;
+    const spliced = earthIn(text('', '[exothermic weld, irreversible crimp, irreversible crimp, exothermic weld]'));
+    expect(spliced.ground.lines).toHaveLength(3);
+    expect(spliced.dc.earth.resistanceOhm!.value! / plain).toBeCloseTo(1, 2);
+    const tapped = earthIn(text(tap('tie@3 m'), 'none'));
+    expect(tapped.ground.lines.map((line) => line.lengthM)).toEqual([3, 9]);
+    expect(tapped.dc.earth.resistanceOhm!.value! / plain).toBeCloseTo(1, 2);
+    // At an end it parts nothing; at no known place, nobody knows the spans: in for the low figure alone.
+    expect(earthIn(text(tap('tie@0 m'), 'none')).dc.earth.resistanceOhm!.value! / plain).toBeCloseTo(1, 2);
+    const unknown = earthIn(text(tap('tie'), 'none')).dc.earth.resistanceOhm!;
+    expect(unknown.value).toBeNull();
+    isNear(unknown.high, rodOhm);
+    expect(unknown.low).toBeLessThan(plain * 1.01);
+  });
+
+  it('in a pipe, or perhaps not there, is in for the low figure alone', () => {
+    for (const more of ['enclosure: plastic conduit', 'present: unknown']) {
+      const { dc } = earthIn(`
+site: {name: In a pipe, region: iec, units: m, service: R1}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes:
+  R1: {kind: rod, at: [0, 0], length: 2.4 m, diameter: 16 mm}
+  R2: {kind: rod, at: [12, 0], length: 2.4 m, diameter: 16 mm}
+conductors:
+  above: {from: R1, to: R2, resistance: 0 ohm, joints: none, buried: no}
+  tie: {from: R1, to: R2, wire: round 8 mm bare copper, length: 12 m, joints: none, buried: 0.5 m, ${more}}
+`);
+      isNear(dc.earth.resistanceOhm!.low, withWire);
+      isNear(dc.earth.resistanceOhm!.value!, withoutWire);
+      isNear(dc.earth.resistanceOhm!.high, withoutWire);
+      expect(dc.earth.perhaps).toEqual(['tie']);
+    }
+  });
+
+  it('laid along an electrode is no more metal than that', () => {
+    const text = (more: string): string => `
+site: {name: Along, region: iec, units: m, service: run}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes:
+  run: {kind: buried wire, route: [[0, 0], [12, 0]], depth: 0.5 m, wire: round 8 mm copper}
+  R1: {kind: rod, at: [3, 0], length: 2.4 m, diameter: 16 mm}
+  R2: {kind: rod, at: [9, 0], length: 2.4 m, diameter: 16 mm}
+conductors:
+  a: {from: R1, to: run, resistance: 0 ohm, joints: none, buried: no}
+  b: {from: R2, to: run, resistance: 0 ohm, joints: none, buried: no}
+${more}
+`;
+    const beside = '  tie: {from: R1, to: R2, wire: round 8 mm bare copper, joints: none, length: 6 m, buried: 0.5 m}';
+    const [plain, both] = ['', beside].map((more) => earthIn(text(more)).dc.earth);
+    expect(both!.resistanceOhm!.value! / plain!.resistanceOhm!.value!).toBeCloseTo(1, 4);
+    expect(both!.currentShare.has('tie')).toBe(false);
   });
 });
