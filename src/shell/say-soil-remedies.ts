@@ -132,25 +132,19 @@ function toldSpacings(points: StudySpacingGain['points'], lengthM: number | null
 /** How many: one, two, three and so on in a line, and where that comes down to the limit. */
 function countLines(page: SoilPage, { electrode, spacingM, ohm }: StudyRodLine): readonly string[] {
   const { sentence } = page;
-  const known = ohm.flatMap((figure, i) => (figure === null ? [] : [{ count: i + 1, figure }]));
+  const unsolved = ohm.indexOf(null);
+  const known = (unsolved < 0 ? ohm : ohm.slice(0, unsolved)).flatMap((figure) => (figure === null ? [] : [figure]));
   if (known.length < 2) return [];
   const curve = page.study.earth.depthCurves.find((c) => c.electrode === electrode);
-  const list = known
-    .map(({ count, figure }) => sentence(more.lineItem, { count, ohm: ohmOf(single(figure)) }))
-    .join('; ');
-  const line = sentence(more.line, {
-    distanceM: spacingM,
-    list,
-    condition: conditionName(curve?.condition ?? asTyped),
-  });
+  const list = known.map((figure) => String(Number(figure.toPrecision(2))));
+  const condition = conditionName(curve?.condition ?? asTyped);
+  const line = sentence(more.line, { distanceM: spacingM, list, count: known.length, condition });
   const limit = figureOf(page, limitOhm, 'resistance');
-  const enough = known.find(({ figure }) => figure <= limitOhm);
+  const enough = known.findIndex((figure) => figure <= limitOhm);
   // n joined rods are never below the n-th part of one: each only lifts the soil round the others.
-  const least = String(Math.ceil(known[0]!.figure / limitOhm));
+  const least = String(Math.ceil(known[0]! / limitOhm));
   const last =
-    enough === undefined
-      ? sentence(more.atLeast, { limit, count: least })
-      : sentence(more.enough, { limit, count: enough.count });
+    enough < 0 ? sentence(more.atLeast, { limit, count: least }) : sentence(more.enough, { limit, count: enough + 1 });
   return [`${line} ${last}`];
 }
 

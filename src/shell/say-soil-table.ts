@@ -30,7 +30,9 @@ export function resistanceBlock(page: SoilPage): string {
 /** The whole and each group; a group whose figures stand there already, as those of the whole or of its one electrode, not again. */
 function groupRows(page: SoilPage, alone: readonly Row[]): readonly Row[] {
   const told = new Set(alone.map((r) => r.cells.join('|')));
-  return seasonSubjects(page.study)
+  const subjects = seasonSubjects(page.study);
+  const hasWhole = subjects.some((s) => s.group === null);
+  return subjects
     .map(({ group, conditions }) => ({
       label: page.sentence(group === null ? words.whole : words.group, { group }),
       cells: conditions.map((c) => cellOf(c.ohm)),
@@ -38,8 +40,8 @@ function groupRows(page: SoilPage, alone: readonly Row[]): readonly Row[] {
     }))
     .filter(isTold)
     .filter(({ cells, of }) => {
-      const isSingle = of !== undefined && of.electrodes.length === 1 && told.has(cells.join('|'));
-      return !isSingle && of?.hasService !== true;
+      const isSingle = of?.electrodes.length === 1 && told.has(cells.join('|'));
+      return !isSingle && !(hasWhole && of?.hasService === true);
     });
 }
 
@@ -129,7 +131,10 @@ function lineOf(label: string, cells: readonly string[], widths: readonly number
 function notes(page: SoilPage): readonly string[] {
   const { sentence } = page;
   const { electrodes, conditions } = page.study.earth;
-  const others = conditions.slice(1).map((c) => sentence(words.condition, { id: conditionName(c.id), says: c.says }));
+  const others = conditions
+    .slice(1)
+    .filter((c) => c.says !== c.id)
+    .map((c) => sentence(words.condition, { id: conditionName(c.id), says: c.says }));
   const likely = conditions[0]?.resistanceOhm?.value ?? null;
   const stated = electrodes.filter((e) => e.how === 'stated').map((e) => e.id);
   const none = electrodes.filter((e) => e.aloneOhm === null).map((e) => e.id);
