@@ -91,14 +91,14 @@ function body(study: Study, site: Study, { surface, scale, frame, contours }: On
   const symbolRooms = clusters.map(symbolRoom);
   const names = buildingNames(site, scale, { symbols: symbolRooms, runs: [] });
   const arrow: Rect = { x: arrowAt[0] - 9, y: 0, width: 19, height: 21 };
-  const blocked = [arrow, ...symbolRooms, ...names, ...step.letters.map((l) => l.rect)];
+  const blocked = [arrow, ...symbolRooms, ...names, ...step.letters.map((l) => l.rect), stepRoom(step)];
   const lines = [...runs.map((r) => r.points), ...contours.map((c) => c.points)].flatMap(piecesOf);
   const places = placeLabels(
     clusters.map((c) => ({ at: c.at, ...labelRoom(c) })),
     { sheet: inset(frame), blocked, lines: [...lines, [step.from, step.to]] },
   );
   const labelRects = places.flatMap((p) => (p === null ? [] : [p.rect]));
-  const levels = placeContourLabels(contours, inset(frame), [...blocked, ...labelRects, ...stepRooms(step)]);
+  const levels = placeContourLabels(contours, inset(frame), [...blocked, ...labelRects]);
   return [
     ...drawBuildings(site, scale, names),
     ...edgeOfGrid(surface, scale),
@@ -112,11 +112,10 @@ function body(study: Study, site: Study, { surface, scale, frame, contours }: On
   ];
 }
 
-/** The bar of the worst step stays free of figures. */
-function stepRooms({ step }: StepLine): readonly Rect[] {
-  const [[x1, y1], [x2, y2]] = step;
-  const [x, y] = [Math.min(x1, x2) - 1.2, Math.min(y1, y2) - 1.2];
-  return [{ x, y, width: Math.abs(x2 - x1) + 2.4, height: Math.abs(y2 - y1) + 2.4 }];
+/** The bar of the worst step stays free of labels. */
+function stepRoom({ bar: [[x1, y1], [x2, y2]] }: StepLine): Rect {
+  const [x, y] = [Math.min(x1, x2) - 1.6, Math.min(y1, y2) - 1.6];
+  return { x, y, width: Math.abs(x2 - x1) + 3.2, height: Math.abs(y2 - y1) + 3.2 };
 }
 
 function edgeOfGrid(surface: StudySurface, scale: PlanScale) {

@@ -10,12 +10,16 @@ const words = soilDrawingWords.contour;
 export const stepM = 1;
 const size = 3;
 const tickMm = 1.5;
+/** From the line to the bar of the step: past the symbol of an electrode. */
+const asideMm = 3.4;
 
 /** The line from A to B on paper, with the worst step on it. */
 export interface StepLine {
   readonly from: Point;
   readonly to: Point;
+  /** Ends of the worst step on the line, and of its bar beside the line, where no symbol hides it. */
   readonly step: readonly [Point, Point];
+  readonly bar: readonly [Point, Point];
   /** Where A and B stand, beyond the line's ends. */
   readonly letters: readonly { readonly says: string; readonly rect: Rect }[];
 }
@@ -29,14 +33,18 @@ export function stepLineOf(surface: StudySurface, scale: PlanScale): StepLine {
     { says: words.from, rect: letterRoom(to, from) },
     { says: words.to, rect: letterRoom(from, to) },
   ];
-  return { from, to, step, letters };
+  const [ax, ay] = across(from, to);
+  const up = ay > 0 ? -asideMm : asideMm;
+  const aside = ([x, y]: Point): Point => [x + ax * up, y + ay * up];
+  return { from, to, step, bar: [aside(step[0]), aside(step[1])], letters };
 }
 
-/** Dashed line, a bold bar with ends over the worst step. */
-export function drawStepLine({ from, to, step, letters }: StepLine): readonly Svg[] {
+/** Dashed line, and beside it a bold bar with ends over the worst step, as dimensions are drawn. */
+export function drawStepLine({ from, to, step, bar, letters }: StepLine): readonly Svg[] {
   return [
     line(from, to, stepLineStroke),
-    ...stepBar(...step),
+    ...step.map((p, i) => line(p, bar[i]!, { stroke: ink, 'stroke-width': 0.2 })),
+    ...stepBar(...bar),
     ...letters.flatMap(({ says, rect }) => [
       element('rect', { ...rect, rx: 0.6, fill: '#ffffff' }),
       text(says, { x: rect.x + 0.6, y: rect.y + size, 'font-size': size, 'font-weight': 'bold', fill: ink }),
@@ -50,14 +58,18 @@ export const stepLineStroke = { stroke: ink, 'stroke-width': 0.35, 'stroke-dasha
 export const edgeStroke = { stroke: soft, 'stroke-width': 0.2, 'stroke-dasharray': '0.5 1' } as const;
 
 export function stepBar(from: Point, to: Point): readonly Svg[] {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const length = Math.hypot(dx, dy) || 1;
-  const across: Point = [(-dy / length) * tickMm, (dx / length) * tickMm];
-  const tick = ([x, y]: Point) => line([x - across[0], y - across[1]], [x + across[0], y + across[1]], tickStroke);
+  const [ax, ay] = across(from, to).map((part) => part * tickMm) as [number, number];
+  const tick = ([x, y]: Point) => line([x - ax, y - ay], [x + ax, y + ay], tickStroke);
   return [line(from, to, { stroke: ink, 'stroke-width': 1.1 }), tick(from), tick(to)];
 }
 
 const tickStroke = { stroke: ink, 'stroke-width': 0.5 } as const;
+
+/** One millimetre at right angles to a line. */
+function across([x1, y1]: Point, [x2, y2]: Point): Point {
+  const length = Math.hypot(x2 - x1, y2 - y1) || 1;
+  return [(y1 - y2) / length, (x2 - x1) / length];
+}
 
 function onLine([e1, n1]: Ground, [e2, n2]: Ground, distanceM: number): Ground {
   const share = distanceM / (Math.hypot(e2 - e1, n2 - n1) || 1);

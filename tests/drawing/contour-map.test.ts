@@ -60,14 +60,17 @@ describe('the map of a cone', () => {
     expect(Math.abs(radius - 5)).toBeLessThan(1.2 / mmPerM);
   });
 
-  it('draws the worst step 3 m to 4 m along the line from A to B, towards north-east', () => {
+  it('draws the worst step beside the line from A to B, 3 m to 4 m along it, towards north-east', () => {
     const bar = /<line x1="([\d.]+)" y1="([\d.]+)" x2="([\d.]+)" y2="([\d.]+)" [^>]*stroke-width="1.1"/.exec(svg)!;
     const [x1, y1, x2, y2] = bar.slice(1, 5).map(Number) as [number, number, number, number];
-    // 6 east and 8 north in 10: 0.6 and 0.8 of each metre; paper runs downwards.
-    expect((x1 - x) / mmPerM).toBeCloseTo(3 * 0.6, 1);
-    expect((y - y1) / mmPerM).toBeCloseTo(3 * 0.8, 1);
-    expect((x2 - x) / mmPerM).toBeCloseTo(4 * 0.6, 1);
-    expect((y - y2) / mmPerM).toBeCloseTo(4 * 0.8, 1);
+    // 6 east and 8 north in 10: 0.6 and 0.8 of each metre; paper runs downwards. Along the line and across it:
+    const along = (px: number, py: number) => ((px - x) * 0.6 + (y - py) * 0.8) / mmPerM;
+    const across = (px: number, py: number) => Math.abs((px - x) * 0.8 - (y - py) * 0.6);
+    expect(along(x1, y1)).toBeCloseTo(3, 1);
+    expect(along(x2, y2)).toBeCloseTo(4, 1);
+    // Past the symbol of an electrode on the line, 1.8 mm in radius, and the same for both ends.
+    expect(across(x1, y1)).toBeGreaterThan(2.5);
+    expect(across(x2, y2)).toBeCloseTo(across(x1, y1), 1);
   });
 
   it('explains every stroke and symbol', () => {
