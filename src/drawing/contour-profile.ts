@@ -47,10 +47,14 @@ export function contourProfile(study: Study, surface: StudySurface): string {
 
 type Points = StudySurface['line']['points'];
 
-/** About six of the points, first and last among them: for those who cannot see the curve. */
+/**
+ * About six of the points, first and last among them: for those who cannot see the curve. Right at the metal a figure may
+ * come out a hair above the whole; nothing lies higher than the metal.
+ */
 export function told(points: Points): Points {
   const every = Math.max(1, Math.round((points.length - 1) / 5));
-  return points.filter((_, i) => i % every === 0 || i === points.length - 1);
+  const some = points.filter((_, i) => i % every === 0 || i === points.length - 1);
+  return some.map((p) => ({ ...p, share: Math.min(1, p.share) }));
 }
 
 function legendEntries(step: string): readonly LegendEntry[] {

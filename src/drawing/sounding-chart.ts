@@ -24,7 +24,8 @@ const mostMm = 75;
  * The four-pin readings and the layers that fit them, as SVG text: apparent resistivity against spacing, both scales
  * logarithmic, with the fitted curve; beside it the layers as steps of resistivity against depth.
  */
-export function soundingChart(study: Study, fit: StudySoilFit): string {
+export function soundingChart(study: Study, read: StudySoilFit): string {
+  const fit = { ...read, points: read.points.filter(isDrawable) };
   const speech = speechOf(study);
   const unit = chartLength(speech);
   const hasLayers = fit.layers.length > 0;
@@ -46,6 +47,11 @@ export function soundingChart(study: Study, fit: StudySoilFit): string {
     ...(hasLayers ? layersPanel(fit, right, unit) : []),
     ...legend.children,
   ]);
+}
+
+/** A reading of nothing, or one beyond the instrument, has no place on a logarithmic scale; the table has it. */
+export function isDrawable({ spacingM, measuredOhmM }: StudySoilFit['points'][number]): boolean {
+  return spacingM > 0 && measuredOhmM > 0 && Number.isFinite(measuredOhmM);
 }
 
 function curvePanel(fit: StudySoilFit, plot: Rect, unit: ChartLength): readonly Svg[] {

@@ -1,5 +1,5 @@
 import { percent } from '../drawing/chart-names.ts';
-import { soundingChart } from '../drawing/sounding-chart.ts';
+import { isDrawable, soundingChart } from '../drawing/sounding-chart.ts';
 import type { StudyFitted, StudySoilFit } from '../study/study-earth.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { soilWords } from '../words/soil-words.ts';
@@ -41,7 +41,7 @@ function tried(page: PageContext, fit: StudySoilFit): readonly Block[] {
 }
 
 function chart(page: PageContext, fit: StudySoilFit): readonly Block[] {
-  if (fit.points.length === 0) return [];
+  if (!fit.points.some(isDrawable)) return [];
   const caption = fit.layers.length === 0 ? words.figureUnfitted : words.figure;
   return [{ is: 'figure', id: 'soil-fit-figure', svg: soundingChart(page.study, fit), caption }];
 }

@@ -27,13 +27,12 @@ function surfaceOf(page: PageContext, surface: StudySurface, mark: string): read
   const condition = conditionName(surface.condition);
   const { step, touch, line } = surface;
   const template = step.atM < nearM ? words.stepAtA : words.step;
+  const stepSays = sayIn(page, template, { group, condition, share: percent(step.share), atM: step.atM });
   const map = { id: `soil-map-${mark}`, svg: contourMap(page.study, surface) };
-  const profile = { id: `soil-profile-figure-${mark}`, svg: contourProfile(page.study, surface) };
   return [
-    paragraph(sayIn(page, template, { group, condition, share: percent(step.share), atM: step.atM })),
-    ...(touch === null ? [] : [paragraph(touchSentence(page, touch))]),
+    paragraph(touch === null ? stepSays : `${stepSays} ${touchSentence(page, touch)}`),
     { is: 'figure', ...map, caption: sayIn(page, words.figure, { group }) },
-    { is: 'figure', ...profile, caption: sayIn(page, words.profile, { group }) },
+    ...(line.points.length < 2 ? [] : [profileFigure(page, surface, mark)]),
     ...tableIfAny({
       id: `soil-profile-${mark}`,
       caption: sayIn(page, words.caption, { group }),
@@ -41,6 +40,11 @@ function surfaceOf(page: PageContext, surface: StudySurface, mark: string): read
       rows: told(line.points).map((p) => row(cell(figure(page, p.distanceM, 'length')), cell(percent(p.share)))),
     }),
   ];
+}
+
+function profileFigure(page: PageContext, surface: StudySurface, mark: string): Block {
+  const caption = sayIn(page, words.profile, { group: partName(page, surface.group) });
+  return { is: 'figure', id: `soil-profile-figure-${mark}`, svg: contourProfile(page.study, surface), caption };
 }
 
 function touchSentence(page: PageContext, { part, share }: NonNullable<StudySurface['touch']>): string {

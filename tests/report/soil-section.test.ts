@@ -98,6 +98,13 @@ describe('the fit', () => {
     expect(pieces.slice(at, at + 4)).toEqual(['10 ft (3.05 m)', '100 ohm m', '97 ohm m', '−3 %']);
   });
 
+  it('leaves a reading of 0 ohm to the table, where no logarithm is taken of it', () => {
+    const points = [0, 120].map((measuredOhmM) => ({ reading: 'r', spacingM: 3.048, measuredOhmM, fittedOhmM: null }));
+    expect(piecesIn(withSoil({ soilFit: { ...earth.soilFit!, points } }))).toContain('0 ohm m');
+    const none = { ...earth.soilFit!, points: points.slice(0, 1) };
+    expect(sectionOf(pageOf(withSoil({ soilFit: none })), 'soil')).not.toContain('<svg');
+  });
+
   it('says that nothing fits, and why', () => {
     const text = textIn(houseStudy);
     expect(text).toContain('read again at that spacing');
