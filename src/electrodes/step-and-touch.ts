@@ -1,0 +1,75 @@
+import { endsOf, type Segments } from './segments.ts';
+import type { SolvedBodies } from './solve-bodies.ts';
+import { potentialAt } from './surface-potential.ts';
+
+/** Potential of the surface along a straight line on the plan, and the worst pace on it. */
+export interface StepLine {
+  readonly fromM: readonly [number, number];
+  readonly toM: readonly [number, number];
+  readonly points: readonly { readonly distanceM: number; readonly share: number }[];
+  /** Greatest difference over one pace along the line, and where that pace begins; 0 where the line is shorter than a pace. */
+  readonly step: { readonly share: number; readonly atM: number };
+}
+
+/** A pace, and the reach of an arm, metres: IEEE Std 80-2000, clause 8, and IEC 60479-1 (both from memory). */
+const paceM = 1;
+const reachM = 1;
+/** Points to a pace; paces are tried from each. */
+const perPace = 4;
+
+/**
+ * Shares along a line of at least `lengthM` from a place on the plan in a direction (unit vector), all bodies at the
+ * potentials given (volt, one per body). The worst pace is that of the points tried: a quarter of a metre to either side it
+ * may be a little worse, where the line passes over metal between two points.
+ */
+export function stepLine(
+  solved: SolvedBodies,
+  bodyV: ArrayLike<number>,
+  fromM: readonly [number, number],
+  [east, north]: readonly [number, number],
+  lengthM: number,
+): StepLine {
+  const count = Math.ceil((lengthM * perPace) / paceM) + 1;
+  const distances = Array.from({ length: count }, (_, k) => (k * paceM) / perPace);
+  const points = Float64Array.from(distances.flatMap((d) => [fromM[0] + d * east, fromM[1] + d * north, 0]));
+  const share = potentialAt(solved, bodyV, points);
+  let step = { share: 0, atM: 0 };
+  for (let k = 0; k + perPace < count; k++) {
+    const difference = Math.abs(share[k]! - share[k + perPace]!);
+    if (difference > step.share) step = { share: difference, atM: distances[k]! };
+  }
+  const endM = distances.at(-1)!;
+  return {
+    fromM,
+    toM: [fromM[0] + endM * east, fromM[1] + endM * north],
+    points: distances.map((distanceM, k) => ({ distanceM, share: share[k]! })),
+    step,
+  };
+}
+
+/** Greatest difference between metal at a potential and the ground that somebody stands on who touches it: eight directions. */
+export function touchShare(
+  solved: SolvedBodies,
+  bodyV: ArrayLike<number>,
+  metalV: number,
+  [eastM, northM]: readonly [number, number],
+): number {
+  const around = Float64Array.from(
+    [0, 1, 2, 3, 4, 5, 6, 7].flatMap((k) => {
+      const angle = (k * Math.PI) / 4;
+      return [eastM + reachM * Math.cos(angle), northM + reachM * Math.sin(angle), 0];
+    }),
+  );
+  return Math.max(...potentialAt(solved, bodyV, around).map((volt) => Math.abs(metalV - volt)));
+}
+
+/** Where some of the bodies reach furthest east, on the plan; the first of several. */
+export function eastEndOf(segments: Segments, bodies: readonly number[]): readonly [number, number] {
+  const own = new Set(bodies);
+  let found: readonly [number, number] = [-Infinity, 0];
+  for (let i = 0; i < segments.count; i++) {
+    if (!own.has(segments.body[i]!)) continue;
+    for (const [east, north] of endsOf(segments, i)) if (east > found[0]) found = [east, north];
+  }
+  return found;
+}
