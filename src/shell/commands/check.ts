@@ -14,7 +14,8 @@ export interface CheckOptions extends StudyAsk {
 /** Findings in order, or the study as JSON. */
 export function check(file: string, options: CheckOptions): ExitCode {
   const level = readExitLevel(options.exit1From);
-  const study = studyOfFile(file, options);
+  // the study as JSON is the one that a report keeps, with what only a page shows
+  const study = studyOfFile(file, { ...options, detail: options.json === true });
   const terminal = terminalOf(process.stdout, process.env.NO_COLOR);
   print(options.json ? `${JSON.stringify(study, null, 2)}\n` : sayCheck(study, file, terminal), options.output);
   return exitCodeOf(study, level);
