@@ -10,6 +10,8 @@ export const questionWords: Readonly<Record<string, string>> = {
     'The length of {text} is less than the straight distance between its ends, {straight}; the typed length was used. Is one of the two a slip?',
   'two-bare-on-one-line':
     '`{other}` lies on the same line, and neither is insulated; do they touch? Type `along: {part: {other}, spacing: ...}` if they are apart.',
+  'crossing-untied':
+    '`{other}` lies bare in the soil and meets this at the same depth, and nothing ties the two; do they touch? Type the conductor or the joint that ties them if they do; if not, the depths that keep them apart.',
   'state-changes-nothing':
     'This state opens, sets and loses nothing, so it gives the same result as the site as typed; what is different in it?',
   'lengths-and-length': 'The lengths add up to {sum}, the whole was typed as {text}; which is right?',

@@ -206,6 +206,7 @@ const asked: readonly Row[] = [
   ['wire-shorter-than-straight', [7, 38, 'length-below-straight']],
   ['line-shorter-than-straight', [9, 72, 'length-below-straight']],
   ['two-bare-wires-on-one-line', [4, 36, 'two-bare-on-one-line']],
+  ['two-bare-wires-that-cross', [5, 36, 'crossing-untied']],
   ['state-like-the-site', [2, 3, 'state-changes-nothing']],
   ['pieces-unlike-the-whole', [7, 87, 'lengths-and-length']],
   ['kind-nearly-listed', [2, 17, 'kind-near']],

@@ -1,3 +1,4 @@
+import { askCrossings } from './ask-crossings.ts';
 import { askGauges } from './ask-gauges.ts';
 import { askHeights } from './ask-heights.ts';
 import { askLengths } from './ask-lengths.ts';
@@ -17,6 +18,7 @@ const checks: readonly ((checked: Checked) => void)[] = [
   askLengths,
   askStraight,
   askOneLine,
+  askCrossings,
   askStates,
   takeDefaults,
 ];
