@@ -2,7 +2,7 @@ import { cageDiameterM } from '../electrodes/cage.ts';
 import type { ElectrodeShape, Figure, RodFigures } from '../electrodes/electrode.ts';
 import type { Wire } from '../materials/wire.ts';
 import type { Electrode, Position, RoutePoint } from '../site/site.ts';
-import { exact, type Interval, scale } from '../units/interval.ts';
+import { exact, type Interval, middle, scale } from '../units/interval.ts';
 
 /** A rod of unknown thickness is between 3/8 in and 1 in: resistance hardly depends on it. Common practice, no source. */
 const anyRodDiameterM: Interval = { low: 0.0095, high: 0.0254 };
@@ -17,8 +17,8 @@ export const usualDepthM: Interval = { low: 0.1, high: 0.8 };
 
 /** What stands in the soil, in the words of the electrodes room; null for a kind that no closed form describes. */
 export function electrodeShape(e: Electrode): ElectrodeShape | null {
-  const topM = e.topM ?? exact(0);
-  const rod = { lengthM: e.lengthM, diameterM: e.diameterM ?? anyRodDiameterM, topM, angleDeg: e.angleDeg };
+  const { topM, lengthM } = inSoil(e);
+  const rod = { lengthM, diameterM: e.diameterM ?? anyRodDiameterM, topM, angleDeg: e.angleDeg };
   switch (e.kind) {
     case 'rod':
       return { kind: 'rod', ...rod };
@@ -62,6 +62,16 @@ export function electrodeShape(e: Electrode): ElectrodeShape | null {
     default:
       return null;
   }
+}
+
+/** A head that stands out of the ground is no metal in the soil. */
+function inSoil({ topM, lengthM, angleDeg }: Electrode): { readonly topM: Interval; readonly lengthM: Figure } {
+  if (topM === null || topM.low >= 0) return { topM: topM ?? exact(0), lengthM };
+  const slant = Math.cos((((angleDeg === null ? null : middle(angleDeg)) ?? 0) * Math.PI) / 180);
+  const out = (above: number): number => Math.max(0, -above) / Math.max(slant, 0.1);
+  const rest = { low: Math.max(0, topM.low), high: Math.max(0, topM.high) };
+  if (lengthM === null) return { topM: rest, lengthM };
+  return { topM: rest, lengthM: { low: lengthM.low - out(topM.low), high: lengthM.high - out(topM.high) } };
 }
 
 /** The wire that joins them lies where their tops are; one that is not insulated is metal in the soil too. */

@@ -99,9 +99,10 @@ function rodSizes(electrodes: readonly Electrode[]): readonly RodSize[] {
     if ((e.kind !== 'rod' && e.kind !== 'rods') || e.present === 'no' || lengthM === null) continue;
     const radiusM = (e.diameterM === null ? null : middle(e.diameterM)) ?? 2 * usualRadiusM;
     const topM = (e.topM === null ? null : middle(e.topM)) ?? 0;
-    const rod = { id: e.id, lengthM, radiusM: radiusM / 2, topM: Math.max(0, topM) };
-    const key = `${lengthM.toFixed(2)} ${topM.toFixed(2)}`;
-    if (!sizes.has(key) && lengthM > 4 * rod.radiusM) sizes.set(key, rod);
+    // a head that stands out of the ground is no metal in the soil
+    const rod = { id: e.id, lengthM: lengthM + Math.min(0, topM), radiusM: radiusM / 2, topM: Math.max(0, topM) };
+    const key = `${rod.lengthM.toFixed(2)} ${rod.topM.toFixed(2)}`;
+    if (!sizes.has(key) && rod.lengthM > 4 * rod.radiusM) sizes.set(key, rod);
   }
   return [...sizes.values()].sort((a, b) => (a.id < b.id ? -1 : 1)).slice(0, mostSizes);
 }

@@ -17,6 +17,19 @@ describe('rods', () => {
     expect(shapeOf('kind: rod, length: 2.4 m')).toMatchObject({ angleDeg: null });
   });
 
+  it('whose head stands out of the ground are that much shorter in the soil', () => {
+    const rod = (typed: string) => {
+      const { lengthM, topM } = shapeOf<RodsShape>(typed);
+      return [lengthM?.low, lengthM?.high, topM.low, topM.high].map((figure) => Number(figure?.toFixed(9)));
+    };
+    expect(rod('kind: rod, length: 2.4 m, top: -30 cm')).toEqual([2.1, 2.1, 0, 0]);
+    expect(rod('kind: rod, length: 2.4 m, top: 30 cm')).toEqual([2.4, 2.4, 0.3, 0.3]);
+    expect(rod('kind: well casing, length: 20 m, diameter: 15 cm, top: -1 m')).toEqual([19, 19, 0, 0]);
+    // at 60 degrees from upright 30 cm of height are 60 cm of rod
+    expect(rod('kind: rod, length: 2.4 m, angle: 60 deg, top: -30 cm')).toEqual([1.8, 1.8, 0, 0]);
+    expect(rod('kind: rod, length: 2.4 m, top: -3 m')[1]).toBeLessThan(0);
+  });
+
   const group = 'kind: rods, count: 3, layout: line, spacing: 3 m, length: 2.4 m, top: 0.5 m';
   it('the wire between them counts where it is known and may be bare', () => {
     const joined = shapeOf<RodsShape>(`${group}, wire: round 8 mm copper`).joiningWire;
