@@ -125,7 +125,11 @@ function point(figure: number): Bounded {
 function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | null {
   const now = ground.conditions[0]!.ground;
   const solved = now.together.likely ?? now.together.high ?? now.together.low;
-  if (solved === null) return null;
+  const limits = limitsOf(now, earth, speech);
+  if (solved === null) {
+    const isNothing = now.soil === null || limits.length === 0;
+    return isNothing ? null : { segments: 0, errorShare: 0, worstAt: null, leaking: [], limits };
+  }
   const isElectrode = (i: number): boolean => now.alone.has(now.partAt[i]!);
   const worst = solved.errorShare.reduce(
     (best, share, i) => (isElectrode(i) && share > (solved.errorShare[best] ?? 0) ? i : best),
@@ -136,8 +140,19 @@ function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | nu
     errorShare: now.errorShare,
     worstAt: now.partAt[worst] ?? null,
     leaking: now.leaking.filter((c) => c.spans !== null).map((c) => c.id),
-    limits: limitsOf(now, earth, speech),
+    limits,
   };
+}
+
+function sayRefused(refused: Condition['ground']['refused'], speech: Speech): readonly string[] {
+  if (refused === null) return [];
+  const { tooMany, refused: inOnePlace } = groundWords.limits;
+  return [say(refused.reason === 'too many segments' ? tooMany : inOnePlace, { at: refused.at }, speech)];
+}
+
+/** Nothing is known of it, though every figure was typed. */
+function isOpen(ohm: { readonly value: number | null; readonly low: number; readonly high: number } | null): boolean {
+  return ohm !== null && ohm.value === null && !(ohm.low > 0) && ohm.high === Number.POSITIVE_INFINITY;
 }
 
 function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speech): readonly string[] {
@@ -148,7 +163,8 @@ function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speec
   const uncoupled = [...new Set(earth.couplingLeftOut.flat())].filter((id) => !placed.has(id)).sort();
   const { refused, soil } = now;
   return [
-    ...(refused === null ? [] : [say(words.refused, { at: refused.at }, speech)]),
+    ...sayRefused(refused, speech),
+    ...sentence(words.noFigure, soil === null ? [] : [...now.alone].filter(([, a]) => isOpen(a.ohm)).map(([id]) => id)),
     ...sentence(words.noPlace, uncoupled),
     ...sentence(words.otherSoil, refused === null ? statedLow(now, earth) : []),
     ...sentence(

@@ -2,7 +2,7 @@ import type { Facts } from '../facts/facts.ts';
 import { partIndex } from '../facts/part-index.ts';
 import { partSections, type SourcePlace } from '../site/site.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
-import { type StudyWord, studyWords } from '../words/study.ts';
+import { figureNames, type StudyWord, studyWords } from '../words/study.ts';
 import type { Study } from './study.ts';
 
 type Unknown = Study['unknowns'][number];
@@ -52,19 +52,29 @@ function ofLines({ site }: Facts, note: Note): readonly Unknown[] {
   ];
 }
 
-function ofSoil({ site }: Facts, note: Note): readonly Unknown[] {
-  const { soil } = site;
-  if (soil === null) return site.electrodes.length > 0 ? [note('soil', 'soil unknown', 'soil settle')] : [];
-  const open = soil.layers.length === 0 ? soil.type === null : soil.layers.every((l) => l.resistivityOhmM === null);
-  return open ? [note('soil', 'soil unknown', 'soil settle')] : [];
+/** Typed, named or read: any of them will do. */
+function ofSoil({ site, ground }: Facts, note: Note): readonly Unknown[] {
+  const isAsked = site.electrodes.length > 0 || site.soil !== null;
+  return isAsked && !isSoilKnown(ground) ? [note('soil', 'soil unknown', 'soil settle')] : [];
 }
 
-function ofElectrodes({ electrodes, site }: Facts, note: Note): readonly Unknown[] {
+function isSoilKnown({ conditions }: Facts['ground']): boolean {
+  return conditions[0]!.ground.soil !== null;
+}
+
+function typedNames({ part, missing }: Facts['electrodes'][number]): readonly string[] {
+  // a group of rods stands in a ring or a star by its radius
+  const nameOf = (figure: string) =>
+    figure === 'radiusM' && part.kind === 'rods' ? 'radius' : (figureNames[figure] ?? figure);
+  return [...new Set(missing.map(nameOf))];
+}
+
+function ofElectrodes({ electrodes, site, ground }: Facts, note: Note): readonly Unknown[] {
   return [
     ...electrodes
-      .filter((e) => e.aloneOhm === null && site.soil !== null)
+      .filter((e) => e.aloneOhm === null && isSoilKnown(ground))
       .map((e) =>
-        note(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing: e.missing }, e.part.source),
+        note(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing: typedNames(e) }, e.part.source),
       ),
     ...site.electrodes
       .filter((e) => e.kind === 'rods' && e.joined === 'unknown')

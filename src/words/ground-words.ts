@@ -10,6 +10,10 @@ export const groundWords = {
   },
   limits: {
     noSoil: 'No soil was typed and none was measured: no [electrode] can be worked out.',
+    tooMany:
+      'The metal in the soil comes to more than 3000 pieces, which is as many as are solved together: what the [electrode]s feel of each other is left out. It can only raise a figure.',
+    noFigure:
+      'No figure for {list}: more than 3000 pieces of metal, or a resistivity outside 0.001 to 100 000 000 ohm m, of which nothing is worked out.',
     noPlace:
       'What {list} and other [electrode]s feel of each other through the soil is left out, since a place or a figure is missing. It can only raise a figure: by nothing where they stand far apart, and at most to that of the best one alone.',
     otherSoil:
@@ -23,7 +27,7 @@ export const groundWords = {
     perhapsTied:
       'Nobody knows whether {list} {list?is:are} tied to the rest: in for the lowest figure, out for the others.',
     refused:
-      'The [electrode]s could not be solved together ({at}: two lie in one place, or there are too many): coupling through the soil is left out.',
+      'The [electrode]s could not be solved together ({at}: two lie in one place): coupling through the soil is left out.',
     merged: 'The soil has more layers than are told apart; thin ones were taken together, outwards.',
   },
   measured: {

@@ -33,7 +33,7 @@ export const studyWords = {
   'look wire': 'Read the print on it, or measure the metal across.',
   'joint unknown': 'The kind of joint is not known, so its resistance is not.',
   'look joint': 'Look at it and type its kind.',
-  'electrode missing': 'Its resistance cannot be worked out: {missing} not known.',
+  'electrode missing': 'Its resistance cannot be worked out; not known, or out of reason: {missing}.',
   'electrode settle': 'Look for the mark at its top, ask who drove it, or measure it.',
   'soil unknown': 'The soil is not known, so no [ground resistance] can be worked out.',
   'soil settle': 'Take four-pin readings, name the soil with `type:`, or measure the [electrode]s.',
@@ -46,7 +46,26 @@ export const studyWords = {
   'joints by kind': 'Joints without a reading have the range of resistance of their kind.',
   'at 20 degrees': 'Resistances of metal are at 20 °C (68 °F).',
   'closed forms':
-    'Each [electrode] by a closed form in soil that is the same everywhere between its least and its greatest resistivity.',
+    'Each [electrode] by boundary elements in level layers of soil, from the soil at its least resistivity everywhere to its greatest.',
 } as const;
+
+/** Figures of an electrode by the name under which they are typed. */
+export const figureNames: Readonly<Record<string, string>> = {
+  lengthM: 'length',
+  armLengthM: 'length',
+  diameterM: 'diameter',
+  radiusM: 'wire',
+  joiningRadiusM: 'wire',
+  coreDiameterM: 'wire',
+  topM: 'top',
+  angleDeg: 'angle',
+  depthM: 'depth',
+  joiningDepthM: 'depth',
+  widthM: 'width',
+  heightM: 'height',
+  spacingM: 'spacing',
+  holeDiameterM: 'hole',
+  backfillOhmM: 'backfill_resistivity',
+};
 
 export type StudyWord = keyof typeof studyWords;

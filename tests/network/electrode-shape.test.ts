@@ -20,7 +20,7 @@ describe('rods', () => {
   it('whose head stands out of the ground are that much shorter in the soil', () => {
     const rod = (typed: string) => {
       const { lengthM, topM } = shapeOf<RodsShape>(typed);
-      return [lengthM?.low, lengthM?.high, topM.low, topM.high].map((figure) => Number(figure?.toFixed(9)));
+      return [lengthM?.low, lengthM?.high, topM?.low, topM?.high].map((figure) => Number(figure?.toFixed(9)));
     };
     expect(rod('kind: rod, length: 2.4 m, top: -30 cm')).toEqual([2.1, 2.1, 0, 0]);
     expect(rod('kind: rod, length: 2.4 m, top: 30 cm')).toEqual([2.4, 2.4, 0.3, 0.3]);
