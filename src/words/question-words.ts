@@ -6,6 +6,11 @@ export const questionWords: Readonly<Record<string, string>> = {
   'height-in-inches': 'A height of {text} is {feet} ft; were feet meant?',
   'gauge-as-mm2': '`{text}` is a section in square millimetres; was the gauge {gauge} AWG meant?',
   'rod-over-100-ft': 'A rod of {text} is far longer than rods are; was another unit meant?',
+  'electrode-above-ground':
+    'With its top at {top} and a length of {length} all of it stands above the ground; `top` is the depth of its upper end, down is plus. Is one of the two a slip?',
+  'shorter-than-thick': 'A length of {length} is less than its own thickness of {diameter}; are the two exchanged?',
+  'resistivity-odd':
+    'Nothing underfoot has such a resistivity: sea water has 0.2 ohm m, dry rock some 100 000; was another unit meant?',
   'length-below-straight':
     'The length of {text} is less than the straight distance between its ends, {straight}; the typed length was used. Is one of the two a slip?',
   'two-bare-on-one-line':

@@ -1,9 +1,11 @@
 import { askCrossings } from './ask-crossings.ts';
+import { askElectrodes } from './ask-electrodes.ts';
 import { askGauges } from './ask-gauges.ts';
 import { askHeights } from './ask-heights.ts';
 import { askLengths } from './ask-lengths.ts';
 import { askOneLine } from './ask-one-line.ts';
 import { askRods } from './ask-rods.ts';
+import { askSoil } from './ask-soil.ts';
 import { askStates } from './ask-states.ts';
 import { askStraight } from './ask-straight.ts';
 import type { Checked } from './checked.ts';
@@ -15,6 +17,8 @@ const checks: readonly ((checked: Checked) => void)[] = [
   askHeights,
   askGauges,
   askRods,
+  askElectrodes,
+  askSoil,
   askLengths,
   askStraight,
   askOneLine,
