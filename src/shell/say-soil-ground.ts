@@ -26,12 +26,9 @@ function takenLines(page: SoilPage): readonly string[] {
   if (typed.length > 0) {
     const { known } = soil!;
     const open = typed.some((l) => l.resistivityOhmM === null) ? line(sentence(words.unknownLayers)) : [];
-    return [
-      ...line(
-        sentence(words.typed, { known: known === 'unknown' ? words.howUnknown : known, layers: layersText(page) }),
-      ),
-      ...open,
-    ];
+    // told is what the format takes where nobody said
+    const said = known === 'told' || known === 'unknown' ? words.typed : words.typedKnown;
+    return [...line(sentence(said, { known, layers: layersText(page) })), ...open];
   }
   if (!isSoilKnown(page)) return line(sentence(words.unknown));
   if (soilFit !== null && soilFit.chosen !== null) return [];

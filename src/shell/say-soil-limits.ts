@@ -13,7 +13,7 @@ export function limitsBlock(page: SoilPage): string {
     ...limits,
     ...(leaking.length === 0 ? [] : [sentence(words.leaking, { list: leaking })]),
     ...(resistanceOhm !== null && withServicesOhm === null ? [sentence(words.services)] : []),
-    ...(solve === null ? [] : [sentence(words.level), solvedText(page)]),
+    ...(solve === null || solve.segments === 0 ? [] : [sentence(words.level), solvedText(page)]),
   ];
   return headed(
     page,

@@ -143,6 +143,7 @@ function countLines(page: SoilPage, { electrode, spacingM, ohm }: StudyRodLine):
   const enough = known.findIndex((figure) => figure <= limitOhm);
   // n joined rods are never below the n-th part of one: each only lifts the soil round the others.
   const least = String(Math.ceil(known[0]! / limitOhm));
+  if (enough === 0) return [line];
   const last =
     enough < 0 ? sentence(more.atLeast, { limit, count: least }) : sentence(more.enough, { limit, count: enough + 1 });
   return [`${line} ${last}`];

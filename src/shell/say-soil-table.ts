@@ -2,6 +2,7 @@ import { conditionName, percent } from '../drawing/chart-names.ts';
 import { seasonSubjects } from '../drawing/season-subjects.ts';
 import type { Bounded } from '../study/study-earth.ts';
 import { soilCommandWords } from '../words/soil-command-words.ts';
+import { isSoilKnown } from './say-soil-ground.ts';
 import { bullet, headed, ohmOf, type SoilPage } from './soil-page.ts';
 
 const words = soilCommandWords.table;
@@ -21,10 +22,10 @@ export function resistanceBlock(page: SoilPage): string {
     ]);
   const alone = aloneRows(page);
   const rows = [...groupRows(page, alone), ...alone, ...shareRows(page)];
-  if (rows.length === 0) return '';
+  if (rows.length === 0) return headed(page, soilCommandWords.headings.resistance, noFigures(page));
   const head = conditions.map((c) => conditionName(c.id));
   const table = inPieces(head, rows, page.terminal.width);
-  return headed(page, soilCommandWords.headings.resistance, [...table, ...notes(page)]);
+  return headed(page, soilCommandWords.headings.resistance, [...table, ...notes(page), ...noFigures(page)]);
 }
 
 /** The whole and each group; a group whose figures stand there already, as those of the whole or of its one electrode, not again. */
@@ -127,6 +128,21 @@ function lineOf(label: string, cells: readonly string[], widths: readonly number
   return `${label.padEnd(labelWidth)}${cells.map((cell, i) => cell.padEnd(widths[i]!)).join('')}`.trimEnd();
 }
 
+/** Electrodes of which nothing is known, each with what would settle it where that is known. */
+function noFigures(page: SoilPage): readonly string[] {
+  const { electrodes } = page.study.earth;
+  if (!isSoilKnown(page)) return [];
+  const none = electrodes.filter((e) => cellOf(e.aloneOhm) === words.unknown).map((e) => e.id);
+  const why = new Map(page.study.unknowns.map((u) => [u.path, u.why]));
+  return none.map((id) => {
+    const said = why.get(`electrodes.${id}`);
+    return bullet(
+      page,
+      page.sentence(said === undefined ? words.noFigure : words.noFigureSince, { id, why: said ?? null }),
+    );
+  });
+}
+
 /** What the conditions mean, what the ranges are, and of what no figure could be given. */
 function notes(page: SoilPage): readonly string[] {
   const { sentence } = page;
@@ -137,13 +153,11 @@ function notes(page: SoilPage): readonly string[] {
     .map((c) => sentence(words.condition, { id: conditionName(c.id), says: c.says }));
   const likely = conditions[0]?.resistanceOhm?.value ?? null;
   const stated = electrodes.filter((e) => e.how === 'stated').map((e) => e.id);
-  const none = electrodes.filter((e) => e.aloneOhm === null).map((e) => e.id);
   const ohm = likely === null ? null : ohmOf({ value: likely, low: likely, high: likely });
   return [
     ...(ohm === null ? [] : [sentence(words.likely, { ohm, condition: conditionName(conditions[0]!.id) })]),
     ...(others.length === 0 ? [] : [sentence(words.conditions, { list: others.join('; ') })]),
     ...(stated.length === 0 ? [] : [sentence(words.stated, { list: stated })]),
-    ...(none.length === 0 ? [] : [sentence(words.noFigure, { list: none })]),
     sentence(words.ranges),
   ].map((text) => bullet(page, text));
 }

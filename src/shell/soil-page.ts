@@ -48,11 +48,15 @@ export function figureOf(
 /** Ends that differ by less read as one figure. */
 const sameWithin = 1.02;
 
+/** A lower bound below this, with none above it, says nothing (ohm). */
+const leastTold = 0.1;
+
 /** A resistance as a range of two or three digits, `24 to 95 ohm`; one figure reads `about 37 ohm`; null where nothing is known. */
 export function ohmOf(ohm: Bounded | null): string | null {
   if (ohm === null) return null;
   const { low } = ohm;
   const high = ohm.high ?? Number.POSITIVE_INFINITY;
+  if (high === Number.POSITIVE_INFINITY && low < leastTold) return null;
   if (high > low * sameWithin) return formatQuantity({ low, high }, 'resistance', 'si');
   return `about ${formatQuantity(low, 'resistance', 'si', { digits: 2 })}`;
 }

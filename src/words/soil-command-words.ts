@@ -14,8 +14,8 @@ export const soilCommandWords = {
     limits: 'LEFT OUT, AND HOW EXACT',
   },
   soil: {
-    typed: 'As typed ({known}): {layers}.',
-    howUnknown: 'nobody said how it is known',
+    typed: 'As typed: {layers}.',
+    typedKnown: 'As typed ({known}): {layers}.',
     preset:
       'Neither typed nor measured. Taken as {type}, which tables have at {range}: so wide is all that a name carries.',
     layer: '{resistivityOhmM} for {thicknessM}',
@@ -45,14 +45,15 @@ export const soilCommandWords = {
     ranges:
       'Ranges run from the soil at its least resistivity everywhere to its greatest. A figure without a range was typed, or follows from soil typed without one; no soil is known that well.',
     stated: 'Typed or read, not worked out: {list}.',
-    noFigure: 'No figure for {list}: a measure, a place or a tie is missing.',
+    noFigure: 'No figure for {id}: see what was left out.',
+    noFigureSince: '{id}: {why}',
   },
   deeper: {
     one: 'Deeper, by calculation: one rod like {electrode}, alone, has {list}.',
     now: '{ohm} at {length}, as it is',
     at: '{ohm} at {length}',
-    reach: 'It comes down to {limit} (what the US code asks of a lone rod, from memory) {list}.',
-    reachAt: 'at {length} ({condition})',
+    reach: '{limit} or less (what the US code asks of a lone rod, from memory): {list}.',
+    reachAt: 'from {length} on ({condition})',
     already: 'as it is ({condition})',
     perhaps: 'perhaps from {length} on, but in the worst of the soil not even at {longest} ({condition})',
     never: 'at no length up to {longest} ({condition})',
