@@ -1,8 +1,7 @@
 import { soilNames } from '../materials/soils.ts';
 import type { StudySoilFit } from '../study/study-earth.ts';
 import { soilCommandWords } from '../words/soil-command-words.ts';
-import { bullet, figureOf, headed, type SoilPage } from './soil-page.ts';
-import { wrap } from './terminal.ts';
+import { bullet, figureOf, headed, paragraph, type SoilPage } from './soil-page.ts';
 
 const words = soilCommandWords.soil;
 
@@ -19,10 +18,10 @@ export function isSoilKnown({ study }: SoilPage): boolean {
 }
 
 function takenLines(page: SoilPage): readonly string[] {
-  const { study, sentence, terminal } = page;
+  const { study, sentence } = page;
   const { soil, soilFit } = study.earth;
   const typed = soil?.layers ?? [];
-  const line = (text: string) => [wrap(text, terminal.width)];
+  const line = (text: string) => [paragraph(page, text)];
   if (typed.length > 0) {
     const { known } = soil!;
     const open = typed.some((l) => l.resistivityOhmM === null) ? line(sentence(words.unknownLayers)) : [];
@@ -54,7 +53,8 @@ const mostReadings = 10;
 
 function fitTable(page: SoilPage, { points }: StudySoilFit): readonly string[] {
   const { fitHead: head, moreReadings } = words;
-  const rows = points
+  const rows = [...points]
+    .sort((a, b) => a.spacingM - b.spacingM)
     .slice(0, mostReadings)
     .map((p) => [
       figureOf(page, p.spacingM, 'length'),
@@ -73,7 +73,7 @@ function fitTable(page: SoilPage, { points }: StudySoilFit): readonly string[] {
 
 /** The two things to do where the soil is not known; measuring alone where it was only assumed. */
 export function measureBlock(page: SoilPage): string {
-  const { study, sentence, terminal } = page;
+  const { study, sentence } = page;
   const { soil, soilFit } = study.earth;
   const isFitted = soilFit !== null && soilFit.chosen !== null;
   const isGuess = soil === null || soil.known === 'assumed' || soil.known === 'unknown' || soil.layers.length === 0;
@@ -81,8 +81,9 @@ export function measureBlock(page: SoilPage): string {
   const list = spacingsToTry(page);
   const name = isSoilKnown(page) ? [] : [sentence(words.name, { list: soilNames.slice(0, 8) })];
   const steps = [...name, sentence(words.measure, { list })];
-  const numbered = steps.map((step, i) => wrap(steps.length === 1 ? step : `${i + 1}. ${step}`, terminal.width, 2, 3));
-  const typed = words.measureLine.map((line) => `     ${sentence(line, { list })}`);
+  const isOne = steps.length === 1;
+  const numbered = steps.map((step, i) => paragraph(page, isOne ? step : `${i + 1}. ${step}`, 2, isOne ? 0 : 3));
+  const typed = words.measureLine.map((line, i) => paragraph(page, sentence(line, { list }), 5 + 5 * i, 5));
   return headed(page, soilCommandWords.headings.first, [...numbered, ...typed]);
 }
 

@@ -1,8 +1,7 @@
 import { conditionName, percent } from '../drawing/chart-names.ts';
 import type { Bounded } from '../study/study-earth.ts';
 import { soilCommandWords } from '../words/soil-command-words.ts';
-import { bullet, figureOf, headed, type SoilPage } from './soil-page.ts';
-import { wrap } from './terminal.ts';
+import { bullet, figureOf, headed, paragraph, type SoilPage } from './soil-page.ts';
 
 const { outside, surface, headings } = soilCommandWords;
 /** More than this is a wall of figures. */
@@ -12,7 +11,7 @@ const leastShare = 0.005;
 
 /** What reaches electrodes outside a group through the soil, the largest share first. */
 export function outsideBlock(page: SoilPage): string {
-  const { sentence, study, terminal } = page;
+  const { sentence, study } = page;
   const likely = (share: Bounded) => share.value ?? share.low;
   const all = study.earth.transferred
     .filter((t) => likely(t.share) >= leastShare)
@@ -24,7 +23,7 @@ export function outsideBlock(page: SoilPage): string {
   );
   const rest = all.length - told.length;
   return headed(page, headings.outside, [
-    wrap(sentence(outside.intro), terminal.width),
+    paragraph(page, sentence(outside.intro)),
     ...items,
     ...(rest > 0 ? [bullet(page, sentence(outside.more, { count: rest }))] : []),
   ]);
@@ -51,6 +50,6 @@ export function surfaceBlock(page: SoilPage): string {
   if (items.length === 0) return '';
   return headed(page, headings.surface, [
     ...items.map((text) => bullet(page, text)),
-    terminal.paint(wrap(sentence(surface.caution), terminal.width), 'dim'),
+    terminal.paint(paragraph(page, sentence(surface.caution)), 'dim'),
   ]);
 }

@@ -130,9 +130,10 @@ function lineOf(label: string, cells: readonly string[], widths: readonly number
 
 /** Electrodes of which nothing is known, each with what would settle it where that is known. */
 function noFigures(page: SoilPage): readonly string[] {
-  const { electrodes } = page.study.earth;
+  const { electrodes, conditions } = page.study.earth;
   if (!isSoilKnown(page)) return [];
-  const none = electrodes.filter((e) => cellOf(e.aloneOhm) === words.unknown).map((e) => e.id);
+  const now = new Map(conditions[0]?.electrodes.map((e) => [e.id, e.aloneOhm]));
+  const none = electrodes.filter((e) => cellOf(now.get(e.id) ?? null) === words.unknown).map((e) => e.id);
   const why = new Map(page.study.unknowns.map((u) => [u.path, u.why]));
   return none.map((id) => {
     const said = why.get(`electrodes.${id}`);

@@ -7,7 +7,7 @@ import { readingsBlock } from './say-soil-readings.ts';
 import { helpBlock } from './say-soil-remedies.ts';
 import { outsideBlock, surfaceBlock } from './say-soil-surface.ts';
 import { resistanceBlock } from './say-soil-table.ts';
-import { type SoilPage, soilPage } from './soil-page.ts';
+import { paragraph, type SoilPage, soilPage } from './soil-page.ts';
 import { plain, type Terminal, wrap } from './terminal.ts';
 
 /** The terminal's page of soil and electrodes: what the soil is, what each electrode has in it now and in each season, what would help, what was left out. */
@@ -24,7 +24,7 @@ export function saySoil(study: Study, site: Site, file: string, terminal: Termin
     outsideBlock(page),
     surfaceBlock(page),
     limitsBlock(page),
-    terminal.paint(wrap(page.sentence(words.caution), terminal.width), 'dim'),
+    terminal.paint(paragraph(page, page.sentence(words.caution)), 'dim'),
     next(page, file),
   ];
   return `${blocks.filter((b) => b !== '').join('\n\n')}\n`;

@@ -28,9 +28,17 @@ export function headed(page: SoilPage, heading: string, lines: readonly string[]
   return [page.terminal.paint(page.sentence(heading).toUpperCase(), 'bold'), ...lines].join('\n');
 }
 
-export function bullet({ terminal }: SoilPage, text: string): string {
-  return wrap(plain(`- ${text}`), terminal.width, 2, 2);
+export function bullet(page: SoilPage, text: string): string {
+  return paragraph(page, `- ${text}`, 2, 2);
 }
+
+/** Lines no wider than the terminal; a figure and its unit stay together. */
+export function paragraph({ terminal }: SoilPage, text: string, indent = 0, hang = 0): string {
+  const tied = plain(text).replace(/(\d) (%|(?:ohm|ft|in|mm|m|km)\b)/g, `$1${tie}$2`);
+  return wrap(tied, terminal.width, indent, hang).replaceAll(tie, ' ');
+}
+/** Stands for a space that is no place to break; no text has it, see `plain`. */
+const tie = '\u0001';
 
 /** A figure or range in both unit systems, the owner's first, to so many digits; an end that is null is open. */
 export function figureOf(

@@ -30,7 +30,7 @@ export const soilCommandWords = {
     name: 'Name the soil; it takes no tools: `soil: {type: clay}`. A table then gives a wide range, and everything is worked out over it. Kinds: {list}, and more.',
     measure:
       'Measure it: four pins in a straight line, evenly spaced, no deeper than a twentieth of their distance (from memory: IEEE Std 81), away from buried metal; read once each at {list} apart. Then type under `readings:`',
-    measureLine: ['r1: {kind: four-pin, spacing: [{list}],', '     resistance: [... ohm, one for each]}'],
+    measureLine: ['r1: {kind: four-pin, spacing: [{list}],', 'resistance: [... ohm, one for each]}'],
   },
   noElectrodes: 'The file has no [electrode], so there is nothing to work out.',
   table: {
@@ -45,7 +45,7 @@ export const soilCommandWords = {
     ranges:
       'Ranges run from the soil at its least resistivity everywhere to its greatest. A figure without a range was typed, or follows from soil typed without one; no soil is known that well.',
     stated: 'Typed or read, not worked out: {list}.',
-    noFigure: 'No figure for {id}: see what was left out.',
+    noFigure: 'No figure for {id}.',
     noFigureSince: '{id}: {why}',
   },
   deeper: {
@@ -72,9 +72,9 @@ export const soilCommandWords = {
   },
   frost: {
     unknown: 'No frost depth was typed. With `frost:` under `soil:` the winter is worked out too.',
-    worse: 'Frost to {frost}: {list}.',
+    worse: 'Frost to {frost} raises resistance: {list}.',
     whole: 'the whole at the [service]',
-    item: '{what} rises to about {times} times',
+    item: '{what} about {times} times',
     inside: 'Nearly lost in winter, because it lies in what freezes: {list}.',
     deep: 'Frost to {frost} does little here: most of the metal lies below it.',
   },
