@@ -1,32 +1,39 @@
 import type { Bonding, Group } from '../bonding/bonding.ts';
-import type { DcRun } from '../network/dc-of.ts';
+import type { AloneOhm } from '../network/alone-ohm.ts';
 import type { Electrode, Site } from '../site/site.ts';
+import { lazily } from '../units/lazily.ts';
+import { once } from '../units/once.ts';
 import type { ElectrodeFacts } from './facts.ts';
 
 /** Electrodes with their resistance alone, how it is known, and how many stand in their group (rods counted
  * singly; a group of rods that nobody counted has two at least). */
-export function electrodeFacts(site: Site, bonding: Bonding, dc: DcRun): readonly ElectrodeFacts[] {
+export function electrodeFacts(
+  site: Site,
+  bonding: Bonding,
+  aloneOf: (electrode: string) => AloneOhm | undefined,
+): readonly ElectrodeFacts[] {
   const members = new Map(site.electrodes.map((e) => [e.id, e.kind === 'rods' ? (e.members ?? 2) : 1]));
   return site.electrodes
     .filter((e) => e.present !== 'no')
     .map((e) => {
       const group = bonding.groupOf.get(e.id) ?? null;
-      const alone = dc.alone.get(e.id);
-      return {
-        id: e.id,
-        part: e,
-        aloneOhm: alone?.ohm ?? null,
-        how: alone?.how ?? 'unknown',
-        formula: alone?.formula ?? null,
-        source: alone?.source ?? null,
-        missing: alone?.missing ?? [],
-        measuredOhm: measuredOhm(e, site),
-        group,
-        electrodesInGroup: countIn(
-          bonding.groups.find((g) => g.id === group),
-          members,
-        ),
-      };
+      const alone = once(() => aloneOf(e.id));
+      return lazily<ElectrodeFacts>({
+        id: () => e.id,
+        part: () => e,
+        aloneOhm: () => alone()?.ohm ?? null,
+        how: () => alone()?.how ?? 'unknown',
+        formula: () => alone()?.formula ?? null,
+        source: () => alone()?.source ?? null,
+        missing: () => alone()?.missing ?? [],
+        measuredOhm: () => measuredOhm(e, site),
+        group: () => group,
+        electrodesInGroup: () =>
+          countIn(
+            bonding.groups.find((g) => g.id === group),
+            members,
+          ),
+      });
     });
 }
 

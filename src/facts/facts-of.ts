@@ -3,11 +3,14 @@ import { reachInStates } from '../bonding/reach-in-states.ts';
 import { type DcRun, dcOf, groundOfRun } from '../network/dc-of.ts';
 import { conditionAsIs, earthConditions } from '../network/earth-conditions.ts';
 import type { Ground } from '../network/ground.ts';
+import { jointOhm } from '../network/joint-ohm.ts';
 import { measuredSoil } from '../network/measured-soil.ts';
 import { siteSounding } from '../network/site-sounding.ts';
 import { noAnswers, soilAnswers } from '../network/soil-answers.ts';
 import { transferredShares } from '../network/transferred-shares.ts';
 import type { Site } from '../site/site.ts';
+import { lazily } from '../units/lazily.ts';
+import { once } from '../units/once.ts';
 import { conductorFacts } from './conductor-facts.ts';
 import { electrodeFacts } from './electrode-facts.ts';
 import type { Facts, GroundFacts } from './facts.ts';
@@ -20,59 +23,25 @@ import { arresterFacts, boxFacts, mastFacts } from './part-facts.ts';
  */
 export function factsOf(typed: Site, state: string | null, seasons = false): Facts {
   const bonded = once((): BondingRun => bondingOf(typed, state));
-  const site = () => bonded().site;
   const soil = once(() => groundOfRun(bonded()));
   const dc = once((): DcRun => dcOf(bonded(), soil()));
-  const ground = once(() => groundFacts(bonded(), soil(), dc(), seasons));
+  const site = () => bonded().site;
   const bonding = () => bonded().bonding;
-  const joints = once(() => jointFacts(site(), (id) => dc().jointOhm.get(id) ?? null));
-  const conductors = once(() => conductorFacts(site(), bonding()));
-  const electrodes = once(() => electrodeFacts(site(), bonding(), dc()));
-  const masts = once(() => mastFacts(site()));
-  const arresters = once(() => arresterFacts(site(), bonding()));
-  const boxes = once(() => boxFacts(site()));
-  const reach = once(() => reachInStates(typed));
-  return {
-    get site() {
-      return site();
-    },
-    get header() {
-      return site().header;
-    },
-    get sections() {
-      return site().sections;
-    },
-    get bonding() {
-      return bonding();
-    },
-    get electrodes() {
-      return electrodes();
-    },
-    get masts() {
-      return masts();
-    },
-    get conductors() {
-      return conductors();
-    },
-    get joints() {
-      return joints();
-    },
-    get arresters() {
-      return arresters();
-    },
-    get boxes() {
-      return boxes();
-    },
-    get earth() {
-      return dc().earth;
-    },
-    get ground() {
-      return ground();
-    },
-    get reachInStates() {
-      return reach();
-    },
-  };
+  return lazily<Facts>({
+    site,
+    header: () => site().header,
+    sections: () => site().sections,
+    bonding,
+    electrodes: () => electrodeFacts(site(), bonding(), (id) => soil().aloneOf(id)),
+    masts: () => mastFacts(site()),
+    conductors: () => conductorFacts(site(), bonding()),
+    joints: () => jointFacts(site(), jointOhm(bonded())),
+    arresters: () => arresterFacts(site(), bonding()),
+    boxes: () => boxFacts(site()),
+    earth: () => dc().earth,
+    ground: () => groundFacts(bonded(), soil(), dc(), seasons),
+    reachInStates: () => reachInStates(typed),
+  });
 }
 
 function groundFacts(run: BondingRun, ground: Ground, dc: DcRun, seasons: boolean): GroundFacts {
@@ -85,13 +54,5 @@ function groundFacts(run: BondingRun, ground: Ground, dc: DcRun, seasons: boolea
     measured: measuredSoil(site, ground),
     sounding: seasons || ground.soil?.from !== 'typed' ? siteSounding(site) : null,
     answers: seasons ? soilAnswers(run, conditions) : noAnswers,
-  };
-}
-
-function once<T>(work: () => T): () => T {
-  let done: { readonly value: T } | null = null;
-  return () => {
-    done ??= { value: work() };
-    return done.value;
   };
 }

@@ -13,7 +13,7 @@ interface Meeting {
 }
 
 /** Every joint of the site: clamps that several wires share once, the others one for each end, pass and splice. */
-export function jointFacts(site: Site, resistanceOf: (joint: string) => Interval | null): readonly JointFacts[] {
+export function jointFacts(site: Site, resistanceOf: ReadonlyMap<string, Interval>): readonly JointFacts[] {
   const index = partIndex(site);
   const byId = new Map<string, Meeting[]>();
   for (const c of site.conductors) {
@@ -22,7 +22,7 @@ export function jointFacts(site: Site, resistanceOf: (joint: string) => Interval
   }
   return [...byId]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([id, all]) => factsOfJoint(id, all, index, resistanceOf(id)));
+    .map(([id, all]) => factsOfJoint(id, all, index, resistanceOf.get(id) ?? null));
 }
 
 function typedMeetings(c: Conductor): readonly Meeting[] {

@@ -4,7 +4,6 @@ import { flow } from '../currents/flow.ts';
 import { resistancesToEarth } from '../currents/resistance.ts';
 import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { Electrode } from '../site/site.ts';
-import type { Interval } from '../units/interval.ts';
 import type { AloneOhm } from './alone-ohm.ts';
 import { type GroupNetwork, groupNetworks } from './dc-network.ts';
 import { type EarthPoint, type EarthRanges, earthRanges, withoutCoupling } from './earth-ranges.ts';
@@ -21,8 +20,6 @@ import { uncoupledHigh } from './uncoupled-high.ts';
 export interface DcRun {
   /** Each electrode alone. */
   readonly alone: ReadonlyMap<string, AloneOhm>;
-  /** Contact resistance of each joint. */
-  readonly jointOhm: ReadonlyMap<string, Interval>;
   readonly earth: {
     readonly resistanceOhm: ResistanceBounds | null;
     readonly groups: readonly { readonly id: string; readonly resistanceOhm: ResistanceBounds | null }[];
@@ -69,7 +66,6 @@ export function dcOf(run: BondingRun, ground: Ground = groundOfRun(run)): DcRun 
   const share = home === undefined ? null : shareOf(run, home, service!);
   return {
     alone,
-    jointOhm: jointOhm(run),
     earth: {
       resistanceOhm: service === null ? null : (ofPart.get(service) ?? null),
       groups: bonding.groups
@@ -233,16 +229,4 @@ function sharesOf({ points }: SolvedGroup, bonded: number, flows: readonly Retur
 /** null where one of them is not known. */
 function total(currents: readonly (number | null)[]): number | null {
   return currents.reduce((sum, current) => (sum === null || current === null ? null : sum + current), 0);
-}
-
-/** Of each joint, the range of its contact with what it is on. */
-function jointOhm({ graph }: BondingRun): ReadonlyMap<string, Interval> {
-  const found = new Map<string, Interval>();
-  graph.forEachEdge((_key, tie, a, b) => {
-    if (tie.body !== 'contact' || tie.resistanceOhm === null) return;
-    for (const node of [a, b]) {
-      if (graph.getNodeAttribute(node, 'kind') === 'joint' && !found.has(node)) found.set(node, tie.resistanceOhm);
-    }
-  });
-  return found;
 }

@@ -4,6 +4,8 @@ import type { Cutting } from '../electrodes/segments.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import { aloneErrorShare, type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
 import type { Part, Site } from '../site/site.ts';
+import { lazily } from '../units/lazily.ts';
+import { once } from '../units/once.ts';
 import { type AloneOhm, aloneOhm } from './alone-ohm.ts';
 import { amongAll } from './among-all.ts';
 import { isThere, type Side } from './certain.ts';
@@ -16,12 +18,15 @@ import { type PlacedBody, placedMetal, wayOf } from './placed-bodies.ts';
 
 /**
  * All bare metal in the soil of a site, solved together in the plain soils that enclose its soil: what each electrode has
- * alone, and what they feel of each other. What has no place is solved alone and felt by nobody.
+ * alone, and what they feel of each other. What has no place is solved alone and felt by nobody. Every member is worked out
+ * when it is first read: who asks what one rod has alone does not wait for the whole site.
  */
 export interface Ground {
   readonly soil: GroundSoil | null;
   readonly images: EnclosingSoils | null;
   readonly alone: ReadonlyMap<string, AloneOhm>;
+  /** One of `alone`, without the others. */
+  readonly aloneOf: (electrode: string) => AloneOhm | undefined;
   readonly leaking: readonly LeakingConductor[];
   /** What is cut into pieces: long electrodes, and conductors with a place. */
   readonly lines: readonly LeakingLine[];
@@ -48,24 +53,34 @@ export interface Ground {
 
 export function groundOf(site: Site, soil: GroundSoil | null): Ground {
   const images = enclosingSoils(soil);
-  const { parts } = siteIndex(site);
-  const partOf = (id: string): Part | undefined => parts.get(id);
-  const there = site.electrodes.filter((e) => e.present !== 'no');
-  const typed = soil === null || soil.condition === null ? null : enclosingSoils(groundSoil(site, null));
-  const alone = new Map(there.map((e) => [e.id, aloneOhm(electrodeAt(e, e.id), images, wayOf(e), typed)]));
-  const leaking = leakingConductors(site, partOf, images);
-  const { bodies, lines } = placedMetal(site, leaking, partOf, images);
-  return {
-    soil,
-    images,
-    alone,
+  const partOf = (id: string): Part | undefined => siteIndex(site).parts.get(id);
+  const aloneOf = eachAlone(site, soil, images);
+  const leaking = once(() => leakingConductors(site, partOf, images));
+  const metal = once(() => placedMetal(site, leaking(), partOf, images));
+  const solved = once(() => solvedTogether(metal().bodies, images));
+  return lazily<Ground>({
+    soil: () => soil,
+    images: () => images,
+    alone: () => new Map([...aloneOf].map(([id, work]) => [id, work()])),
+    aloneOf: () => (id) => aloneOf.get(id)?.(),
     leaking,
-    lines,
-    aloneOfLeaking: aloneOfLeaking(leaking, images),
-    indexOf: new Map(bodies.map(({ id }, index) => [id, index])),
-    partAt: bodies.map(({ part }) => part),
-    ...solvedTogether(bodies, images),
-  };
+    lines: () => metal().lines,
+    aloneOfLeaking: () => aloneOfLeaking(leaking(), images),
+    indexOf: () => new Map(metal().bodies.map(({ id }, index) => [id, index])),
+    partAt: () => metal().bodies.map(({ part }) => part),
+    together: () => solved().together,
+    errorShare: () => solved().errorShare,
+    refused: () => solved().refused,
+  });
+}
+
+function eachAlone(site: Site, soil: GroundSoil | null, images: EnclosingSoils | null) {
+  const typed = once(() => (soil === null || soil.condition === null ? null : enclosingSoils(groundSoil(site, null))));
+  return new Map(
+    site.electrodes
+      .filter((e) => e.present !== 'no')
+      .map((e) => [e.id, once(() => aloneOhm(electrodeAt(e, e.id), images, wayOf(e), typed()))] as const),
+  );
 }
 
 function aloneOfLeaking(leaking: readonly LeakingConductor[], images: EnclosingSoils | null) {

@@ -2,6 +2,8 @@ import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
 import { type RulesRun, runRules } from '../rules/run-rules.ts';
 import type { Site } from '../site/site.ts';
+import { lazily } from '../units/lazily.ts';
+import { once } from '../units/once.ts';
 import { type Speech, say } from '../words/say.ts';
 import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
@@ -39,39 +41,48 @@ export function speechOf(site: Site): Speech {
   return { terms: termsOf(region), unitsFirst: units === 'ft' ? 'us' : 'si' };
 }
 
-/** Everything about one site in one state, as one document. Same site, same options: same study. */
+/**
+ * Everything about one site in one state, as one document. Same site, same options: same study. What nobody reads of it is
+ * not worked out.
+ */
 export function runStudy(site: Site, options: StudyOptions): StudyRun {
   const speech = speechOf(site);
   const facts = factsOf(site, options.state, options.detail ?? false);
   const run = runRules(facts, speech);
-  const study: Study = {
-    format: studyFormat,
-    tool: { name: 'evenground', version: options.version },
-    ...headOf(facts, options),
-    parts: partsOf(facts),
-    guys: guysOf(facts.site),
-    assumptions: assumptionsOf(facts, speech),
-    unknowns: unknownsOf(facts, speech),
-    questions: site.questions.map((q) => ({
-      path: q.path,
-      line: q.source.line,
-      column: q.source.column,
-      text: sayQuestion(q),
-    })),
-    bonding: bondingOf(facts),
-    paths: pathsOf(facts.bonding),
-    lines: lineRows(facts),
-    reach: facts.bonding.reach,
-    reachInStates: facts.reachInStates,
-    conductors: conductorRows(facts),
-    joints: jointRows(facts),
-    arresters: arresterRows(facts),
-    earth: earthOf(facts, speech),
-    findings: run.findings,
-    conditions: run.conditions,
-    verdict: verdictOf(run.findings, facts.bonding, speech),
-    sources: sourcesOf(run, facts),
-  };
+  const head = once(() => headOf(facts, options));
+  const study = lazily<Study>({
+    format: () => studyFormat,
+    tool: () => ({ name: 'evenground', version: options.version }),
+    site: () => head().site,
+    state: () => head().state,
+    states: () => head().states,
+    codes: () => head().codes,
+    buildings: () => head().buildings,
+    parts: () => partsOf(facts),
+    guys: () => guysOf(facts.site),
+    assumptions: () => assumptionsOf(facts, speech),
+    unknowns: () => unknownsOf(facts, speech),
+    questions: () =>
+      site.questions.map((q) => ({
+        path: q.path,
+        line: q.source.line,
+        column: q.source.column,
+        text: sayQuestion(q),
+      })),
+    bonding: () => bondingOf(facts),
+    paths: () => pathsOf(facts.bonding),
+    lines: () => lineRows(facts),
+    reach: () => facts.bonding.reach,
+    reachInStates: () => facts.reachInStates,
+    conductors: () => conductorRows(facts),
+    joints: () => jointRows(facts),
+    arresters: () => arresterRows(facts),
+    earth: () => earthOf(facts, speech),
+    findings: () => run.findings,
+    conditions: () => run.conditions,
+    verdict: () => verdictOf(run.findings, facts.bonding, speech),
+    sources: () => sourcesOf(run, facts),
+  });
   return { study, faults: run.faults };
 }
 
