@@ -53,7 +53,8 @@ export interface Ground {
 
 export function groundOf(site: Site, soil: GroundSoil | null): Ground {
   const images = enclosingSoils(soil);
-  const partOf = (id: string): Part | undefined => siteIndex(site).parts.get(id);
+  const { parts } = siteIndex(site);
+  const partOf = (id: string): Part | undefined => parts.get(id);
   const aloneOf = eachAlone(site, soil, images);
   const leaking = once(() => leakingConductors(site, partOf, images));
   const metal = once(() => placedMetal(site, leaking(), partOf, images));

@@ -42,8 +42,9 @@ function say({ name, skipped, ratio, most, detail, wrong }) {
     console.error(`SKIPPED: ${name}: ${skipped}`);
     return 'skipped';
   }
-  const isOver = !(ratio <= most) || wrong !== undefined;
-  console.log(`${name}: ratio ${ratio.toFixed(2)} (at most ${most})${isOver ? ' OVER' : ''}`);
+  const isOver = (most !== null && !(ratio <= most)) || wrong !== undefined;
+  const limit = most === null ? 'no limit' : `at most ${most}`;
+  console.log(`${name}: ratio ${ratio.toFixed(2)} (${limit})${isOver ? ' OVER' : ''}`);
   console.log(`  ${wrong ?? detail}`);
   return isOver ? 'over' : 'within';
 }
