@@ -6,13 +6,11 @@ import type { SolvedNetwork } from '../currents/solve-network.ts';
 import type { Electrode } from '../site/site.ts';
 import type { AloneOhm } from './alone-ohm.ts';
 import { type GroupNetwork, groupNetworks } from './dc-network.ts';
+import { earthPoints } from './earth-points.ts';
 import { type EarthPoint, type EarthRanges, earthRanges, withoutCoupling } from './earth-ranges.ts';
-import { electrodeAt } from './electrode-at.ts';
 import { type Ground, groundOf } from './ground.ts';
 import { conditionOfState, groundSoil } from './ground-soil.ts';
-import { leakingNetwork } from './leaking-network.ts';
 import { agreed, likelySolutions } from './likely-solutions.ts';
-import { perhapsInSoil } from './perhaps-in-soil.ts';
 import { solveSides } from './solve-sides.ts';
 import { uncoupledHigh } from './uncoupled-high.ts';
 
@@ -107,21 +105,9 @@ export function solveGroup(
   whole: GroupNetwork,
   ground: Ground,
 ): SolvedGroup | null {
-  const taken = new Set<string>();
-  const { network, nodeCount, points: leaks, landings, cut } = leakingNetwork(whole, ground);
-  const own = whole.nodes.flatMap((id, node): EarthPoint[] => {
-    const { kind, part } = graph.getNodeAttributes(id);
-    const owned = electrodes.get(part);
-    if (kind !== 'electrode' || owned === undefined) return [];
-    const electrode = electrodeAt(owned, id);
-    if (taken.has(electrode.id) || cut.has(electrode.id)) return [];
-    taken.add(electrode.id);
-    const bonded = whole.bonded[node]!;
-    const certain = owned.present === 'unknown' ? 'perhaps' : 'there';
-    return [{ id: electrode.id, part, node, bonded, alone: ground.alone.get(part)!, certain }];
-  });
-  if (own.length + cut.size === 0) return null;
-  const points = [...own, ...leaks, ...perhapsInSoil({ graph, site }, whole, ground)];
+  const found = earthPoints({ graph, site, electrodes }, whole, ground);
+  if (found === null) return null;
+  const { network, nodeCount, landings, points } = found;
   const coupled = earthRanges(points, ground);
   for (const { earth, leftOut, isFelt } of [coupled, withoutCoupling(coupled, points)]) {
     const ranged: RangedNetwork = { nodeCount, branches: network.branches, earth };

@@ -11,6 +11,10 @@ import { type LeakingLine, pieceId } from './leaking-line.ts';
 export interface LeakingNetwork {
   /** As it was, but branches and their parts; new nodes have numbers beyond those of `network.nodes`. */
   readonly network: GroupNetwork;
+  /** Of each branch, the one of the whole that it is (a part of); null: an electrode's own metal. */
+  readonly sources: readonly (number | null)[];
+  /** Of each branch, the stretch of a line in the soil that it is; null: of none. */
+  readonly stretches: readonly (Stretch | null)[];
   readonly nodeCount: number;
   readonly points: readonly EarthPoint[];
   /** New nodes at which something lands on a long electrode, and that electrode. */
@@ -19,12 +23,21 @@ export interface LeakingNetwork {
   readonly cut: ReadonlySet<string>;
 }
 
+/** From `fromM` to `toM` along a line; round its end where it is closed and `toM` is beyond its length. */
+export interface Stretch {
+  readonly line: LeakingLine;
+  readonly fromM: number;
+  readonly toM: number;
+}
+
 interface Growing {
   readonly whole: GroupNetwork;
   readonly ground: Ground;
   readonly branches: RangedBranch[];
   readonly parts: string[];
   readonly spans: (number | null)[];
+  readonly sources: (number | null)[];
+  readonly stretches: (Stretch | null)[];
   readonly points: EarthPoint[];
   readonly landings: Map<number, string>;
   nodeCount: number;
@@ -41,6 +54,8 @@ export function leakingNetwork(whole: GroupNetwork, ground: Ground): LeakingNetw
     branches: [],
     parts: [],
     spans: [],
+    sources: [],
+    stretches: [],
     points: [],
     landings: new Map(),
     nodeCount: whole.nodes.length,
@@ -56,11 +71,24 @@ export function leakingNetwork(whole: GroupNetwork, ground: Ground): LeakingNetw
     const conductor = span === null ? undefined : unplaced.get(part);
     if (conductor !== undefined) leakWhole(growing, conductor, branch.from);
     if (conductor !== undefined) unplaced.delete(part);
-    laySpan(growing, moved, { part, span, bonded: whole.bonded[branch.from]! }, spans.get(`${part}/${span}`));
+    laySpan(
+      growing,
+      moved,
+      { part, span, bonded: whole.bonded[branch.from]!, source: at },
+      spans.get(`${part}/${span}`),
+    );
   }
-  const { branches, parts, spans: spanOf, points, landings, nodeCount } = growing;
+  const { branches, parts, spans: spanOf, sources, stretches, points, landings, nodeCount } = growing;
   const cut = new Set(electrodes.map((line) => line.part));
-  return { network: { ...whole, branches, parts, spans: spanOf }, nodeCount, points, landings, cut };
+  return {
+    network: { ...whole, branches, parts, spans: spanOf },
+    sources,
+    stretches,
+    nodeCount,
+    points,
+    landings,
+    cut,
+  };
 }
 
 /** A node along a line, metres from its start. */
@@ -87,7 +115,7 @@ function layElectrode(growing: Growing, line: LeakingLine): (part: string) => nu
     resistanceOhm: scale(ohmPerM, lengthM),
     nominalOhm: middle(ohmPerM)! * lengthM,
   });
-  layMetal(growing, line, stations, { part: line.part, span: null, bonded: whole.bonded[main]! }, figure);
+  layMetal(growing, line, stations, { part: line.part, span: null, bonded: whole.bonded[main]!, source: null }, figure);
   const nodeAt = new Map(stations.map(({ atM, node }) => [atM, node]));
   return (part) => nodeAt.get(landing(part)) ?? main;
 }
@@ -96,11 +124,12 @@ interface Owner {
   readonly part: string;
   readonly span: number | null;
   readonly bonded: number;
+  readonly source: number | null;
 }
 
 function laySpan(growing: Growing, branch: RangedBranch, owner: Owner, line: LeakingLine | undefined): void {
   if (owner.span === null || line === undefined) {
-    push(growing, branch, owner);
+    push(growing, branch, owner, null);
     return;
   }
   const figure = (lengthM: number) => shareOf(branch, lengthM / line.lengthM);
@@ -133,17 +162,21 @@ function layMetal(
     return [{ atM: middleM, node }];
   });
   const all = [...stations, ...middles].sort((a, b) => a.atM - b.atM || a.node - b.node);
-  const lay = (from: Station, to: Station, lengthM: number): void => {
-    push(growing, { from: from.node, to: to.node, ...figure(lengthM < leastM ? 0 : lengthM) }, owner);
+  const lay = (from: Station, to: Station, toM: number): void => {
+    const lengthM = toM - from.atM;
+    const branch = { from: from.node, to: to.node, ...figure(lengthM < leastM ? 0 : lengthM) };
+    push(growing, branch, owner, { line, fromM: from.atM, toM });
   };
-  for (const [i, to] of all.slice(1).entries()) lay(all[i]!, to, to.atM - all[i]!.atM);
-  if (line.isClosed && all.length > 1) lay(all.at(-1)!, all[0]!, line.lengthM - all.at(-1)!.atM + all[0]!.atM);
+  for (const [i, to] of all.slice(1).entries()) lay(all[i]!, to, to.atM);
+  if (line.isClosed && all.length > 1) lay(all.at(-1)!, all[0]!, line.lengthM + all[0]!.atM);
 }
 
-function push({ branches, parts, spans }: Growing, branch: RangedBranch, { part, span }: Owner): void {
-  branches.push(branch);
-  parts.push(part);
-  spans.push(span);
+function push(growing: Growing, branch: RangedBranch, { part, span, source }: Owner, stretch: Stretch | null): void {
+  growing.branches.push(branch);
+  growing.parts.push(part);
+  growing.spans.push(span);
+  growing.sources.push(source);
+  growing.stretches.push(stretch);
 }
 
 function shareOf({ resistanceOhm, nominalOhm }: RangedBranch, share: number): BranchFigure {
