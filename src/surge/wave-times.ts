@@ -1,0 +1,31 @@
+import type { Wave } from './wave.ts';
+
+/** Times between which everything that matters of a wave happens, seconds. */
+export interface WaveTimes {
+  /** The shortest time in which it changes much. */
+  readonly fastS: number;
+  /** The time constant of its tail. */
+  readonly slowS: number;
+  /** When less than exp(-40) of it, one part in 1e17, is left. */
+  readonly endS: number;
+}
+
+/** The fast and slow times of a wave from its constants. */
+export function waveTimes(wave: Wave): WaveTimes {
+  const [fastS, slowS] = constants(wave);
+  return { fastS, slowS, endS: 40 * (slowS + fastS) };
+}
+
+function constants(wave: Wave): readonly [fastS: number, slowS: number] {
+  switch (wave.kind) {
+    case 'heidler':
+      return [wave.tau1S, wave.tau2S];
+    case 'double-exponential':
+      return [wave.frontS, wave.tailS];
+    case 'cubed-exponential':
+      // t^3 lifts the tail: by 60 time constants it is down to exp(-47) of the peak, hence twice
+      return [wave.tauS, 2 * wave.tauS];
+    case 'damped-sine':
+      return [Math.min(1 / wave.omegaPerS, wave.tauS), wave.tauS];
+  }
+}
