@@ -2,8 +2,8 @@ import { positive, within } from './positive.ts';
 import type { Wave } from './wave.ts';
 
 /**
- * Refuses (RangeError) a wave that cannot be: a peak, a factor or a time constant that is not above zero and finite, a front
- * slower than the tail, a Heidler exponent below 2 (it would not start without slope) or above 100.
+ * Refuses (RangeError) a wave that cannot be: a peak, a factor or a time constant that is not above zero and finite, a Heidler
+ * front slower than its tail, a Heidler exponent below 2 (it would not start without slope) or above 100.
  */
 export function checkWave(wave: Wave): void {
   positive(wave.peakA, 'peakA');
@@ -11,11 +11,14 @@ export function checkWave(wave: Wave): void {
     case 'heidler':
       positive(wave.k, 'k');
       within(wave.n, 2, 100, 'n');
-      checkTimes(wave.tau1S, wave.tau2S);
+      positive(wave.tau1S, 'tau1S');
+      positive(wave.tau2S, 'tau2S');
+      if (wave.tau1S >= wave.tau2S) throw new RangeError(`a front of ${wave.tau1S} s is not shorter than its tail`);
       return;
     case 'double-exponential':
       positive(wave.factor, 'factor');
-      checkTimes(wave.frontS, wave.tailS);
+      positive(wave.frontS, 'frontS');
+      positive(wave.tailS, 'tailS');
       return;
     case 'cubed-exponential':
       positive(wave.factorPerS3, 'factorPerS3');
@@ -26,10 +29,4 @@ export function checkWave(wave: Wave): void {
       positive(wave.tauS, 'tauS');
       positive(wave.omegaPerS, 'omegaPerS');
   }
-}
-
-function checkTimes(frontS: number, tailS: number): void {
-  positive(frontS, 'time constant of the front');
-  positive(tailS, 'time constant of the tail');
-  if (frontS >= tailS) throw new RangeError(`a front of ${frontS} s is not shorter than its tail of ${tailS} s`);
 }
