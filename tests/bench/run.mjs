@@ -7,6 +7,7 @@ import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLar
 import { cutPointsBench } from './cut-points.mjs';
 import { pdfBench } from './pdf.mjs';
 import { soilBenches } from './soil.mjs';
+import { soilInCheckBench } from './soil-in-check.mjs';
 
 const word = process.argv[2] ?? '';
 const scratch = mkdtempSync(join(tmpdir(), 'evenground-bench-'));
@@ -21,6 +22,7 @@ async function run() {
   const benches = {
     'cut points': () => cutPointsBench(),
     soil: () => soilBenches(),
+    'check with soil': () => soilInCheckBench({ command, scratch, rounds: 9 }),
     'largest example': () =>
       commandBench({ command, name: 'the largest example', site: largestExample(), scratch, rounds: 9, most: 6 }),
     'marl hill': () =>
