@@ -10,4 +10,17 @@ export const strikeReportWords = {
     kilovolt: 'Potential against [remote ground], kV',
     volt: 'Potential against [remote ground], V',
   },
+  plan: {
+    title: 'Where the current goes, strike at {at}',
+    description:
+      'Plan seen from above, with the peak current of each conductor, line, support and [electrode] beside it. {list}.',
+    entry: '{part} {current}',
+    struck: 'struck',
+    width: 'width of a line: {currentA} at its peak',
+    buried: 'the same in the soil: dashed',
+    idle: 'carries less than 1 % of the stroke: grey',
+    bare: 'bare [electrode] wire in the soil',
+    soil: 'into the soil from this [electrode]',
+    numbers: 'Numbers as on the site plan.',
+  },
 } as const;
