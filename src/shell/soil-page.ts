@@ -6,39 +6,21 @@ import type { Dimension } from '../units/dimension.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Interval } from '../units/interval.ts';
 import { say } from '../words/say.ts';
-import type { Sentence } from './say-path.ts';
-import { plain, type Terminal, wrap } from './terminal.ts';
+import type { TerminalPage } from './page-blocks.ts';
+import { plain, type Terminal } from './terminal.ts';
+
+export { bullet, headed, paragraph } from './page-blocks.ts';
 
 /** What every block of the page of soil and electrodes is written from. */
-export interface SoilPage {
+export interface SoilPage extends TerminalPage {
   readonly study: Study;
   readonly site: Site;
-  readonly terminal: Terminal;
-  readonly sentence: Sentence;
 }
 
 export function soilPage(study: Study, site: Site, terminal: Terminal): SoilPage {
   const speech = speechOf(site);
   return { study, site, terminal, sentence: (template, values = {}) => plain(say(template, values, speech)) };
 }
-
-/** A heading over its lines; '' where there is nothing to say. */
-export function headed(page: SoilPage, heading: string, lines: readonly string[]): string {
-  if (lines.length === 0) return '';
-  return [page.terminal.paint(page.sentence(heading).toUpperCase(), 'bold'), ...lines].join('\n');
-}
-
-export function bullet(page: SoilPage, text: string): string {
-  return paragraph(page, `- ${text}`, 2, 2);
-}
-
-/** Lines no wider than the terminal; a figure and its unit stay together. */
-export function paragraph({ terminal }: SoilPage, text: string, indent = 0, hang = 0): string {
-  const tied = plain(text).replace(/(\d) (%|(?:ohm|ft|in|mm|m|km)\b)/g, `$1${tie}$2`);
-  return wrap(tied, terminal.width, indent, hang).replaceAll(tie, ' ');
-}
-/** Stands for a space that is no place to break; no text has it, see `plain`. */
-const tie = '\u0001';
 
 /** A figure or range in both unit systems, the owner's first, to so many digits; an end that is null is open. */
 export function figureOf(
