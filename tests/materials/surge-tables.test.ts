@@ -8,11 +8,12 @@ describe('metals against fusing, IEEE Std 80 Table 1 (from memory)', () => {
     expect(Math.abs(metal.temperatureCoefficientPerK * (metal.zeroBelowK + 20) - 1)).toBeLessThan(0.01);
   });
 
-  // Conductivity against copper as the standard names it (from memory): 100, 97, 40, 30, 20, 61, 10.8, 8.6, 2.4 %.
+  // Conductivity against copper as the standard names it (from memory): 100, 97, 40, 30, 20, 61, 10.8, 8.6, 2.4 %,
+  // two figures each.
   it('resistivities follow from the conductivities that the rows are named by', () => {
     const percent = [100, 97, 40, 30, 20, 61, 10.8, 8.6, 2.4];
     for (const [at, { name, resistivityOhmM }] of fusingMetals.entries()) {
-      expect(Math.abs(1.7241e-8 / resistivityOhmM / (percent[at]! / 100) - 1), name).toBeLessThan(0.02);
+      expect(Math.abs(1.7241e-8 / resistivityOhmM / (percent[at]! / 100) - 1), name).toBeLessThan(0.025);
     }
   });
 
