@@ -8,12 +8,15 @@ export interface WaveTimes {
   readonly slowS: number;
   /** When less than exp(-40) of it, one part in 1e17, is left. */
   readonly endS: number;
+  /** The longest stretch over which it does not swing back. */
+  readonly halfTurnS: number;
 }
 
 /** The fast and slow times of a wave from its constants. */
 export function waveTimes(wave: Wave): WaveTimes {
   const [fastS, slowS] = constants(wave);
-  return { fastS, slowS, endS: 40 * (slowS + fastS) };
+  const halfTurnS = wave.kind === 'damped-sine' ? Math.PI / wave.omegaPerS : Infinity;
+  return { fastS, slowS, endS: 40 * (slowS + fastS), halfTurnS };
 }
 
 function constants(wave: Wave): readonly [fastS: number, slowS: number] {
@@ -21,7 +24,7 @@ function constants(wave: Wave): readonly [fastS: number, slowS: number] {
     case 'heidler':
       return [wave.tau1S, wave.tau2S];
     case 'double-exponential':
-      return [wave.frontS, wave.tailS];
+      return [Math.min(wave.frontS, wave.tailS), wave.tailS];
     case 'cubed-exponential':
       // t^3 lifts the tail: by 60 time constants it is down to exp(-47) of the peak, hence twice
       return [wave.tauS, 2 * wave.tauS];
