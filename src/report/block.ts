@@ -2,9 +2,11 @@
 export type Block =
   | { readonly is: 'paragraph'; readonly text: string }
   | { readonly is: 'subheading'; readonly text: string }
+  | { readonly is: 'minor'; readonly text: string }
   | { readonly is: 'list'; readonly ordered: boolean; readonly items: readonly string[] }
   | { readonly is: 'checklist'; readonly items: readonly CheckItem[] }
   | Table
+  | Matrix
   | { readonly is: 'figure'; readonly id: string; readonly svg: string; readonly caption: string }
   | { readonly is: 'findings'; readonly groups: readonly FindingGroup[] }
   | { readonly is: 'definitions'; readonly items: readonly { readonly word: string; readonly meaning: string }[] }
@@ -32,9 +34,28 @@ export interface Cell {
   readonly more: readonly string[];
   /**
    * Classes for the style sheet. long: holds a word so long that it has to be broken anywhere, lest the table grow wider
-   * than the paper. even: its lines weigh the same; else the first says most.
+   * than the paper. even: its lines weigh the same; else the first says most. loud: nobody may miss it.
    */
-  readonly look: '' | 'long' | 'even' | 'long even';
+  readonly look: '' | 'long' | 'even' | 'long even' | 'loud';
+}
+
+/** Figures of pairs: the same names down and across, the size of each figure shaded as well as written. */
+export interface Matrix {
+  readonly is: 'matrix';
+  readonly id: string;
+  readonly caption: string;
+  /** What the figures are in. */
+  readonly unit: string;
+  readonly head: readonly string[];
+  readonly rows: readonly { readonly name: string; readonly cells: readonly ShadedCell[] }[];
+  readonly legend: string;
+  readonly shades: readonly ShadedCell[];
+}
+
+export interface ShadedCell {
+  readonly text: string;
+  /** 0, the palest, to 5; '': none. */
+  readonly shade: string;
 }
 
 export interface CheckItem {
@@ -77,10 +98,20 @@ export function subheading(text: string): Block {
   return { is: 'subheading', text };
 }
 
+/** A heading below a subheading. */
+export function minor(text: string): Block {
+  return { is: 'minor', text };
+}
+
 /** A cell from text or several lines, of which the first says most; empty lines are left out. */
 export function cell(...lines: readonly (string | null)[]): Cell {
   const said = lines.filter((l): l is string => l !== null && l !== '');
   return { text: said[0] ?? '', more: said.slice(1), look: isLong(said) ? 'long' : '' };
+}
+
+/** A cell that nobody may miss. */
+export function loudCell(text: string): Cell {
+  return { text, more: [], look: 'loud' };
 }
 
 /** A cell with a list, an entry a line. */

@@ -17,6 +17,7 @@ import { reachSection } from './reach-section.ts';
 import { resistanceSection } from './resistance-section.ts';
 import { schedulesSection } from './schedules-section.ts';
 import { hasSoil, soilSection } from './soil-section.ts';
+import { hasStrikes, strikeSection } from './strike-section.ts';
 import { verdictSection } from './verdict-section.ts';
 import { waysSection } from './ways-section.ts';
 import { weakSection } from './weak-section.ts';
@@ -90,6 +91,7 @@ const sections: readonly SectionWriter[] = [
   { id: 'reach', write: reachSection },
   { id: 'resistances', write: resistanceSection },
   { id: 'soil', isThere: hasSoil, write: soilSection },
+  { id: 'strike', isThere: hasStrikes, write: strikeSection },
   { id: 'assumptions', write: assumptionsSection },
   { id: 'unknowns', write: unknownsSection },
   { id: 'photos', isThere: hasPhotos, write: (page, { photos }) => photosSection(page, photos) },

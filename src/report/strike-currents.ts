@@ -1,0 +1,70 @@
+import { percent } from '../drawing/chart-names.ts';
+import { strikePlan } from '../drawing/strike-plan.ts';
+import type { StudyStrikeConductor } from '../study/study-strike.ts';
+import { strikeReportWords } from '../words/strike-report-words.ts';
+import { type Block, cell, minor, paragraph, type Row, row, tableIfAny } from './block.ts';
+import { figure, partName, partNames, sayIn } from './page-context.ts';
+import { ampereOf, byGreatest, captionOf, type StrikeView, time } from './strike-view.ts';
+
+const words = strikeReportWords.current;
+/** Less of the stroke than this is told in one sentence. */
+const toldShare = 0.01;
+
+/** The plan of currents, what each piece of metal carries, and what each electrode lets into the soil. */
+export function currentBlocks(view: StrikeView): readonly Block[] {
+  const { conductors, electrodes } = view.strike;
+  if (conductors.length === 0 && electrodes.length === 0) return [];
+  return [minor(words.heading), ...planBlocks(view), ...conductorBlocks(view), ...electrodeBlocks(view)];
+}
+
+function planBlocks({ page, study, strike, id, ...view }: StrikeView): readonly Block[] {
+  const plan = strikePlan(study, strike);
+  if (plan === null) return [];
+  const caption = captionOf({ page, study, strike, id, ...view }, words.figure);
+  const list = partNames(page, plan.missing);
+  const missing = plan.missing.length === 0 ? [] : [paragraph(sayIn(page, words.missing, { list }))];
+  return [{ is: 'figure', id: `${id}-plan`, svg: plan.svg, caption }, ...missing];
+}
+
+function conductorBlocks(view: StrikeView): readonly Block[] {
+  const all = byGreatest(
+    view.strike.conductors,
+    (c) => c.peakA,
+    (c) => c.id,
+  );
+  const told = all.filter((c) => c.shareOfPeak >= toldShare);
+  const count = all.length - told.length;
+  return [
+    ...tableIfAny({
+      id: `${view.id}-conductors`,
+      caption: captionOf(view, words.caption),
+      head: [words.name, words.peak, words.share, words.after, words.action],
+      rows: told.map((c) => conductorRow(view, c)),
+    }),
+    ...(count === 0 ? [] : [paragraph(sayIn(view.page, words.less, { count }))]),
+  ];
+}
+
+function conductorRow({ page }: StrikeView, c: StudyStrikeConductor): Row {
+  return row(
+    cell(partName(page, c.id)),
+    cell(ampereOf(c.peakA)),
+    cell(percent(c.shareOfPeak)),
+    cell(time(c.atS)),
+    cell(figure(page, c.actionA2s, 'action')),
+  );
+}
+
+function electrodeBlocks(view: StrikeView): readonly Block[] {
+  const all = byGreatest(
+    view.strike.electrodes,
+    (e) => e.peakA,
+    (e) => e.id,
+  );
+  return tableIfAny({
+    id: `${view.id}-electrodes`,
+    caption: captionOf(view, words.electrodes),
+    head: [sayIn(view.page, words.electrode), words.peak, words.share],
+    rows: all.map((e) => row(cell(partName(view.page, e.id)), cell(ampereOf(e.peakA)), cell(percent(e.shareOfPeak)))),
+  });
+}

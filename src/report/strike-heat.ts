@@ -1,0 +1,71 @@
+import type { StudyStrikeConductor } from '../study/study-strike.ts';
+import { formatQuantity } from '../units/format.ts';
+import { strikeReportWords } from '../words/strike-report-words.ts';
+import { type Block, type Cell, cell, loudCell, minor, paragraph, row, tableIfAny } from './block.ts';
+import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
+import { byGreatest, captionOf, type StrikeView } from './strike-view.ts';
+
+const words = strikeReportWords.heat;
+/** A smaller rise is none to a reader. */
+const leastK = 1;
+const levels = ['I', 'II', 'III', 'IV'] as const;
+
+/** How warm each wire of known metal and section becomes, and which melts, in this stroke and at each protection level. */
+export function heatBlocks(view: StrikeView): readonly Block[] {
+  const { page, strike } = view;
+  const all = byGreatest(
+    strike.conductors,
+    (c) => c.peakA,
+    (c) => c.id,
+  );
+  const known = all.filter((c) => c.melts !== null || c.levels.length > 0);
+  if (known.length === 0) return [];
+  const unknown = all.filter((c) => !known.includes(c)).map((c) => c.id);
+  const list = partNames(page, unknown);
+  return [
+    minor(words.heading),
+    ...meltSentences(page, known).map(paragraph),
+    ...tableIfAny({
+      id: `${view.id}-heat`,
+      caption: captionOf(view, words.caption),
+      head: [words.name, words.now, ...levels.map((level) => sayIn(page, words.level, { level }))],
+      rows: known.map((c) =>
+        row(cell(partName(page, c.id)), riseCell(page, c), ...levels.map((l) => riseCell(page, atLevel(c, l)))),
+      ),
+    }),
+    paragraph(words.levels),
+    ...(unknown.length === 0 ? [] : [paragraph(sayIn(page, words.unknown, { list }))]),
+  ];
+}
+
+interface Rise {
+  readonly riseK: number | null;
+  readonly melts: boolean | null;
+}
+
+function atLevel(c: StudyStrikeConductor, level: string): Rise {
+  return c.levels.find((l) => l.level === level) ?? { riseK: null, melts: null };
+}
+
+/** In the site's own unit, the other below it. */
+function riseCell(page: PageContext, { riseK, melts }: Rise): Cell {
+  if (melts === true) return loudCell(words.melts);
+  if (riseK === null) return cell('–');
+  const shown = riseK < leastK ? { low: 0, high: leastK } : riseK;
+  const says = (system: 'us' | 'si') => formatQuantity(shown, 'temperature', system, { digits: 2 });
+  return page.speech.unitsFirst === 'us' ? cell(says('us'), says('si')) : cell(says('si'), says('us'));
+}
+
+function meltSentences(page: PageContext, known: readonly StudyStrikeConductor[]): readonly string[] {
+  const now = known.filter((c) => c.melts === true).map((c) => c.id);
+  const later = known.flatMap((c) => {
+    const melting = levels.filter((l) => atLevel(c, l).melts === true);
+    if (melting.length === 0) return [];
+    return [sayIn(page, words.atLevels, { part: partName(page, c.id), levels: melting })];
+  });
+  if (now.length === 0 && later.length === 0) return [words.noneMelts];
+  return [
+    ...(now.length === 0 ? [] : [sayIn(page, words.meltsNow, { list: partNames(page, now) })]),
+    ...(later.length === 0 ? [] : [sayIn(page, words.meltsAt, { list: later.join('; ') })]),
+  ];
+}

@@ -1,0 +1,62 @@
+import type { Study } from '../study/study.ts';
+import type { StudyStrike, StudyStrikeDifference } from '../study/study-strike.ts';
+import { formatQuantity } from '../units/format.ts';
+import { strikeReportWords } from '../words/strike-report-words.ts';
+import { type PageContext, partName, sayIn } from './page-context.ts';
+
+/** One strike on a page, and which of several it is. */
+export interface StrikeView {
+  readonly page: PageContext;
+  readonly study: Study;
+  readonly strike: StudyStrike;
+  /** `2`; null: the only one. */
+  readonly mark: string | null;
+  /** Begins the id of each table and figure. */
+  readonly id: string;
+}
+
+/** By this name the study calls distant soil. */
+const remoteEarth = 'remote earth';
+
+export function isRemote(part: string): boolean {
+  return part === remoteEarth;
+}
+
+/** Number and name of a part, or the region's word for distant soil. */
+export function endName({ page }: StrikeView, part: string): string {
+  return isRemote(part) ? sayIn(page, strikeReportWords.remote) : partName(page, part);
+}
+
+/** A caption that tells one strike's table from another's. */
+export function captionOf({ page, mark }: StrikeView, caption: string): string {
+  const says = sayIn(page, caption);
+  return mark === null ? says : sayIn(page, strikeReportWords.ofSeveral, { caption: says, mark });
+}
+
+/** Volts with the marks of a difference: `96.4 kV *`. */
+export function markedVolt(peakV: number, difference: StudyStrikeDifference): string {
+  const marks = marksOf(difference);
+  return `${volt(peakV)}${marks === '' ? '' : ` ${marks}`}`;
+}
+
+/** `*` beyond the range, `†` upper estimate, `‡` against distant soil. */
+export function marksOf({ a, b, route, isBeyond }: StudyStrikeDifference): string {
+  return `${isBeyond ? '*' : ''}${route === null ? '†' : ''}${isRemote(a) || isRemote(b) ? '‡' : ''}`;
+}
+
+export function volt(peakV: number): string {
+  return formatQuantity(peakV, 'voltage', 'si') ?? '';
+}
+
+export function ampereOf(peakA: number): string {
+  return formatQuantity(peakA, 'current', 'si') ?? '';
+}
+
+export function time(atS: number): string {
+  return formatQuantity(atS, 'time', 'si') ?? '';
+}
+
+/** The greatest first, then by id. */
+export function byGreatest<T>(all: readonly T[], size: (one: T) => number, id: (one: T) => string): readonly T[] {
+  return [...all].sort((x, y) => size(y) - size(x) || (id(x) < id(y) ? -1 : 1));
+}
