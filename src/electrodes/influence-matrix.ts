@@ -1,4 +1,4 @@
-import type { ImageSet, SoilImages } from '../soil/layer-images.ts';
+import type { SoilImages } from '../soil/layer-images.ts';
 import { meanInverseDistance } from './line-pair.ts';
 import type { Segments } from './segments.ts';
 import { type SortedImages, sortedImages, tailPotential } from './sorted-images.ts';
@@ -14,18 +14,12 @@ export function influenceMatrix(segments: Segments, images: SoilImages): Float64
   const { count, layer, sheathOhm } = segments;
   const matrix = new Float64Array(count * count);
   const nearness = nearnessIn(images);
-  const kept = new Map<ImageSet, SortedImages>();
-  const sorted = (set: ImageSet): SortedImages => {
-    const known = kept.get(set) ?? sortedImages(set);
-    kept.set(set, known);
-    return known;
-  };
   let near = new Int32Array(0);
   for (let row = 0; row < count; row++) {
     // segments of one layer come in stretches, and a stretch has one set of images
     for (let first = 0, end = 0; first <= row; first = end) {
       while (end <= row && layer[end] === layer[first]) end++;
-      const set = sorted(images.between(layer[first]!, layer[row]!));
+      const set = sortedImages(images.between(layer[first]!, layer[row]!));
       if (near.length < (end - first) * set.count) near = new Int32Array(count * set.count);
       const nearCount = addFar(matrix, segments, set, row, first, end, nearness, near);
       addNear(matrix, segments, set, row, nearness, near.subarray(0, nearCount));

@@ -15,8 +15,17 @@ export interface SortedImages {
   readonly tails: Float64Array;
 }
 
+/** Sorted before: many bodies are solved in one soil. */
+const kept = new WeakMap<ImageSet, SortedImages>();
+
 /** Sorts a set, and sums its tails from the last image back. */
 export function sortedImages(set: ImageSet): SortedImages {
+  const known = kept.get(set) ?? sorted(set);
+  kept.set(set, known);
+  return known;
+}
+
+function sorted(set: ImageSet): SortedImages {
   const { count } = set;
   const order = Array.from({ length: count }, (_, k) => k).sort(
     (a, b) => Math.abs(set.offsetM[a]!) - Math.abs(set.offsetM[b]!) || a - b,

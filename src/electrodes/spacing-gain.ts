@@ -1,5 +1,8 @@
 import type { Body } from './body.ts';
+import { influenceMatrix } from './influence-matrix.ts';
+import { leadingOhm } from './leading-ohm.ts';
 import { type ScaledSoil, scaledSolver } from './scaled-soil.ts';
+import { segmentsOf } from './segments.ts';
 
 export interface SpacingGain {
   readonly spacingM: number;
@@ -15,6 +18,10 @@ interface FlushOrSunkRod {
   readonly topM: number;
 }
 
+/** Pieces of each rod: within 0.3 %, and what one rod has of that the others have too. */
+const pieces = 10;
+const cutting = (): number => pieces;
+
 /** What a second rod like the first, joined to it, brings at several distances (m) from middle to middle. */
 export function spacingGains(
   rod: FlushOrSunkRod,
@@ -22,7 +29,7 @@ export function spacingGains(
   soil: ScaledSoil,
 ): readonly SpacingGain[] {
   return spacingsM.flatMap((spacingM) => {
-    const solved = scaledSolver([rodAt(rod, 0), rodAt(rod, spacingM)])(soil);
+    const solved = scaledSolver([rodAt(rod, 0), rodAt(rod, spacingM)], { cutting, finerUpTo: 0 })(soil);
     if (!solved.ok) return [];
     const [own, mutual] = [solved.resistanceOhm[0]!, solved.resistanceOhm[1]!];
     const ohm = (own + mutual) / 2;
@@ -32,19 +39,18 @@ export function spacingGains(
 
 /**
  * Resistance (ohm) of 1, 2, ... `most` rods like the first in a straight line, evenly spaced and joined: what each further
- * one still brings. null where they cannot be solved.
+ * one still brings. null where they cannot be solved. All are solved once: fewer are the first of them.
  */
 export function rodsInLine(
   rod: FlushOrSunkRod,
   spacingM: number,
   most: number,
-  soil: ScaledSoil,
+  { factor, images }: ScaledSoil,
 ): readonly (number | null)[] {
-  return Array.from({ length: most }, (_, more) => {
-    const runs = Array.from({ length: more + 1 }, (_, k) => rodAt(rod, k * spacingM).runs).flat();
-    const solved = scaledSolver([{ runs }])(soil);
-    return solved.ok ? solved.aloneOhm[0]! : null;
-  });
+  const rods = Array.from({ length: most }, (_, k) => rodAt(rod, k * spacingM));
+  const segments = segmentsOf(rods, images.soil, cutting);
+  const ohm = leadingOhm(influenceMatrix(segments, images), segments.count);
+  return rods.map((_, k) => (ohm === null ? null : ohm[segments.body.lastIndexOf(k)]! * factor));
 }
 
 function rodAt({ lengthM, radiusM, topM }: FlushOrSunkRod, eastM: number): Body {

@@ -3,6 +3,7 @@ import { depthCurve } from '../electrodes/depth-curve.ts';
 import type { ScaledSoil } from '../electrodes/scaled-soil.ts';
 import { rodsInLine, type SpacingGain, spacingGains } from '../electrodes/spacing-gain.ts';
 import type { Electrode } from '../site/site.ts';
+import type { SoilImages } from '../soil/layer-images.ts';
 import { middle } from '../units/interval.ts';
 import type { EarthCondition } from './earth-conditions.ts';
 import { type GroundSurface, groundSurfaces } from './ground-surface.ts';
@@ -70,7 +71,15 @@ function curveIn({ id, lengthM, radiusM, topM }: RodSize, { id: condition, groun
   const others = triedLengthsM.filter((tried) => Math.abs(tried / lengthM - 1) > 0.05);
   const lengths = [...others, lengthM].sort((a, b) => a - b);
   const { low, likely, high } = ground.images;
-  const at = (soil: ScaledSoil | null) => (soil === null ? [] : depthCurve({ radiusM, topM }, lengths, soil));
+  // soils that differ by a factor alone share their images, and so all but that factor
+  const solved = new Map<SoilImages, readonly (number | null)[]>();
+  const at = (soil: ScaledSoil | null): readonly (number | null)[] => {
+    if (soil === null) return [];
+    const { images, factor } = soil;
+    const unit = solved.get(images) ?? depthCurve({ radiusM, topM }, lengths, { images, factor: 1 });
+    solved.set(images, unit);
+    return unit.map((ohm) => (ohm === null ? null : ohm * factor));
+  };
   const [values, lows, highs] = [at(likely), at(low), at(high)];
   const points = lengths.flatMap((length, i) => {
     const value = values[i] ?? null;

@@ -3,7 +3,7 @@ import { depthCurve } from '../../src/electrodes/depth-curve.ts';
 import { type ScaledSoil, scaledSoils } from '../../src/electrodes/scaled-soil.ts';
 import { layeredSoil } from '../../src/soil/layered-soil.ts';
 import { footM, inchM } from './shapes.ts';
-import { off } from './solved.ts';
+import { finest, off, ohmOfBody, run } from './solved.ts';
 
 const soil = (ohmM: readonly number[], thickM: readonly number[] = []): ScaledSoil =>
   scaledSoils()(layeredSoil(ohmM, thickM));
@@ -32,6 +32,24 @@ describe('resistance of a rod against its length', () => {
     [[1000, 100], 1, 44.0316],
   ])('10 ft in %j ohm m, boundary at %d m: %d', (ohmM, boundaryM, ohm) => {
     expect(off(depthCurve(rod, [10 * footM], soil(ohmM, [boundaryM]))[0]!, ohm)).toBeLessThan(0.005);
+  });
+
+  it.each([
+    [[100], []],
+    [[300, 60], [2]],
+    [[60, 3000], [2]],
+    [
+      [4000, 300, 60],
+      [0.9, 2],
+    ],
+  ])('is at each length what that rod has by itself, cut finely: %j ohm m, %j m', (ohmM, thickM) => {
+    const lengths = [1.2, 1.8, 2.4, 3, 3.05, 6.1, 18.3];
+    const { images } = soil(ohmM, thickM);
+    const curve = depthCurve({ ...rod, topM: 0.1 }, lengths, { images, factor: 2 }) as readonly number[];
+    lengths.forEach((lengthM, k) => {
+      const alone = ohmOfBody({ runs: [run([0, 0, 0.1], [0, 0, 0.1 + lengthM], rod.radiusM)] }, images, finest);
+      expect(off(curve[k]!, 2 * alone)).toBeLessThan(0.005);
+    });
   });
 
   it('bends down where the rod reaches better soil, and hardly falls where it leaves it', () => {
