@@ -1,0 +1,156 @@
+/** What the command `strike` says. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
+export const strikeCommandWords = {
+  title: '{site}: a strike at {at}',
+  unnamed: 'Unnamed site',
+  inState: ', state {state}',
+  headings: {
+    put: 'WHAT WAS PUT IN',
+    asked: 'WHAT WAS ASKED FOR',
+    worst: 'WORST DIFFERENCES',
+    outside: 'OUTSIDE LINES AGAINST THE LOCAL CASE',
+    currents: 'WHERE THE CURRENT GOES',
+    joints: 'JOINTS',
+    cores: 'CORES',
+    fired: 'FIRED',
+    failures: 'IF ONE THING FAILS',
+    assumed: 'ASSUMED, OR LEFT OUT',
+    exact: 'HOW EXACT',
+  },
+  put: {
+    stroke: '{name}: {peak}, {wave} µs, steepest {steepest}, charge {charge}, {action} of heat in each ohm.',
+    source: '[from {document}{edition}{check}]',
+    edition: ', {edition}',
+    check: {
+      read: '',
+      'second-hand': '; as quoted elsewhere, check against your copy',
+      memory: '; from memory, check against your copy',
+      ours: '; our own figure',
+    },
+    rise: 'Against [remote ground]: {list}. How high depends on where [remote ground] is taken to be; differences of things close together do not.',
+    riseOf: '{part} {volt}',
+  },
+  differences: {
+    head: { kilovolt: 'kV', range: 'range, kV', perKiloampere: 'V per kA', perSteepness: 'V per kA/µs' },
+    pair: '{a} to {b}',
+    line: ' (by {by})',
+    reach: ' (in reach)',
+    remote: '[remote ground]',
+    none: 'No two things that a line joins, that are in one reach or that hang on the [service] stand apart.',
+    more: '... and {count} smaller ones; --json has them all.',
+    notAsked: 'Of {a} to {b} nothing can be said here; see what was left out.',
+    outside:
+      'A line from outside stays near [remote ground] until its protector fires, while the station rises: this is what stands across that protector, or across the radio where there is none.',
+    upper: '^ Places are not known, so this is worked out from lengths alone and is an upper estimate.',
+    beyond:
+      '* Longer ways than this front allows (the longest {longest}, the most {most}): travelling waves are not counted, and the figure can be low by up to 30 %.',
+    beyondUnknown:
+      '* Longer ways than this front allows: travelling waves are not counted, and the figure can be low by up to 30 %.',
+    ranges: 'Ranges run from the soil at its least resistivity to its greatest.',
+    route: 'A difference is what a cable laid straight between the two would see.',
+  },
+  currents: {
+    head: { kiloampere: 'kA', share: 'share', rise: 'warmer by', melts: 'melts' },
+    metal: 'Through metal, the most on any span:',
+    soil: 'Into the soil:',
+    label: '{id} ({what})',
+    unknown: 'unknown',
+    no: 'no',
+    left: '-',
+    leftNote: '- How warm supports and lines get is not worked out.',
+    yes: 'YES',
+    levels: 'at {list}',
+    notMuch: 'Less than {share} each: {list}.',
+    notMuchMore: 'Less than {share} each: {count} more; --json has them.',
+    more: '... and {count} smaller ones; --json has them all.',
+    none: 'No metal carries current.',
+    sum: 'Peaks come at different moments, so shares need not add up to the whole.',
+    levelNote:
+      '"At I" and so on: melts if its share were of the first positive stroke (10/350) of that protection level, which is many times hotter than this one.',
+    meltsNote: 'What melts lets go in the strike itself, and the figures above no longer hold.',
+    cords:
+      'Lines that carry current, the shield of a cable or the cord of a box: {list}. What their boxes see comes from it.',
+  },
+  joints: {
+    head: { kiloampere: 'kA', volt: 'volts across', energy: 'heat in it' },
+    unknown: 'unknown',
+    more: '... and {count} with less; --json has them all.',
+    likely:
+      'At the likely resistance of each kind where nobody read one; loose or corroded, a joint gets many times this.',
+  },
+  cores: {
+    head: { kilovolt: 'kV' },
+    label: '{line} at {at}',
+    intro: 'Core against shield, what the current in the shield brings over:',
+    more: '... and {count} smaller ones; --json has them all.',
+  },
+  fired: {
+    one: '{arrester} after {after}.',
+    none: 'None, in this calculation.',
+    others: 'Not fired in it: {list}. What was taken of protectors stands below.',
+  },
+  failures: {
+    head: { lost: 'Without: what then grows most', before: 'kV before', after: 'kV after' },
+    row: '{lost}: {a} to {b}',
+    separates:
+      'Without {lost} no metal leads from {list} to the soil: it would flash over to something, and no figure can be named.',
+    lessOne: 'One other raises no difference by {share} or more.',
+    less: 'Of {count} others none raises a difference by {share} or more.',
+    more: '... and {count} that matter less; --json has them all.',
+  },
+  exact: {
+    solve:
+      '{branches} branches and {loops} loops in {steps} steps. Error of the steps: {error}. Energy put in and energy accounted for differ by {energy}. What was typed is less exact than that.',
+    quasi:
+      'Quasi-static: no travelling waves, no leader from the ground, no corona. Such figures hold within 6 % while no way is longer than {most} for this front; the longest here is {longest}.',
+    quasiShort: 'Quasi-static: no travelling waves, no leader from the ground, no corona.',
+    moreAssumed: '... and {count} more; --json has them all.',
+  },
+  caution:
+    'Worked out from what somebody typed; no inspection, no measurement, and no promise that damage cannot happen. A strike can be larger than this one and jump where no metal leads. A few hundred volts can kill. Stay away from masts, cables, radios and [electrode]s when a storm is near, and do no work on them. Local code, the [authority] and a [electrician] decide.',
+  verdict: {
+    worst: 'Worst: {a} to {b}, {volt}.',
+    melts: 'Melts: {list}.',
+    meltsUnknown: 'Whether it melts cannot be told of {count} {count?conductor:conductors}.',
+  },
+  next: {
+    without: 'Next: evenground without {file} {lost}',
+    check: 'Next: evenground check {file}',
+    soil: 'Next: evenground soil {file}',
+  },
+  refused: 'A strike at {at} cannot be worked out: {why}',
+} as const;
+
+/** What is wrong with what was asked of the command `strike`, and what to type. */
+export const strikeOptionWords = {
+  current: {
+    'unit-missing': '--current: `{text}` has no unit. Type it behind the figure: --current "30 kA".',
+    'unit-unknown': '--current: `{unit}` in `{text}` is no unit of a current. Type A or kA: --current "30 kA".',
+    'unit-of-other-kind': '--current: `{text}` is for {kind}, not for a current. Type A or kA: --current "30 kA".',
+    'unit-ambiguous': '--current: `{unit}` in `{text}` can mean two things. Type A or kA: --current "30 kA".',
+    'not-a-number': '--current: `{text}` cannot be read as a current. Type a figure with its unit: --current "30 kA".',
+    'zero-or-negative':
+      '--current: `{text}` is no strike; it has to be more than zero. Type the size of the peak: --current "30 kA".',
+    'range-reversed':
+      '--current: `{text}` goes from more to less, and one strike has one peak. Type one figure: --current "30 kA".',
+    'decimal-comma': '--current: `{text}` holds a comma. Type a point before the decimals: --current "{corrected}".',
+    'over-range-not-here':
+      '--current: `{text}` is what an instrument shows. Type a figure with its unit: --current "30 kA".',
+    range: '--current: `{text}` is a range, and one strike has one peak. Ask twice, once for each end.',
+    size: '--current: `{text}` is no stroke that was ever recorded. Peaks are taken from {leastA} to {mostA}; most first strokes have 10 to 100 kA.',
+  },
+  wave: {
+    unknown: '--wave: `{text}` is no wave that is known here{near} Waves: {list}.',
+    near: '; did you mean {near}?',
+    each: {
+      '10/350': '10/350 (first positive stroke)',
+      '1/200': '1/200 (first negative stroke)',
+      '0.25/100': '0.25/100 (a later stroke of a flash)',
+      '8/20': '8/20 (current of test generators)',
+      '1.2/50': '1.2/50 (voltage of test generators, here as a current)',
+    },
+  },
+  between: {
+    shape: '--between: `{text}` is not a pair. Type two names with a comma between them: --between radio,main-panel.',
+    same: '--between: `{text}` names one thing twice, and nothing stands between it and itself.',
+  },
+} as const;
