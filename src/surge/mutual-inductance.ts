@@ -1,4 +1,4 @@
-import { farMutual, farOrder } from './far-mutual.ts';
+import { farMutual, farPoints } from './far-mutual.ts';
 import { nearParallelMutual } from './near-parallel-mutual.ts';
 import { parallelMutual } from './parallel-mutual.ts';
 import { pieceGap } from './piece-gap.ts';
@@ -41,13 +41,20 @@ function inverseDistances(p: PackedPieces, i: number, j: number, cosine: number)
   const halfB = p.halfM[j]!;
   const radius = Math.max(p.radiusM[i]!, p.radiusM[j]!);
   const distance = Math.sqrt(dx * dx + dy * dy + dz * dz);
+  const pointsA = farPoints((distance - halfB) / halfA);
+  const pointsB = farPoints((distance - halfA) / halfB);
   const apart = parallelLines(p, i, j, radius, distance + halfA + halfB);
-  const order = farOrder((distance - halfB) / halfA, (distance - halfA) / halfB);
-  if (order > 0) return farMutual(p, i, j, order, apart < 0 ? 0 : thicknessSquared(radius, apart));
-  if (apart < 0) return nearSkew(p, i, j, cosine, thicknessSquared(radius, gap(p, i, j, radius, distance)));
-  const alongA = dx * p.ux[i]! + dy * p.uy[i]! + dz * p.uz[i]!;
-  return parallelMutual(alongA, Math.max(apart, radius), 2 * halfA, 2 * halfB);
+  if (apart >= 0) {
+    if (distance > parallelFar * (halfA + halfB)) return farMutual(p, i, j, 2, 2, thicknessSquared(radius, apart));
+    const along = dx * p.ux[i]! + dy * p.uy[i]! + dz * p.uz[i]!;
+    return parallelMutual(along, Math.max(apart, radius), 2 * halfA, 2 * halfB);
+  }
+  if (pointsA > 0 && pointsB > 0) return farMutual(p, i, j, pointsA, pointsB, 0);
+  return nearSkew(p, i, j, cosine, thicknessSquared(radius, gap(p, i, j, radius, distance)));
 }
+
+/** In half lengths of both: from here two points along each err by less than 2e-10, and the closed form has lost 1e-11. */
+const parallelFar = 150;
 
 function thicknessSquared(radiusM: number, gapM: number): number {
   return Math.max(0, radiusM * radiusM - gapM * gapM);
@@ -114,15 +121,16 @@ function nearSkew(p: PackedPieces, i: number, j: number, cosine: number, thickne
   const middleA = (alongA - cosine * alongB) / sineSquared;
   const middleB = (cosine * alongA - alongB) / sineSquared;
   const across = nx * dx + ny * dy + nz * dz;
-  return skewMutual({
-    a0: middleA - halfAM,
-    a1: middleA + halfAM,
-    b0: middleB - halfBM,
-    b1: middleB + halfBM,
+  const apartSquared = (across * across) / sineSquared + thicknessSquaredM2;
+  return skewMutual(
+    middleA - halfAM,
+    middleA + halfAM,
+    middleB - halfBM,
+    middleB + halfBM,
     cosine,
-    sine: Math.sqrt(sineSquared),
-    apartM: Math.sqrt((across * across) / sineSquared + thicknessSquaredM2),
-  });
+    sineSquared,
+    apartSquared,
+  );
 }
 
 /** Square of the sine below which the closed form has lost too many digits. */

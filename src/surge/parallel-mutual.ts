@@ -15,6 +15,9 @@ export function parallelMutual(shiftM: number, apartM: number, lengthAM: number,
   return secondIntegral(shiftM + half, apartM) + secondIntegral(shiftM - half, apartM) - middle;
 }
 
+/** With asinh written out as a logarithm, which is the faster. */
 function secondIntegral(u: number, d: number): number {
-  return u * Math.asinh(u / d) - Math.sqrt(u * u + d * d);
+  const far = Math.sqrt(u * u + d * d);
+  const size = Math.abs(u);
+  return size * Math.log((size + far) / d) - far;
 }
