@@ -1,6 +1,7 @@
 import { endsOf, type Segments } from './segments.ts';
 import type { SolvedBodies } from './solve-bodies.ts';
-import { potentialAt } from './surface-potential.ts';
+import { readable } from './surface-grid.ts';
+import { surfacePotential } from './surface-potential.ts';
 
 /** Potential of the surface along a straight line on the plan, and the worst pace on it. */
 export interface StepLine {
@@ -14,13 +15,14 @@ export interface StepLine {
 /** A pace, and the reach of an arm, metres: IEEE Std 80-2000, clause 8, and IEC 60479-1 (both from memory). */
 const paceM = 1;
 const reachM = 1;
-/** Points to a pace; paces are tried from each. */
+/** Points to a pace, so far from the metal that the line begins at, metres; paces are tried from each. */
 const perPace = 4;
+const nearM = 20;
 
 /**
  * Shares along a line of at least `lengthM` from a place on the plan in a direction (unit vector), all bodies at the
- * potentials given (volt, one per body). The worst pace is that of the points tried: a quarter of a metre to either side it
- * may be a little worse, where the line passes over metal between two points.
+ * potentials given (volt, one per body). There are four points to a pace as far as 20 m, beyond that one. The worst pace is that
+ * of the points tried: to either side of them it may be a little worse, where the line passes over metal between two.
  */
 export function stepLine(
   solved: SolvedBodies,
@@ -29,14 +31,14 @@ export function stepLine(
   [east, north]: readonly [number, number],
   lengthM: number,
 ): StepLine {
-  const count = Math.ceil((lengthM * perPace) / paceM) + 1;
-  const distances = Array.from({ length: count }, (_, k) => (k * paceM) / perPace);
-  const points = Float64Array.from(distances.flatMap((d) => [fromM[0] + d * east, fromM[1] + d * north, 0]));
-  const share = potentialAt(solved, bodyV, points);
+  const distances = distancesOf(lengthM);
+  const places = Float64Array.from(distances.flatMap((d) => [fromM[0] + d * east, fromM[1] + d * north]));
+  const share = Array.from(surfacePotential(solved, bodyV, places), readable);
   let step = { share: 0, atM: 0 };
-  for (let k = 0; k + perPace < count; k++) {
-    const difference = Math.abs(share[k]! - share[k + perPace]!);
-    if (difference > step.share) step = { share: difference, atM: distances[k]! };
+  for (const [k, atM] of distances.entries()) {
+    const ahead = distances.indexOf(atM + paceM, k);
+    const difference = ahead < 0 ? 0 : Math.abs(share[k]! - share[ahead]!);
+    if (difference > step.share) step = { share: readable(difference), atM };
   }
   const endM = distances.at(-1)!;
   return {
@@ -45,6 +47,12 @@ export function stepLine(
     points: distances.map((distanceM, k) => ({ distanceM, share: share[k]! })),
     step,
   };
+}
+
+function distancesOf(lengthM: number): readonly number[] {
+  const distances = [0];
+  for (let d = 0; d < lengthM; distances.push(d)) d += d < nearM ? paceM / perPace : paceM;
+  return distances;
 }
 
 /** Greatest difference between metal at a potential and the ground that somebody stands on who touches it: eight directions. */
@@ -57,10 +65,10 @@ export function touchShare(
   const around = Float64Array.from(
     [0, 1, 2, 3, 4, 5, 6, 7].flatMap((k) => {
       const angle = (k * Math.PI) / 4;
-      return [eastM + reachM * Math.cos(angle), northM + reachM * Math.sin(angle), 0];
+      return [eastM + reachM * Math.cos(angle), northM + reachM * Math.sin(angle)];
     }),
   );
-  return Math.max(...potentialAt(solved, bodyV, around).map((volt) => Math.abs(metalV - volt)));
+  return readable(Math.max(...surfacePotential(solved, bodyV, around).map((volt) => Math.abs(metalV - volt))));
 }
 
 /** Where some of the bodies reach furthest east, on the plan; the first of several. */

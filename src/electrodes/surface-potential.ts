@@ -1,7 +1,9 @@
 import type { ImageSet } from '../soil/layer-images.ts';
 import { layerAt } from '../soil/layered-soil.ts';
+import type { SoilPoint } from './body.ts';
 import type { Segments } from './segments.ts';
 import type { SolvedBodies } from './solve-bodies.ts';
+import { surfaceKernels } from './surface-kernel.ts';
 
 /**
  * Potential against remote earth (volt) at points in the soil, for given potentials of all bodies (volt, one per body).
@@ -16,16 +18,54 @@ export function potentialAt(solved: SolvedBodies, bodyV: ArrayLike<number>, poin
   const count = pointsM.length / 3;
   const potential = new Float64Array(count);
   for (let p = 0; p < count; p++) {
-    const receiver = layerAt(images.soil, pointsM[3 * p + 2]!);
+    const point = [pointsM[3 * p]!, pointsM[3 * p + 1]!, pointsM[3 * p + 2]!] as const;
+    const receiver = layerAt(images.soil, point[2]);
     let sum = 0;
     for (let j = 0; j < segments.count; j++) {
       const set = images.between(segments.layer[j]!, receiver);
-      sum += currents[j]! * segmentOhm(segments, set, j, pointsM, p);
+      sum += currents[j]! * segmentOhm(segments, set, j, point);
     }
     potential[p] = sum;
   }
   return potential;
 }
+
+/**
+ * The same for the surface, at many places on the plan (east and north, two numbers each), in a tenth of the time. Farther than
+ * three of its lengths a segment is two points, at which a polynomial of third degree is integrated exactly (Gauss and
+ * Legendre; out by 1e-4 of its share there and by the fourth power less beyond). No place has more than the highest of the
+ * bodies, or less than the lowest or remote earth, as no potential does where no current comes from.
+ */
+export function surfacePotential(solved: SolvedBodies, bodyV: ArrayLike<number>, placesM: Float64Array): Float64Array {
+  const currents = segmentCurrents(solved, bodyV);
+  const { images, segments } = solved;
+  const { middleM, along, lengthM, layer } = segments;
+  const kernels = surfaceKernels(images);
+  const potential = new Float64Array(placesM.length / 2);
+  for (let j = 0; j < segments.count; j++) {
+    const half = currents[j]! / 2;
+    if (half === 0) continue;
+    const [x, y, z] = [middleM[3 * j]!, middleM[3 * j + 1]!, middleM[3 * j + 2]!];
+    const arm = lengthM[j]! / Math.sqrt(12);
+    const [ax, ay, az] = [arm * along[3 * j]!, arm * along[3 * j + 1]!, arm * along[3 * j + 2]!];
+    const [upper, lower] = [kernels(layer[j]!, z - az), kernels(layer[j]!, z + az)];
+    const set = images.between(layer[j]!, 0);
+    const nearM2 = nearSquared * lengthM[j]! * lengthM[j]! - z * z;
+    for (let p = 0; p < potential.length; p++) {
+      const [east, north] = [placesM[2 * p]!, placesM[2 * p + 1]!];
+      const [dx, dy] = [east - x, north - y];
+      potential[p]! +=
+        dx * dx + dy * dy < nearM2
+          ? 2 * half * segmentOhm(segments, set, j, [east, north, 0])
+          : half * (upper((dx + ax) ** 2 + (dy + ay) ** 2) + lower((dx - ax) ** 2 + (dy - ay) ** 2));
+    }
+  }
+  const [least, most] = [Math.min(0, ...Array.from(bodyV)), Math.max(0, ...Array.from(bodyV))];
+  return potential.map((volt) => Math.min(most, Math.max(least, volt)));
+}
+
+/** Square of the distance, in lengths, from which two points do. */
+const nearSquared = 9;
 
 /** Ampere from each segment into the soil, for given potentials of the bodies. */
 export function segmentCurrents({ leakage, segments }: SolvedBodies, bodyV: ArrayLike<number>): Float64Array {
@@ -40,11 +80,11 @@ export function segmentCurrents({ leakage, segments }: SolvedBodies, bodyV: Arra
 /** Square of the distance, in lengths, from which second moments do. */
 const farSquared = 16;
 
-/** Volt at point p per ampere from segment j. */
-function segmentOhm(segments: Segments, set: ImageSet, j: number, pointsM: Float64Array, p: number): number {
+/** Volt at a point per ampere from segment j. */
+function segmentOhm(segments: Segments, set: ImageSet, j: number, [x, y, z]: SoilPoint): number {
   const { middleM, along, lengthM, radiusM } = segments;
-  const dx = pointsM[3 * p]! - middleM[3 * j]!;
-  const dy = pointsM[3 * p + 1]! - middleM[3 * j + 1]!;
+  const dx = x - middleM[3 * j]!;
+  const dy = y - middleM[3 * j + 1]!;
   const level = dx * dx + dy * dy;
   const [length, width] = [lengthM[j]!, radiusM[j]! * radiusM[j]!];
   const levelAlong = along[3 * j]! * dx + along[3 * j + 1]! * dy;
@@ -52,7 +92,7 @@ function segmentOhm(segments: Segments, set: ImageSet, j: number, pointsM: Float
   const { count, strengthOhmM, sign, offsetM } = set;
   let sum = 0;
   for (let k = 0; k < count; k++) {
-    const dz = pointsM[3 * p + 2]! - offsetM[k]! - sign[k]! * middleM[3 * j + 2]!;
+    const dz = z - offsetM[k]! - sign[k]! * middleM[3 * j + 2]!;
     const squared = level + dz * dz;
     const isFar = squared > farSquared * length * length;
     const shift = levelAlong + sign[k]! * down * dz;

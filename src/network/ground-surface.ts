@@ -3,7 +3,8 @@ import { siteIndex } from '../bonding/site-index.ts';
 import { liftedPotentials } from '../electrodes/lifted-potentials.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import { eastEndOf, type StepLine, stepLine, touchShare } from '../electrodes/step-and-touch.ts';
-import { extentOf, type SurfaceGrid, surfaceGrid } from '../electrodes/surface-grid.ts';
+import { isSameSurface, metalBelow } from '../electrodes/surface-alike.ts';
+import { extentOf, gridFrame, type SurfaceGrid, surfaceGrid } from '../electrodes/surface-grid.ts';
 import { positionsOf } from '../site/positions-of.ts';
 import type { Position } from '../site/site.ts';
 import type { Ground } from './ground.ts';
@@ -25,11 +26,15 @@ const leastLineM = 10;
 export function groundSurfaces(run: BondingRun, ground: Ground): readonly GroundSurface[] {
   const solved = ground.together.likely;
   if (solved === null) return [];
+  const drawn: Drawn[] = [];
   return run.bonding.groups.flatMap((group) => {
     if (!group.electrodes.some((e) => ground.partAt.includes(e))) return [];
     const members = groupBodies(group, ground);
     const bodyV = liftedPotentials(solved, members, tiedOutside(ground, members));
-    return bodyV === null ? [] : [surfaceOf(run, group, solved, bodyV, members)];
+    if (bodyV === null) return [];
+    const { grid, line } = drawnSurface({ solved, bodyV, members }, drawn);
+    const { step, ...along } = line;
+    return [{ group: group.id, grid, line: along, step, touch: touchOf(run, group, solved, bodyV) }];
   });
 }
 
@@ -42,19 +47,36 @@ function tiedOutside({ partAt }: Ground, members: readonly number[]): readonly (
   return [...pieces.values()].filter((own) => own.length > 1);
 }
 
-function surfaceOf(
-  run: BondingRun,
-  group: { readonly id: string; readonly parts: readonly string[] },
-  solved: SolvedBodies,
-  bodyV: Float64Array,
-  members: readonly number[],
-): GroundSurface {
-  const { eastM, westM } = extentOf(solved.segments, members);
+interface Lifted {
+  readonly solved: SolvedBodies;
+  readonly bodyV: Float64Array;
+  readonly members: readonly number[];
+}
+
+interface Drawn {
+  readonly metal: string;
+  readonly grid: SurfaceGrid;
+  readonly line: StepLine;
+}
+
+/** Lone rods far from anything are many: one that lies like one before it has the same grid and line at its own place. */
+function drawnSurface({ solved, bodyV, members }: Lifted, drawn: Drawn[]): Drawn {
+  const { segments } = solved;
+  const frame = gridFrame(segments, members);
+  const metal = metalBelow(segments, frame, members);
   // from the outermost metal outwards, where the surface falls off steepest
-  const start = eastEndOf(solved.segments, members);
-  const { step, ...line } = stepLine(solved, bodyV, start, [1, 0], Math.max(leastLineM, (eastM - westM) / 2));
-  const touch = touchOf(run, group, solved, bodyV);
-  return { group: group.id, grid: surfaceGrid(solved, bodyV, members), line, step, touch };
+  const start = eastEndOf(segments, members);
+  const alike = drawn.find((d) => d.metal === metal && isSameSurface(solved, bodyV, frame, d.grid));
+  if (alike !== undefined) {
+    const lengthM = alike.line.toM[0] - alike.line.fromM[0];
+    const line = { ...alike.line, fromM: start, toM: [start[0] + lengthM, start[1]] as const };
+    return { metal, grid: { ...frame, share: alike.grid.share }, line };
+  }
+  const { eastM, westM } = extentOf(segments, members);
+  const line = stepLine(solved, bodyV, start, [1, 0], Math.max(leastLineM, (eastM - westM) / 2));
+  const made = { metal, grid: surfaceGrid(solved, bodyV, frame), line };
+  drawn.push(made);
+  return made;
 }
 
 /** Nobody on the ground reaches what stands higher, metres: IEC 60364-4-41, arm's reach (from memory). */

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Body, SoilPoint } from '../../src/electrodes/body.ts';
 import type { SolvedBodies } from '../../src/electrodes/solve-bodies.ts';
-import { potentialAt, segmentCurrents } from '../../src/electrodes/surface-potential.ts';
+import { potentialAt, segmentCurrents, surfacePotential } from '../../src/electrodes/surface-potential.ts';
+import { soilImages } from '../../src/soil/layer-images.ts';
+import { layeredSoil } from '../../src/soil/layered-soil.ts';
 import { pointPotential } from '../../src/soil/point-potential.ts';
 import { inchM } from './shapes.ts';
 import { bodyFrom, layered, off, ring, run, solved, uniform } from './solved.ts';
@@ -180,5 +182,60 @@ describe('potential of the surface', () => {
     both.forEach((volt, i) => {
       expect(volt).toBeCloseTo(2 * one[i]! - 3 * other[i]!, 12);
     });
+  });
+});
+
+describe('potential of many places of the surface', () => {
+  const bodies: readonly Body[] = [
+    rod(3, 0.008),
+    { runs: [run([2, 1, 0.5], [20, 9, 0.5], 0.004)] },
+    { runs: [run([5, -5, 0.3], [9, -6, 1.9], 0.004)] },
+  ];
+  const places: readonly (readonly [number, number])[] = Array.from({ length: 900 }, (_, k) => [
+    -14.9 + 1.3 * (k % 30),
+    -18.7 + 1.3 * Math.floor(k / 30),
+  ]);
+  const onSurface = (answer: SolvedBodies, bodyV: readonly number[]): Float64Array =>
+    surfacePotential(answer, bodyV, Float64Array.from(places.flat()));
+
+  it.each([
+    [[100], []],
+    [[300, 60], [2]],
+    [[60, 3000], [2]],
+    [
+      [4000, 300, 60],
+      [0.9, 2],
+    ],
+    [[10, 1e5], [0.3]],
+    [[1e5, 10], [0.3]],
+    [
+      [5000, 20, 8000, 100],
+      [0.2, 1.5, 0.4],
+    ],
+  ])('is that of each point by itself, to 1e-5 of the rise: %j ohm m, %j m', (ohmM, thickM) => {
+    for (const images of [layered(ohmM, thickM), soilImages(layeredSoil(ohmM, thickM), 'coarse')]) {
+      const answer = solved(bodies, images, { cutting: () => 6, finerUpTo: 0 });
+      const each = potentialAt(answer, [1, 0.3, -0.2], Float64Array.from(places.flatMap((place) => [...place, 0])));
+      const all = onSurface(answer, [1, 0.3, -0.2]);
+      all.forEach((volt, p) => {
+        expect(Math.abs(volt - each[p]!)).toBeLessThan(1e-5);
+      });
+    }
+  });
+
+  it('is never above the metal, nor below remote earth, even over a rod cut coarsely', () => {
+    const answer = solved([rod(2.4, 0.008), rod(2.4, 0.008, 30)], layered([110, 60], [1.8]), {
+      cutting: () => 4,
+      finerUpTo: 0,
+    });
+    const heads = Float64Array.of(0, 0, 0.001, 0, 30, 0, 300, 300);
+    // over the axis of the first piece the figure of the elements themselves is beyond the metal's
+    expect(potentialAt(answer, [1, 0], Float64Array.of(0, 0, 0))[0]!).toBeGreaterThan(1);
+    for (const volt of surfacePotential(answer, [1, 0], heads)) {
+      expect(volt).toBeLessThanOrEqual(1);
+      expect(volt).toBeGreaterThanOrEqual(0);
+    }
+    for (const volt of surfacePotential(answer, [-2, -1], heads)) expect(volt).toBeLessThanOrEqual(0);
+    expect(surfacePotential(answer, [1, 0], heads)[0]).toBe(1);
   });
 });
