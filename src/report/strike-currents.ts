@@ -3,12 +3,14 @@ import { strikePlan } from '../drawing/strike-plan.ts';
 import type { StudyStrikeConductor } from '../study/study-strike.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, cell, minor, paragraph, type Row, row, tableIfAny } from './block.ts';
-import { figure, partName, partNames, sayIn } from './page-context.ts';
-import { ampereOf, byGreatest, captionOf, type StrikeView, time } from './strike-view.ts';
+import { figure, partName, sayIn } from './page-context.ts';
+import { ampereOf, byGreatest, captionOf, restBlocks, type StrikeView, someNames, time } from './strike-view.ts';
 
 const words = strikeReportWords.current;
 /** Less of the stroke than this is told in one sentence. */
 const toldShare = 0.01;
+/** The rest stands in the study file. */
+const mostRows = 24;
 
 /** The plan of currents, what each piece of metal carries, and what each electrode lets into the soil. */
 export function currentBlocks(view: StrikeView): readonly Block[] {
@@ -17,13 +19,13 @@ export function currentBlocks(view: StrikeView): readonly Block[] {
   return [minor(words.heading), ...planBlocks(view), ...conductorBlocks(view), ...electrodeBlocks(view)];
 }
 
-function planBlocks({ page, study, strike, id, ...view }: StrikeView): readonly Block[] {
+function planBlocks(view: StrikeView): readonly Block[] {
+  const { page, study, strike, id } = view;
   const plan = strikePlan(study, strike);
   if (plan === null) return [];
-  const caption = captionOf({ page, study, strike, id, ...view }, words.figure);
-  const list = partNames(page, plan.missing);
+  const list = someNames(view, plan.missing);
   const missing = plan.missing.length === 0 ? [] : [paragraph(sayIn(page, words.missing, { list }))];
-  return [{ is: 'figure', id: `${id}-plan`, svg: plan.svg, caption }, ...missing];
+  return [{ is: 'figure', id: `${id}-plan`, svg: plan.svg, caption: captionOf(view, words.figure) }, ...missing];
 }
 
 function conductorBlocks(view: StrikeView): readonly Block[] {
@@ -39,8 +41,9 @@ function conductorBlocks(view: StrikeView): readonly Block[] {
       id: `${view.id}-conductors`,
       caption: captionOf(view, words.caption),
       head: [words.name, words.peak, words.share, words.after, words.action],
-      rows: told.map((c) => conductorRow(view, c)),
+      rows: told.slice(0, mostRows).map((c) => conductorRow(view, c)),
     }),
+    ...restBlocks(view, told.length, mostRows),
     ...(count === 0 ? [] : [paragraph(sayIn(view.page, words.less, { count }))]),
   ];
 }
@@ -61,10 +64,13 @@ function electrodeBlocks(view: StrikeView): readonly Block[] {
     (e) => e.peakA,
     (e) => e.id,
   );
-  return tableIfAny({
+  const table = tableIfAny({
     id: `${view.id}-electrodes`,
     caption: captionOf(view, words.electrodes),
     head: [sayIn(view.page, words.electrode), words.peak, words.share],
-    rows: all.map((e) => row(cell(partName(view.page, e.id)), cell(ampereOf(e.peakA)), cell(percent(e.shareOfPeak)))),
+    rows: all
+      .slice(0, mostRows)
+      .map((e) => row(cell(partName(view.page, e.id)), cell(ampereOf(e.peakA)), cell(percent(e.shareOfPeak)))),
   });
+  return [...table, ...restBlocks(view, all.length, mostRows)];
 }

@@ -4,7 +4,7 @@ import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, cell, listCell, minor, paragraph, type Row, row, tableIfAny } from './block.ts';
 import { figure, partName, sayIn } from './page-context.ts';
 import { matrixBlocks } from './strike-matrix.ts';
-import { byGreatest, captionOf, endName, markedVolt, type StrikeView, time, volt } from './strike-view.ts';
+import { byGreatest, captionOf, endName, markedVolt, restBlocks, type StrikeView, time, volt } from './strike-view.ts';
 
 const words = strikeReportWords.between;
 /** Rows of the table of worst differences; those asked for by name stand in it whatever their size. */
@@ -22,7 +22,6 @@ export function differenceBlocks(view: StrikeView): readonly Block[] {
   if (between.length === 0) return outsideBlocks(view);
   const { page } = view;
   const shown = between.filter((d, i) => i < mostRows || d.why === 'asked');
-  const all = String(between.length);
   return [
     minor(sayIn(page, words.heading)),
     ...tableIfAny({
@@ -32,7 +31,7 @@ export function differenceBlocks(view: StrikeView): readonly Block[] {
       head: [words.pair, words.peak, words.after, words.perKiloampere, words.perSteepness, words.why],
       rows: shown.map((d) => differenceRow(view, d)),
     }),
-    ...(shown.length < between.length ? [paragraph(sayIn(page, strikeReportWords.others, { all }))] : []),
+    ...restBlocks(view, between.length, shown.length),
     paragraph(sayIn(page, words.per)),
     ...markBlocks(view, shown),
     ...matrixBlocks(view, between),

@@ -3,7 +3,7 @@ import type { StudyStrikeFailure } from '../study/study-strike.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, cell, listCell, minor, paragraph, type Row, row, tableIfAny } from './block.ts';
 import { partName, partNames, sayIn } from './page-context.ts';
-import { captionOf, endName, marksOf, type StrikeView, volt } from './strike-view.ts';
+import { captionOf, endName, marksOf, restBlocks, type StrikeView, volt } from './strike-view.ts';
 
 const words = strikeReportWords.failures;
 const mostRows = 20;
@@ -27,9 +27,7 @@ export function failureBlocks(view: StrikeView): readonly Block[] {
       head: [words.lost, words.separates, words.pair, words.change],
       rows: shown.map((f) => failureRow(view, f)),
     }),
-    ...(shown.length === matters.length
-      ? []
-      : [paragraph(sayIn(page, strikeReportWords.others, { all: String(matters.length) }))]),
+    ...restBlocks(view, matters.length, mostRows),
     ...(count === 0 ? [] : [paragraph(sayIn(page, words.none, { count }))]),
   ];
 }

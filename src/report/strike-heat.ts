@@ -2,15 +2,17 @@ import type { StudyStrikeConductor } from '../study/study-strike.ts';
 import { formatQuantity } from '../units/format.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, type Cell, cell, loudCell, minor, paragraph, row, tableIfAny } from './block.ts';
-import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
-import { byGreatest, captionOf, type StrikeView } from './strike-view.ts';
+import { type PageContext, partName, sayIn } from './page-context.ts';
+import { byGreatest, captionOf, restBlocks, type StrikeView, someNames } from './strike-view.ts';
 
 const words = strikeReportWords.heat;
 /** A smaller rise is none to a reader. */
 const leastK = 1;
+/** The rest, cooler or of less current, stands in the study file. */
+const mostRows = 24;
 const levels = ['I', 'II', 'III', 'IV'] as const;
 
-/** How warm each wire of known metal and section becomes, and which melts, in this stroke and at each protection level. */
+/** How warm each wire of known metal and section becomes, those first that melt, in this stroke and at each protection level. */
 export function heatBlocks(view: StrikeView): readonly Block[] {
   const { page, strike } = view;
   const all = byGreatest(
@@ -18,22 +20,25 @@ export function heatBlocks(view: StrikeView): readonly Block[] {
     (c) => c.peakA,
     (c) => c.id,
   );
-  const known = all.filter((c) => c.melts !== null || c.levels.length > 0);
-  if (known.length === 0) return [];
+  const known = all.filter((c) => c.melts !== null || c.levels.length > 0).sort((x, y) => meltings(y) - meltings(x));
+  if (all.length === 0) return [];
   const unknown = all.filter((c) => !known.includes(c)).map((c) => c.id);
-  const list = partNames(page, unknown);
+  const list = someNames(view, unknown);
   return [
     minor(words.heading),
-    ...meltSentences(page, known).map(paragraph),
+    ...(known.length === 0 ? [] : meltSentences(view, known).map(paragraph)),
     ...tableIfAny({
       id: `${view.id}-heat`,
       caption: captionOf(view, words.caption),
       head: [words.name, words.now, ...levels.map((level) => sayIn(page, words.level, { level }))],
-      rows: known.map((c) =>
-        row(cell(partName(page, c.id)), riseCell(page, c), ...levels.map((l) => riseCell(page, atLevel(c, l)))),
-      ),
+      rows: known
+        .slice(0, mostRows)
+        .map((c) =>
+          row(cell(partName(page, c.id)), riseCell(page, c), ...levels.map((l) => riseCell(page, atLevel(c, l)))),
+        ),
     }),
-    paragraph(words.levels),
+    ...restBlocks(view, known.length, mostRows),
+    ...(known.length === 0 ? [] : [paragraph(words.levels)]),
     ...(unknown.length === 0 ? [] : [paragraph(sayIn(page, words.unknown, { list }))]),
   ];
 }
@@ -41,6 +46,11 @@ export function heatBlocks(view: StrikeView): readonly Block[] {
 interface Rise {
   readonly riseK: number | null;
   readonly melts: boolean | null;
+}
+
+/** In how many of the columns it melts. */
+function meltings(c: StudyStrikeConductor): number {
+  return [c, ...c.levels].filter((r) => r.melts === true).length;
 }
 
 function atLevel(c: StudyStrikeConductor, level: string): Rise {
@@ -56,7 +66,8 @@ function riseCell(page: PageContext, { riseK, melts }: Rise): Cell {
   return page.speech.unitsFirst === 'us' ? cell(says('us'), says('si')) : cell(says('si'), says('us'));
 }
 
-function meltSentences(page: PageContext, known: readonly StudyStrikeConductor[]): readonly string[] {
+function meltSentences(view: StrikeView, known: readonly StudyStrikeConductor[]): readonly string[] {
+  const { page } = view;
   const now = known.filter((c) => c.melts === true).map((c) => c.id);
   const later = known.flatMap((c) => {
     const melting = levels.filter((l) => atLevel(c, l).melts === true);
@@ -65,7 +76,7 @@ function meltSentences(page: PageContext, known: readonly StudyStrikeConductor[]
   });
   if (now.length === 0 && later.length === 0) return [words.noneMelts];
   return [
-    ...(now.length === 0 ? [] : [sayIn(page, words.meltsNow, { list: partNames(page, now) })]),
+    ...(now.length === 0 ? [] : [sayIn(page, words.meltsNow, { list: someNames(view, now) })]),
     ...(later.length === 0 ? [] : [sayIn(page, words.meltsAt, { list: later.join('; ') })]),
   ];
 }

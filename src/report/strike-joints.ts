@@ -3,7 +3,7 @@ import { pageWords } from '../words/page.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, cell, minor, paragraph, row, tableIfAny } from './block.ts';
 import { partName, sayIn } from './page-context.ts';
-import { ampereOf, byGreatest, captionOf, type StrikeView, volt } from './strike-view.ts';
+import { ampereOf, byGreatest, captionOf, restBlocks, type StrikeView, volt } from './strike-view.ts';
 
 const words = strikeReportWords.joints;
 const mostRows = 14;
@@ -39,9 +39,7 @@ function jointTable(view: StrikeView): readonly Block[] {
         ),
       ),
     }),
-    ...(shown.length === sorted.length
-      ? []
-      : [paragraph(sayIn(page, strikeReportWords.others, { all: String(sorted.length) }))]),
+    ...restBlocks(view, sorted.length, mostRows),
   ];
 }
 

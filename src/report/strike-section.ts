@@ -1,6 +1,5 @@
 import { strikesOf } from '../drawing/strikes-of.ts';
 import type { Study } from '../study/study.ts';
-import type { StudyStrike } from '../study/study-strike.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, paragraph, type Section, subheading } from './block.ts';
 import { figure, type PageContext, partName, sayIn } from './page-context.ts';
@@ -37,10 +36,10 @@ function strikeBlocks(view: StrikeView, shared: readonly string[]): readonly Blo
   const { page, strike } = view;
   const { stroke, refused } = strike;
   if (refused !== null) {
-    return [subheading(headingOf(page, strike)), paragraph(sayIn(page, words.refused, { reason: refused }))];
+    return [subheading(headingOf(view)), paragraph(sayIn(page, words.refused, { reason: refused }))];
   }
   return [
-    subheading(headingOf(page, strike)),
+    subheading(headingOf(view)),
     ...worstBlocks(view),
     ...(stroke === null ? [] : strokeBlocks(view, stroke)),
     ...differenceBlocks(view),
@@ -53,8 +52,8 @@ function strikeBlocks(view: StrikeView, shared: readonly string[]): readonly Blo
   ];
 }
 
-function headingOf(page: PageContext, { at, stroke }: StudyStrike): string {
-  const values = { at: partName(page, at) };
+function headingOf({ page, strike: { at, stroke }, mark }: StrikeView): string {
+  const values = { at: partName(page, at), mark: mark === null ? '' : ` ${mark}` };
   if (stroke === null) return sayIn(page, words.atOnly, values);
   return sayIn(page, words.at, { ...values, peakA: figure(page, stroke.peakA, 'current'), wave: stroke.wave });
 }

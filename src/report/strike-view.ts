@@ -2,7 +2,8 @@ import type { Study } from '../study/study.ts';
 import type { StudyStrike, StudyStrikeDifference } from '../study/study-strike.ts';
 import { formatQuantity } from '../units/format.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
-import { type PageContext, partName, sayIn } from './page-context.ts';
+import { type Block, paragraph } from './block.ts';
+import { type PageContext, partName, partNames, sayIn } from './page-context.ts';
 
 /** One strike on a page, and which of several it is. */
 export interface StrikeView {
@@ -54,6 +55,21 @@ export function ampereOf(peakA: number): string {
 
 export function time(atS: number): string {
   return formatQuantity(atS, 'time', 'si') ?? '';
+}
+
+/** A longer list is a wall of text. */
+const mostNames = 24;
+
+/** Names of parts, and how many more there are. */
+export function someNames({ page }: StrikeView, ids: readonly string[]): string {
+  const list = partNames(page, ids.slice(0, mostNames));
+  const more = ids.length - mostNames;
+  return more <= 0 ? list : sayIn(page, strikeReportWords.andMore, { list, more });
+}
+
+/** Where a table leaves rows out: who has them all. */
+export function restBlocks({ page }: StrikeView, all: number, shown: number): readonly Block[] {
+  return all <= shown ? [] : [paragraph(sayIn(page, strikeReportWords.others, { all }))];
 }
 
 /** The greatest first, then by id. */

@@ -3,12 +3,13 @@ export const strikeReportWords = {
   heading: 'A strike, worked out',
   intro:
     'What one stroke of lightning at one place does: the voltage between things that a person or a cable joins, and where the current goes. It is a calculation from what somebody typed. Another stroke, another soil and other weather give other figures, and nothing here is a promise that damage cannot happen. Keep away from radios, cables and metal while a storm is near.',
-  at: 'Strike at {at}: {peakA}, {wave}',
-  atOnly: 'Strike at {at}',
+  at: 'Strike{mark} at {at}: {peakA}, {wave}',
+  atOnly: 'Strike{mark} at {at}',
   refused: 'Not worked out. {reason}',
   ofSeveral: '{caption}, strike {mark}',
   remote: '[remote ground]',
-  others: 'The study file that lies beside this page has all {all}.',
+  others: 'The study file beside this page has all {all}.',
+  andMore: '{list} and {more} more',
   stroke: {
     caption: 'What was put in',
     what: 'Figure',
