@@ -115,9 +115,9 @@ export const strikeCommandWords = {
   next: {
     without: 'Next: evenground without {file} {lost}',
     check: 'Next: evenground check {file}',
-    soil: 'Next: evenground soil {file}',
   },
   refused: 'A strike at {at} cannot be worked out: {why}',
+  refusedAnywhere: 'A strike cannot be worked out: {why}',
 } as const;
 
 /** What is wrong with what was asked of the command `strike`, and what to type. */

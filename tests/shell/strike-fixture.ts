@@ -23,8 +23,8 @@ equipment:
 lines:
   feed: {kind: coax, path: [beam, a1, radio]}
 conductors:
-  c1: {from: tower@base, to: R1, wire: 2 AWG copper, length: 4 ft, joints: none}
-  c2: {from: entry, to: R1, wire: 6 AWG copper, length: 30 ft, joints: none}
+  c1: {from: tower@base, to: R1, wire: 2 AWG copper, length: 4 ft}
+  c2: {from: entry, to: R1, wire: 6 AWG copper, length: 30 ft}
   c3: {from: entry, to: main-panel, wire: 6 AWG copper, length: 40 ft, joints: none}
   c4: {from: main-panel, to: R2, wire: 6 AWG copper, length: 10 ft, joints: none}
 `;

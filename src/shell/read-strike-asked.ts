@@ -1,0 +1,105 @@
+import { applyState } from '../bonding/apply-state.ts';
+import { askedNodes, namesIn } from '../bonding/asked-nodes.ts';
+import { buildGraph } from '../bonding/build-graph.ts';
+import { siteIndex } from '../bonding/site-index.ts';
+import { pointOfText } from '../site/point-text.ts';
+import type { Site } from '../site/site.ts';
+import { speechOf } from '../study/run-study.ts';
+import { strokePeakLimitsA } from '../surge/stroke.ts';
+import { nearName } from '../units/near-name.ts';
+import { readQuantity } from '../units/quantity.ts';
+import { say, type Values } from '../words/say.ts';
+import { strikeOptionWords as words } from '../words/strike-command-words.ts';
+import { exitCode, Stop } from './exit-code.ts';
+import { pointTrouble } from './point-trouble.ts';
+import { plain } from './terminal.ts';
+
+/** What was typed behind the command. */
+export interface StrikeTyped {
+  readonly at?: string;
+  readonly current?: string;
+  readonly wave?: string;
+  readonly between?: readonly string[];
+}
+
+/** What the study of a strike is asked; null: what is usual. */
+export interface StrikeAsk {
+  readonly at: string | null;
+  readonly currentA: number | null;
+  readonly wave: string | null;
+  readonly between: readonly (readonly [string, string])[];
+}
+
+type Read<T> = { readonly is: T } | { readonly problems: readonly string[] };
+
+/** Reads what was typed behind the command. All that is wrong with it is said at once (Stop, the input cannot be used). */
+export function readStrikeAsked(site: Site, file: string, state: string | null, typed: StrikeTyped): StrikeAsk {
+  const point = pointReader(site, file, state);
+  const at = ifTyped(typed.at, point);
+  const currentA = ifTyped(typed.current, (text) => readPeak(site, text));
+  const wave = ifTyped(typed.wave, (text) => readWave(site, text));
+  const pairs = (typed.between ?? []).map((text) => readPair(site, text, point));
+  const problems = [at, currentA, wave, ...pairs].flatMap((read) => ('problems' in read ? read.problems : []));
+  if (problems.length > 0) throw new Stop(exitCode.input, plain([...new Set(problems)].join('\n')));
+  const between = pairs.flatMap((read) => ('is' in read ? [read.is] : []));
+  return { at: got(at), currentA: got(currentA), wave: got(wave), between };
+}
+
+function ifTyped<T>(text: string | undefined, read: (text: string) => Read<T>): Read<T | null> {
+  return text === undefined ? { is: null } : read(text);
+}
+
+function got<T>(read: Read<T>): T {
+  if ('is' in read) return read.is;
+  throw new RangeError('a problem was not said');
+}
+
+/** Whether a point is there can be told from the file; whether a strike can be worked out at it is for the study to say. */
+function pointReader(site: Site, file: string, stateId: string | null): (text: string) => Read<string> {
+  const state = applyState(site, stateId);
+  const index = siteIndex(state.site);
+  return (text) => {
+    const point = pointOfText(text);
+    if (point === null) return { problems: [pointTrouble(site, file, 'unreadable', text).message] };
+    const metal = buildGraph(index, state.openings, [point]);
+    const { is } = askedNodes(metal, point);
+    if (is === 'found' || is === 'no metal') return { is: point.text };
+    return { problems: [pointTrouble(site, file, is, point, is === 'no such' ? namesIn(metal) : []).message] };
+  };
+}
+
+function readPeak(site: Site, text: string): Read<number> {
+  const problem = (template: string, values: Values) => ({ problems: [say(template, values, speechOf(site))] });
+  const read = readQuantity(text, 'current', { positive: true });
+  if (!read.ok) return problem(words.current[read.code], read.values);
+  const { low, high } = read.interval;
+  if (low !== high) return problem(words.current.range, { text });
+  const { low: leastA, high: mostA } = strokePeakLimitsA;
+  if (low < leastA || low > mostA) return problem(words.current.size, { text, leastA, mostA });
+  return { is: low };
+}
+
+const waves: Readonly<Record<string, string>> = words.wave.each;
+
+function readWave(site: Site, text: string): Read<string> {
+  const typed = text.replace(/\s|µs|us/g, '').replace(/[x×]/, '/');
+  if (Object.hasOwn(waves, typed)) return { is: typed };
+  const near = nearName(typed, Object.keys(waves));
+  const meant = near === null ? '.' : say(words.wave.near, { near }, speechOf(site));
+  const values = { text, near: meant, list: Object.values(waves) };
+  return { problems: [say(words.wave.unknown, values, speechOf(site))] };
+}
+
+/** The study's name for it. */
+const remoteEarth = 'remote earth';
+
+function readPair(site: Site, text: string, point: (text: string) => Read<string>): Read<readonly [string, string]> {
+  const problem = (template: string) => ({ problems: [say(template, { text }, speechOf(site))] });
+  const [a, b, more] = text.split(',').map((name) => name.trim());
+  if (!a || !b || more !== undefined) return problem(words.between.shape);
+  if (a === b) return problem(words.between.same);
+  const named = (name: string) => (/^remote (?:earth|ground)$/i.test(name) ? { is: remoteEarth } : point(name));
+  const [one, other] = [named(a), named(b)];
+  if ('is' in one && 'is' in other) return { is: [one.is, other.is] };
+  return { problems: [one, other].flatMap((read) => ('problems' in read ? read.problems : [])) };
+}
