@@ -12,6 +12,7 @@ import { say, type Values } from '../words/say.ts';
 import { strikeOptionWords as words } from '../words/strike-command-words.ts';
 import { exitCode, Stop } from './exit-code.ts';
 import { pointTrouble } from './point-trouble.ts';
+import { remoteEarth } from './say-strike-differences.ts';
 import { plain } from './terminal.ts';
 
 /** What was typed behind the command. */
@@ -89,9 +90,6 @@ function readWave(site: Site, text: string): Read<string> {
   const values = { text, near: meant, list: Object.values(waves) };
   return { problems: [say(words.wave.unknown, values, speechOf(site))] };
 }
-
-/** The study's name for it. */
-const remoteEarth = 'remote earth';
 
 function readPair(site: Site, text: string, point: (text: string) => Read<string>): Read<readonly [string, string]> {
   const problem = (template: string) => ({ problems: [say(template, { text }, speechOf(site))] });

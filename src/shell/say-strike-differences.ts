@@ -6,6 +6,8 @@ import { byLargest, digitsOf, figureIn, kilo, kiloRange, type StrikePage } from 
 import { textTable } from './text-table.ts';
 
 const { differences: said, headings } = words;
+/** The study's name for it. */
+export const remoteEarth = 'remote earth';
 /** More than this is a wall of figures. */
 const mostTold = 10;
 
@@ -89,8 +91,13 @@ function tableOf(page: StrikePage, told: readonly StudyStrikeDifference[]): read
 }
 
 /** `*`: ways too long for the front; `^`: an upper estimate. */
-export function marksOf({ isBeyond, route }: StudyStrikeDifference): string {
-  return `${isBeyond ? '*' : ''}${route === null ? '^' : ''}`;
+export function marksOf(difference: StudyStrikeDifference): string {
+  return `${difference.isBeyond ? '*' : ''}${isUpper(difference) ? '^' : ''}`;
+}
+
+/** To remote earth no cable leads; of that nothing is an estimate by lengths. */
+function isUpper({ route, b }: StudyStrikeDifference): boolean {
+  return route === null && b !== remoteEarth;
 }
 
 function volts(value: number): string {
@@ -99,6 +106,7 @@ function volts(value: number): string {
 
 function labelOf(page: StrikePage, { a, b, why, by }: StudyStrikeDifference): string {
   const { sentence } = page;
+  if (why === 'outside' && by !== null && b === remoteEarth) return sentence(said.comesIn, { by, a });
   const pair = sentence(said.pair, { a: nameOf(page, a), b: nameOf(page, b) });
   const isNamed = by === null || by === a || by === b;
   if (!isNamed) return pair + sentence(said.line, { by });
@@ -107,7 +115,7 @@ function labelOf(page: StrikePage, { a, b, why, by }: StudyStrikeDifference): st
 
 /** The study's name for remote earth in the words of the region; others as typed. */
 export function nameOf({ sentence }: StrikePage, id: string): string {
-  return id === 'remote earth' ? sentence(said.remote) : id;
+  return id === remoteEarth ? sentence(said.remote) : id;
 }
 
 function restOf(page: StrikePage, all: readonly StudyStrikeDifference[]): readonly string[] {
@@ -131,10 +139,7 @@ function notes(page: StrikePage, told: readonly StudyStrikeDifference[]): readon
       (d) => d.isBeyond,
       () => beyond(page),
     ),
-    ...some(
-      (d) => d.route === null,
-      () => said.upper,
-    ),
+    ...some(isUpper, () => said.upper),
   ].map((text) => page.terminal.paint(paragraph(page, text, 0, 2), 'dim'));
 }
 

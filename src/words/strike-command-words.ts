@@ -33,13 +33,14 @@ export const strikeCommandWords = {
     head: { kilovolt: 'kV', range: 'range, kV', perKiloampere: 'V per kA', perSteepness: 'V per kA/µs' },
     pair: '{a} to {b}',
     line: ' (by {by})',
+    comesIn: '{by} at {a}',
     reach: ' (in reach)',
     remote: '[remote ground]',
     none: 'No two things that a line joins, that are in one reach or that hang on the [service] stand apart.',
     more: '... and {count} smaller ones; --json has them all.',
     notAsked: 'Of {a} to {b} nothing can be said here; see what was left out.',
     outside:
-      'A line from outside stays near [remote ground] until its protector fires, while the station rises: this is what stands across that protector, or across the radio where there is none.',
+      'A line from outside stays near [remote ground] until its protector fires, while the station rises: this is what stands across that protector, or across the box where there is none. How high it is depends on where [remote ground] is taken to be.',
     upper: '^ Places are not known, so this is worked out from lengths alone and is an upper estimate.',
     beyond:
       '* Longer ways than this front allows (the longest {longest}, the most {most}): travelling waves are not counted, and the figure can be low by up to 30 %.',

@@ -59,8 +59,8 @@ describe('the page of a strike', () => {
 
   it('keeps lines from outside apart, an open end said as such', () => {
     const rows = block(page(), 'OUTSIDE LINES AGAINST THE LOCAL CASE');
-    expect(cells(rows[1])).toEqual(['feed to entry', '410', 'over 260', '14000', '8500']);
-    expect(block(page(), 'WORST DIFFERENCES').join()).not.toContain('feed to entry');
+    expect(cells(rows[1])).toEqual(['mains at main-panel', '410', 'over 260', '14000', '8500']);
+    expect(block(page(), 'WORST DIFFERENCES').join()).not.toContain('mains');
   });
 
   it('answers what was asked for first, either way round, and says of what there is no answer', () => {

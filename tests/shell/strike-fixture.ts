@@ -56,7 +56,14 @@ export const handMadeStrike: StudyStrike = {
     difference('radio', 'main-panel', { why: 'line', by: 'cord', peakV: 24_600, low: 24_500, high: 24_800 }),
     difference('tower@base', 'entry', { why: 'base', peakV: 141_000, low: 122_000, high: 166_000, isBeyond: true }),
     difference('radio', 'entry', { why: 'reach', peakV: 850, low: 700, high: 1000, route: null }),
-    difference('feed', 'entry', { why: 'outside', by: 'feed', peakV: 412_000, low: 260_000, high: null }),
+    difference('main-panel', 'remote earth', {
+      why: 'outside',
+      by: 'mains',
+      peakV: 412_000,
+      low: 260_000,
+      high: null,
+      route: null,
+    }),
     difference('tower@45 ft', 'radio', { why: 'asked', peakV: 3_400, low: 3_300, high: 3_500 }),
   ],
   conductors: [
