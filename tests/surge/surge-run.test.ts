@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { peakOf } from '../../src/surge/peak-of.ts';
+import { type SurgeModes, surgeModes } from '../../src/surge/surge-modes.ts';
+import { currentFigure, overTime, potentialFigure, type SurgeRun, surgeRun } from '../../src/surge/surge-run.ts';
+import { type CaseNetwork, caseNetwork, caseWave } from './case-network.ts';
+import { lightningCases } from './lightning-cases.ts';
+
+function modesOf({ network }: CaseNetwork): SurgeModes {
+  const modes = surgeModes(network);
+  if (!modes.ok) throw new Error(modes.reason);
+  return modes;
+}
+
+function figure(run: SurgeRun, { nodes, names, network }: CaseNetwork, what: string): Float64Array {
+  const [kind, inside] = [what[0], what.slice(2, -1)];
+  if (kind === 'v') {
+    const [a, b] = inside.split(',').map((node) => overTime(run, potentialFigure(run, nodes.indexOf(node))));
+    return b === undefined ? a! : a!.map((volt, t) => volt - b[t]!);
+  }
+  const weights = new Float64Array(network.branches.length + network.earth.nodes.length);
+  weights[names.indexOf(inside)] = 1;
+  return overTime(run, currentFigure(run, weights));
+}
+
+/** Half a unit of the last printed digit. */
+function halfDigit(text: string): number {
+  return 0.5 * 10 ** -(text.split('.')[1]?.length ?? 0);
+}
+
+describe.each(lightningCases)('$title', (found) => {
+  const made = caseNetwork(found);
+  const modes = modesOf(made);
+  const source = { node: made.nodes.indexOf(found.into), wave: caseWave(found), channelH: null };
+  const run = surgeRun(modes, source, { untilS: found.windowUs * 1e-6 });
+
+  it.each(found.peaks.split('; ').map((text) => text.split(' ')))(
+    '%s peaks at %s kV or kA, %s us',
+    (what, kilo, us) => {
+      const peak = peakOf(run.wave.timesS, figure(run, made, what!));
+      expect(Math.abs(peak.value / (Number(kilo) * 1e3) - 1)).toBeLessThan(1e-3);
+      expect(Math.abs(peak.atS * 1e6 - Number(us))).toBeLessThan(1e-3 + halfDigit(us!));
+    },
+  );
+
+  it('balances its energy and says how exact it is', () => {
+    expect(run.energyShare).toBeLessThan(1e-3);
+    expect(run.errorShare).toBeLessThan(1e-3);
+  });
+});
