@@ -1,9 +1,9 @@
-import type { ImageSet } from '../soil/layer-images.ts';
+import type { ImageSet, SoilImages } from '../soil/layer-images.ts';
 import { layerAt } from '../soil/layered-soil.ts';
 import type { SoilPoint } from './body.ts';
 import type { Segments } from './segments.ts';
 import type { SolvedBodies } from './solve-bodies.ts';
-import { surfaceKernels } from './surface-kernel.ts';
+import { type SurfaceKernel, surfaceKernels } from './surface-kernel.ts';
 
 /**
  * Potential against remote earth (volt) at points in the soil, for given potentials of all bodies (volt, one per body).
@@ -31,41 +31,89 @@ export function potentialAt(solved: SolvedBodies, bodyV: ArrayLike<number>, poin
 }
 
 /**
- * The same for the surface, at many places on the plan (east and north, two numbers each), in a tenth of the time. Farther than
- * three of its lengths a segment is two points, at which a polynomial of third degree is integrated exactly (Gauss and
- * Legendre; out by 1e-4 of its share there and by the fourth power less beyond). No place has more than the highest of the
- * bodies, or less than the lowest or remote earth, as no potential does where no current comes from.
+ * The same for the surface, at many places on the plan (east and north, two numbers each), in a twentieth of the time. A segment
+ * three of its lengths away is two points, at which a polynomial of third degree is integrated exactly (Gauss and Legendre;
+ * out by 1e-4 of its share there and by the fourth power less beyond); a nearer one is cut until its pieces are so far. No
+ * place has more than the highest of the bodies, or less than the lowest or remote earth, as no potential does where no
+ * current comes from.
  */
 export function surfacePotential(solved: SolvedBodies, bodyV: ArrayLike<number>, placesM: Float64Array): Float64Array {
   const currents = segmentCurrents(solved, bodyV);
   const { images, segments } = solved;
-  const { middleM, along, lengthM, layer } = segments;
-  const kernels = surfaceKernels(images);
   const potential = new Float64Array(placesM.length / 2);
   for (let j = 0; j < segments.count; j++) {
-    const half = currents[j]! / 2;
-    if (half === 0) continue;
-    const [x, y, z] = [middleM[3 * j]!, middleM[3 * j + 1]!, middleM[3 * j + 2]!];
-    const arm = lengthM[j]! / Math.sqrt(12);
-    const [ax, ay, az] = [arm * along[3 * j]!, arm * along[3 * j + 1]!, arm * along[3 * j + 2]!];
-    const [upper, lower] = [kernels(layer[j]!, z - az), kernels(layer[j]!, z + az)];
-    const set = images.between(layer[j]!, 0);
-    const nearM2 = nearSquared * lengthM[j]! * lengthM[j]! - z * z;
+    const ampere = currents[j]!;
+    if (ampere === 0) continue;
+    const points = pointsOf(segments, images, j);
     for (let p = 0; p < potential.length; p++) {
       const [east, north] = [placesM[2 * p]!, placesM[2 * p + 1]!];
-      const [dx, dy] = [east - x, north - y];
-      potential[p]! +=
-        dx * dx + dy * dy < nearM2
-          ? 2 * half * segmentOhm(segments, set, j, [east, north, 0])
-          : half * (upper((dx + ax) ** 2 + (dy + ay) ** 2) + lower((dx - ax) ** 2 + (dy - ay) ** 2));
+      const halvings = halvingsFor(segments, j, east, north);
+      const ohm =
+        halvings > mostHalvings
+          ? segmentOhm(segments, images.between(segments.layer[j]!, 0), j, [east, north, 0])
+          : ohmOfPoints(points(halvings), east, north);
+      potential[p]! += ampere * ohm;
     }
   }
   const [least, most] = [Math.min(0, ...Array.from(bodyV)), Math.max(0, ...Array.from(bodyV))];
   return potential.map((volt) => Math.min(most, Math.max(least, volt)));
 }
 
-/** Square of the distance, in lengths, from which two points do. */
-const nearSquared = 9;
+/** Distance, in lengths of a piece, from which two points stand for it. */
+const farLengths = 3;
+const mostHalvings = 4;
+
+/** How often a segment has to be cut in two for each piece to be far from a place on the surface. */
+function halvingsFor({ middleM, along, lengthM }: Segments, j: number, east: number, north: number): number {
+  const [dx, dy, dz] = [east - middleM[3 * j]!, north - middleM[3 * j + 1]!, -middleM[3 * j + 2]!];
+  const length = lengthM[j]!;
+  const squared = dx * dx + dy * dy + dz * dz;
+  if (squared > (farLengths + 0.5) ** 2 * length * length) return 0;
+  const shift = along[3 * j]! * dx + along[3 * j + 1]! * dy + along[3 * j + 2]! * dz;
+  const beyond = Math.max(0, Math.abs(shift) - length / 2);
+  const nearestM = Math.sqrt(Math.max(0, squared - shift * shift) + beyond * beyond);
+  return Math.max(0, Math.ceil(Math.log2((farLengths * length) / nearestM)));
+}
+
+/** Points with an even share of a segment's current: east and north of each in turn, and what each makes at the surface. */
+interface Points {
+  readonly placesM: Float64Array;
+  readonly kernels: readonly SurfaceKernel[];
+}
+
+/** Points of a segment by how often it is cut in two, made when they are first asked for. */
+function pointsOf({ middleM, along, lengthM, layer }: Segments, images: SoilImages, j: number) {
+  const kernelAt = surfaceKernels(images);
+  const kept: Points[] = [];
+  const made = (shares: readonly number[]): Points => {
+    const at = (share: number, axis: number): number =>
+      middleM[3 * j + axis]! + share * lengthM[j]! * along[3 * j + axis]!;
+    return {
+      placesM: Float64Array.from(shares.flatMap((share) => [at(share, 0), at(share, 1)])),
+      kernels: shares.map((share) => kernelAt(layer[j]!, at(share, 2))),
+    };
+  };
+  return (halvings: number): Points => {
+    kept[halvings] ??= made(gaussShares(halvings));
+    return kept[halvings];
+  };
+}
+
+/** Two points in each piece, as shares of the length from the middle of the whole. */
+function gaussShares(halvings: number): readonly number[] {
+  const pieces = 2 ** halvings;
+  const arm = 1 / Math.sqrt(12);
+  return Array.from({ length: pieces }, (_, i) => [i + 0.5 - arm, i + 0.5 + arm].map((s) => s / pieces - 0.5)).flat();
+}
+
+function ohmOfPoints({ placesM, kernels }: Points, east: number, north: number): number {
+  let sum = 0;
+  for (let k = 0; k < kernels.length; k++) {
+    const [dx, dy] = [east - placesM[2 * k]!, north - placesM[2 * k + 1]!];
+    sum += kernels[k]!(dx * dx + dy * dy);
+  }
+  return sum / kernels.length;
+}
 
 /** Ampere from each segment into the soil, for given potentials of the bodies. */
 export function segmentCurrents({ leakage, segments }: SolvedBodies, bodyV: ArrayLike<number>): Float64Array {
