@@ -106,7 +106,7 @@ export const strikeReportWords = {
   },
   joints: {
     heading: 'Joints, protectors and cores',
-    caption: 'Joints',
+    caption: 'Joints in this strike',
     joint: 'Joint',
     peak: 'Peak current',
     volt: 'Voltage across it',

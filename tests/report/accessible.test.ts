@@ -6,6 +6,7 @@ import { findBrowser } from '../../src/shell/find-browser.ts';
 import type { Study } from '../../src/study/study.ts';
 import { studyOfExample } from '../examples/study-of-example.ts';
 import { pageOf } from './page-of.ts';
+import { clubStrike, houseStrike, refusedStrike, struck } from './sample-strike.ts';
 import { clubStudy, houseStudy } from './samples.ts';
 
 const browserPath = await findBrowser(null);
@@ -23,6 +24,8 @@ declare const window: { readonly axe: { run(options: object): Promise<AxeResult>
 const studies: readonly (readonly [string, Study])[] = [
   ['the club', clubStudy],
   ['the house', houseStudy],
+  ['the club, struck', struck(clubStudy, clubStrike)],
+  ['the house, struck', struck(houseStudy, houseStrike, refusedStrike)],
   ['Marl Hill', studyOfExample('marl-hill/marl-hill.site.yaml')],
 ];
 const widthsPx = [1280, 400];

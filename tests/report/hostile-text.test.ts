@@ -13,6 +13,9 @@ import { seasonCharts } from '../../src/drawing/season-chart.ts';
 import { sitePlan } from '../../src/drawing/site-plan.ts';
 import { soundingChart } from '../../src/drawing/sounding-chart.ts';
 import { spacingChart } from '../../src/drawing/spacing-chart.ts';
+import { strikeChart } from '../../src/drawing/strike-chart.ts';
+import { strikePlan } from '../../src/drawing/strike-plan.ts';
+import { strikesOf } from '../../src/drawing/strikes-of.ts';
 import { reportModel } from '../../src/report/report-model.ts';
 import { findBrowser } from '../../src/shell/find-browser.ts';
 import { printPdf } from '../../src/shell/print-pdf.ts';
@@ -21,6 +24,7 @@ import { studyOfExample } from '../examples/study-of-example.ts';
 import { hostileSite } from './hostile-site.ts';
 import { acting, actingShown, hostile, hostileText, type Json, mapTexts } from './hostile-text.ts';
 import { pageOf } from './page-of.ts';
+import { clubStrike, houseStrike, refusedStrike, struck } from './sample-strike.ts';
 import { clubStudy, houseStudy } from './samples.ts';
 
 const browserPath = await findBrowser(null);
@@ -64,6 +68,11 @@ function soilDrawings(study: Study): readonly string[] {
     ...seasonCharts(study),
     ...surfaces.flatMap((s) => [contourMap(study, s), contourProfile(study, s)]),
   ];
+}
+
+/** The chart and the plan of each strike. */
+function strikeDrawings(study: Study): readonly string[] {
+  return strikesOf(study).flatMap((s) => [strikeChart(study, s) ?? '', strikePlan(study, s)?.svg ?? '']);
 }
 
 /** Each kind of element with its attributes, by name: what a page is made of. */
@@ -117,17 +126,19 @@ describe.skipIf(browserPath === null)('a page with hostile text', () => {
     expect(ran.splice(0)).toContain('1');
   });
 
+  const struckClub = struck(clubStudy, clubStrike);
   const marlHill = studyOfExample('marl-hill/marl-hill.site.yaml');
   /** What pages are made of whose text is harmless. */
   const usual = new Set<string>();
   beforeAll(async () => {
-    for (const study of [clubStudy, houseStudy, marlHill]) {
+    for (const study of [struckClub, houseStudy, marlHill]) {
       for (const e of (await parse(pageOf(study))).elements) usual.add(e);
     }
   }, 60_000);
   it.each([
     ['the club, tampered with', tampered(clubStudy), 100],
     ['the house, tampered with', tampered(houseStudy), 50],
+    ['the club, struck and tampered with', tampered(struckClub), 200],
     ['a site file', hostileSite().study, 100],
   ])('keeps all of it as text: %s', async (_, study, least) => {
     const made = await parse(pageOf(study));
@@ -142,7 +153,8 @@ describe.skipIf(browserPath === null)('a page with hostile text', () => {
   it('and its drawings are sound XML by themselves', async () => {
     const page = await browser.newPage();
     const drawings = [tampered(clubStudy), hostileSite().study].flatMap((s) => [sitePlan(s), bondingDiagram(s)]);
-    for (const svg of [...drawings, schematic(tampered(houseStudy)), ...soilDrawings(tampered(clubStudy))]) {
+    const others = [...soilDrawings(tampered(clubStudy)), ...strikeDrawings(tampered(struckClub))];
+    for (const svg of [...drawings, schematic(tampered(houseStudy)), ...others]) {
       const names = await page.evaluate(
         `[...new DOMParser().parseFromString(${JSON.stringify(svg)}, 'image/svg+xml').querySelectorAll('*')].map((e) => e.localName)`,
       );
@@ -174,7 +186,7 @@ describe.skipIf(!canReadPdf)('a PDF with hostile text', () => {
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   it('shows it as text, at its foot too', async () => {
-    const study = tampered(houseStudy);
+    const study = tampered(struck(houseStudy, houseStrike, refusedStrike));
     const { footer, pageNumber } = reportModel(study);
     const path = join(folder, 'hostile.pdf');
     writeFileSync(path, await printPdf(pageOf(study), { browserPath: browserPath!, footer, pageNumber }));

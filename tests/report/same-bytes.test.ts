@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import type { Study } from '../../src/study/study.ts';
 import { studyOfExample } from '../examples/study-of-example.ts';
 import { pageOf } from './page-of.ts';
+import { clubStrike, struck } from './sample-strike.ts';
 import { clubStudy, houseStudy } from './samples.ts';
 
 const marlHill = studyOfExample('marl-hill/marl-hill.site.yaml');
@@ -9,6 +10,7 @@ const marlHill = studyOfExample('marl-hill/marl-hill.site.yaml');
 it.each([
   ['the club', clubStudy],
   ['the house', houseStudy],
+  ['the club, struck', struck(clubStudy, clubStrike)],
   ['Marl Hill', marlHill],
 ])('the page of %s is the same each time, and from a study that was stored', (_, study) => {
   const page = pageOf(study);

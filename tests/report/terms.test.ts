@@ -3,6 +3,7 @@ import type { Study } from '../../src/study/study.ts';
 import { allTerms } from '../../src/words/terms.ts';
 import { studyOfExample } from '../examples/study-of-example.ts';
 import { pageOf, piecesOf } from './page-of.ts';
+import { clubStrike, houseStrike, struck } from './sample-strike.ts';
 import { clubStudy, houseStudy } from './samples.ts';
 
 /** Words of one dictionary that are plain English as well: a rung of the ladder stays, a listed condition. */
@@ -59,12 +60,14 @@ function foreignOn(study: Study, side: 'us' | 'iec'): readonly string[] {
 
 const us: readonly (readonly [string, Study])[] = [
   ['the club', clubStudy],
+  ['the club, struck', struck(clubStudy, clubStrike)],
   ...['marl-hill/marl-hill', 'first-dipole/first-dipole', 'good-us/good-us', 'good-ca/good-ca'].map(
     (name) => [name, studyOfExample(`${name}.site.yaml`)] as const,
   ),
 ];
 const iec: readonly (readonly [string, Study])[] = [
   ['the house', houseStudy],
+  ['the house, struck', struck(houseStudy, houseStrike)],
   ...['town-flat/town-flat', 'good-iec/good-iec', 'good-uk/good-uk', 'good-au/good-au'].map(
     (name) => [name, studyOfExample(`${name}.site.yaml`)] as const,
   ),
