@@ -1,0 +1,79 @@
+import type { Line, Part, Site } from '../site/site.ts';
+
+/** Two things between which a strike's volts are asked for, and why. */
+export interface StrikePair {
+  readonly a: string;
+  /** A part, or `remoteEarth`. */
+  readonly b: string;
+  readonly why: 'line' | 'reach' | 'service' | 'base' | 'outside' | 'asked';
+  /** The line that joins them or comes in from outside. */
+  readonly by: string | null;
+}
+
+/** What a line that comes in from outside brings with it until its protector fires. */
+export const remoteEarth = 'remote earth';
+
+/**
+ * Everything that a person or a cable joins: boxes along a line from one to the next; a support's foot and the first bar or
+ * box that a line from it comes to; what is within reach of each other; every box and the service; what a line from the street
+ * comes to, against remote earth. Each pair once, by the first reason in that order; in order of the reasons, then of the ids.
+ */
+export function strikePairs(site: Site, partOf: (id: string) => Part | undefined): readonly StrikePair[] {
+  const isThere = (id: string | null): id is string => id !== null && partOf(id)?.present === 'yes';
+  const boxes = site.equipment.filter((e) => isThere(e.id));
+  const service = site.header.service;
+  const all: StrikePair[] = [
+    ...site.lines.filter((l) => isThere(l.id)).flatMap((line) => alongLine(line, partOf)),
+    ...[...site.supports, ...site.bars, ...site.arresters, ...site.equipment, ...site.metalwork].flatMap((part) =>
+      part.withinReach.map((other): StrikePair => ({ a: part.id, b: other, why: 'reach', by: null })),
+    ),
+    ...boxes.map(({ id }): StrikePair => ({ a: id, b: service, why: 'service', by: null })),
+    ...site.lines.filter((l) => isThere(l.id)).flatMap((line) => fromOutside(line, partOf)),
+  ];
+  const isPair = ({ a, b }: StrikePair) => a !== b && isThere(a) && (b === remoteEarth || isThere(b));
+  const byEnds = new Map<string, StrikePair>();
+  for (const pair of all.filter(isPair)) {
+    const key = [pair.a, pair.b].sort().join(' ');
+    if (!byEnds.has(key)) byEnds.set(key, pair);
+  }
+  const rank = ({ why }: StrikePair) => reasons.indexOf(why);
+  return [...byEnds.values()].sort((x, y) => rank(x) - rank(y) || order(x.a, y.a) || order(x.b, y.b));
+}
+
+const reasons: readonly StrikePair['why'][] = ['asked', 'line', 'base', 'reach', 'service', 'outside'];
+
+function order(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+function stopsOf(line: Line, partOf: (id: string) => Part | undefined): readonly Part[] {
+  return line.path.flatMap((stop) => {
+    const id = stop.is === 'part' || stop.is === 'bond' ? stop.at.part : null;
+    const part = id === null ? undefined : partOf(id);
+    return part === undefined || part.present === 'no' ? [] : [part];
+  });
+}
+
+/** Sections whose members have a case or a bar that somebody touches or plugs into. */
+const touched: ReadonlySet<string> = new Set(['equipment', 'bars']);
+
+function alongLine(line: Line, partOf: (id: string) => Part | undefined): readonly StrikePair[] {
+  const stops = stopsOf(line, partOf);
+  const boxes = stops.filter(({ section }) => touched.has(section));
+  const between = boxes.slice(1).map(({ id }, i): StrikePair => ({ a: boxes[i]!.id, b: id, why: 'line', by: line.id }));
+  const support = stops.find(({ section }) => section === 'supports') ?? carrierOf(stops[0], partOf);
+  const [first] = boxes;
+  if (support === undefined || first === undefined) return between;
+  return [...between, { a: support.id, b: first.id, why: 'base', by: line.id }];
+}
+
+function carrierOf(part: Part | undefined, partOf: (id: string) => Part | undefined): Part | undefined {
+  const carrier = part?.on?.part == null ? undefined : partOf(part.on.part);
+  return carrier?.section === 'supports' ? carrier : undefined;
+}
+
+function fromOutside(line: Line, partOf: (id: string) => Part | undefined): readonly StrikePair[] {
+  if (!line.path.some((stop) => stop.is === 'street')) return [];
+  const stops = line.path[0]?.is === 'street' ? stopsOf(line, partOf) : [...stopsOf(line, partOf)].reverse();
+  return stops.slice(0, 1).map(({ id }) => ({ a: id, b: remoteEarth, why: 'outside', by: line.id }));
+}
