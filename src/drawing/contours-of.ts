@@ -21,9 +21,18 @@ interface Crossing {
 export function contoursOf(grid: Grid, level: number): readonly Contour[] {
   const pieces: (readonly [Crossing, Crossing])[] = [];
   for (let row = 0; row + 1 < grid.rows; row++) {
-    for (let column = 0; column + 1 < grid.columns; column++) pieces.push(...piecesIn(grid, level, column, row));
+    for (let column = 0; column + 1 < grid.columns; column++) {
+      if (isCrossed(grid, level, row * grid.columns + column)) pieces.push(...piecesIn(grid, level, column, row));
+    }
   }
   return joined(pieces);
+}
+
+/** Whether the corners of a square, counted by that in its south-west, are not all to one side of a level. */
+function isCrossed({ share, columns }: Grid, level: number, corner: number): boolean {
+  const isAbove = share[corner]! >= level;
+  const others = [corner + 1, corner + columns, corner + columns + 1];
+  return others.some((other) => share[other]! >= level !== isAbove);
 }
 
 /** Corners of a square against the clock from the south-west, and the edges between each and the next. */

@@ -28,12 +28,16 @@ export function inside(inner: Rect, outer: Rect): boolean {
 
 /** Whether a straight piece passes through the rectangle (the part of it inside is found by clipping, side by side). */
 export function crosses(rect: Rect, [x1, y1]: Point, [x2, y2]: Point): boolean {
+  // most pieces lie wholly to one side
+  if ((x1 < rect.x && x2 < rect.x) || (y1 < rect.y && y2 < rect.y)) return false;
+  const [right, foot] = [rect.x + rect.width, rect.y + rect.height];
+  if ((x1 > right && x2 > right) || (y1 > foot && y2 > foot)) return false;
   let [from, to] = [0, 1];
   const sides = [
     [-(x2 - x1), x1 - rect.x],
-    [x2 - x1, rect.x + rect.width - x1],
+    [x2 - x1, right - x1],
     [-(y2 - y1), y1 - rect.y],
-    [y2 - y1, rect.y + rect.height - y1],
+    [y2 - y1, foot - y1],
   ] as const;
   for (const [towards, room] of sides) {
     if (towards === 0 && room <= 0) return false;
