@@ -3,7 +3,7 @@ import { symmetricEigen } from '../math/symmetric-eigen.ts';
 import { solveLower, solveUpper } from '../math/triangular-solve.ts';
 import { type SignedWay, type SurgeLoops, surgeLoops } from './surge-loops.ts';
 import { checkSurgeNetwork, type RefusedSurge, type SurgeNetwork } from './surge-network.ts';
-import { tightestPair } from './tightest-pair.ts';
+import { surgeRefusal } from './surge-refusal.ts';
 
 /**
  * A network taken apart once into modes, each of which moves by itself: with B the loops, R and L the resistances and
@@ -29,19 +29,18 @@ export interface SurgeModes {
 export function surgeModes(network: SurgeNetwork): SurgeModes | RefusedSurge {
   checkSurgeNetwork(network);
   const loops = surgeLoops(network);
-  const stranded = loops.toEarth.flatMap((way, node) => (way === null ? [node] : []));
-  if (stranded.length > 0) return { ok: false, reason: 'no way to earth', nodes: stranded, branches: [] };
+  const refused = surgeRefusal(network, loops);
+  if (refused !== null) return refused;
   const count = loops.loops.length;
   const resistance = loopMatrix(loops.loops, (way) => resistanceTimes(network, way));
   const inductance = loopMatrix(loops.loops, (way) => inductanceTimes(network, way));
   const rate = rateOf(resistance, inductance, count);
   const both = resistance.map((ohm, i) => ohm + rate * inductance[i]!);
   const { lower, failingRow } = cholesky(both, count);
-  if (failingRow !== null) return refusal(network, loops.loops[failingRow]!);
+  if (failingRow !== null) return ofLoop(network, loops.loops[failingRow]!);
   const { values, vectors } = symmetricEigen(whitened(lower, inductance, count), count);
   // what lies below the rounding of the largest stores nothing
   const least = count * Number.EPSILON * Math.max(0, values[count - 1] ?? 0);
-  if (count > 0 && values[0]! < -1e3 * least) return refusal(network, loops.loops[0]!);
   const stored = values.map((value) => (value <= 10 * least ? 0 : value));
   solveUpper(lower, count, vectors);
   return {
@@ -142,13 +141,8 @@ export function inductanceTimes(
   return volts;
 }
 
-function refusal({ branches, mutualH }: SurgeNetwork, { elements }: SignedWay): RefusedSurge {
-  const pair = mutualH === null ? null : tightestPair(mutualH, branches.length);
+/** Metal is sound by itself, yet a loop of it is next to nothing: pieces of it lie in one another. */
+function ofLoop({ branches }: SurgeNetwork, { elements }: SignedWay): RefusedSurge {
   const inLoop = Array.from(elements).filter((element) => element < branches.length);
-  return {
-    ok: false,
-    reason: pair === null ? 'earth not positive definite' : 'inductance not positive definite',
-    nodes: [],
-    branches: pair === null ? inLoop : [pair.first, pair.second],
-  };
+  return { ok: false, reason: 'inductance not positive definite', nodes: [], branches: inLoop };
 }

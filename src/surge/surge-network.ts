@@ -54,9 +54,26 @@ export function checkSurgeNetwork({ nodeCount, branches, mutualH, earth }: Surge
   const wrong = earth.nodes.find((node) => !isNode(node));
   if (wrong !== undefined) throw new RangeError(`no node ${wrong}`);
   if (earth.resistanceOhm.length !== earth.nodes.length) throw new RangeError('one row for each electrode');
-  if (mutualH === null) return;
-  if (mutualH.length !== branches.length ** 2) throw new RangeError('one row of inductances for each branch');
+  if (mutualH !== null) checkInductances(branches, mutualH);
+}
+
+/** Largest difference that counts as rounding, relative to the branches' own. */
+const roundingShare = 1e-9;
+
+function checkInductances(branches: readonly SurgeBranch[], mutualH: Float64Array): void {
+  const size = branches.length;
+  if (mutualH.length !== size ** 2) throw new RangeError('one row of inductances for each branch');
   if (mutualH.some((henry) => !Number.isFinite(henry))) throw new RangeError('an inductance is no number');
+  branches.forEach(({ inductanceH }, i) => {
+    const ownH = mutualH[i * (size + 1)]!;
+    if (!(Math.abs(ownH - inductanceH) <= roundingShare * inductanceH))
+      throw new RangeError(`branch ${i} has ${inductanceH} H of its own, the matrix has ${ownH}`);
+    for (let j = 0; j < i; j++) {
+      const most = roundingShare * Math.sqrt(inductanceH * branches[j]!.inductanceH);
+      if (!(Math.abs(mutualH[i * size + j]! - mutualH[j * size + i]!) <= most))
+        throw new RangeError(`inductances are lopsided at ${i}, ${j}`);
+    }
+  });
 }
 
 function isFigure(value: number): boolean {
