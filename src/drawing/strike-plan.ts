@@ -7,11 +7,12 @@ import { drawCluster, drawLabel, drawLeader } from './draw-clusters.ts';
 import { type DrawnRun, runsOnPaper } from './draw-runs.ts';
 import { itemNumbers, partOfPoint } from './item-numbers.ts';
 import { placeLabels } from './place-labels.ts';
-import { labelRoom, placedParts, symbolMm, symbolRoom } from './plan-clusters.ts';
+import { labelRoom, type PlacedPart, placedParts, symbolMm, symbolRoom } from './plan-clusters.ts';
 import { northArrow, scaleBars } from './plan-furniture.ts';
-import { runsOf } from './plan-runs.ts';
+import { type Run, runsOf } from './plan-runs.ts';
 import { type Ground, type PlanScale, planScale } from './plan-scale.ts';
 import type { Rect } from './rect.ts';
+import { hasPlan } from './site-plan.ts';
 import { speechOf } from './speech.ts';
 import { drawBolt } from './strike-bolt.ts';
 import { type StrikeCurrent, sayCurrent, strikeCurrents } from './strike-currents.ts';
@@ -49,13 +50,13 @@ export function strikePlan(study: Study, strike: StudyStrike): StrikePlan | null
   const runs = runsOf(study).filter((r) => r.look !== 'guy');
   const places = placedParts(site);
   const carries = [...runs, ...places].some((r) => currents.has(r.id));
-  if (!carries || new Set(placedParts(study).map((p) => p.ground.join(' '))).size < 2) return null;
+  if (!carries || !hasPlan(study)) return null;
   const speech = speechOf(study);
   const grounds = [...corners(study), ...places.map((p) => p.ground), ...runs.flatMap((r) => r.points)];
   const scale = planScale(grounds, widthMm, speech.unitsFirst);
   const drawn = inLanes(runsOnPaper(runs, scale));
   const greatestA = Math.max(...drawn.map((r) => currents.get(r.run.id)?.alongA ?? 0));
-  const struckAt = places.find((p) => p.id === partOfPoint(strike.at))?.ground ?? null;
+  const struckAt = struckPlace(strike.at, places, runs);
   const struck = struckAt === null ? null : scale.toPaper(struckAt);
   const shown = {
     runs: drawn,
@@ -82,6 +83,12 @@ export function strikePlan(study: Study, strike: StudyStrike): StrikePlan | null
   ]);
   const there = new Set([...drawn.map((r) => r.run.id), ...places.map((p) => p.id)]);
   return { svg, missing: [...currents.keys()].filter((id) => !there.has(id)) };
+}
+
+/** Where a part stands, or where a line begins that a surge comes in on. */
+function struckPlace(at: string, places: readonly PlacedPart[], runs: readonly Run[]): Ground | null {
+  const id = partOfPoint(at);
+  return places.find((p) => p.id === id)?.ground ?? runs.find((r) => r.id === id)?.points[0] ?? null;
 }
 
 interface OnPaper {

@@ -4,7 +4,18 @@ import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, cell, listCell, minor, paragraph, type Row, row, tableIfAny } from './block.ts';
 import { figure, partName, sayIn } from './page-context.ts';
 import { matrixBlocks } from './strike-matrix.ts';
-import { byGreatest, captionOf, endName, markedVolt, restBlocks, type StrikeView, time, volt } from './strike-view.ts';
+import {
+  byGreatest,
+  captionOf,
+  endName,
+  isAgainstRemote,
+  isEstimate,
+  markedVolt,
+  restBlocks,
+  type StrikeView,
+  time,
+  volt,
+} from './strike-view.ts';
 
 const words = strikeReportWords.between;
 /** Rows of the table of worst differences; those asked for by name stand in it whatever their size. */
@@ -54,7 +65,7 @@ function sorted(differences: readonly StudyStrikeDifference[]): readonly StudySt
 function worstSentence(view: StrikeView, d: StudyStrikeDifference): string {
   const bounds = rangeOf(d);
   const range = bounds === null ? '' : sayIn(view.page, words.range, { range: bounds });
-  const values = { a: endName(view, d.a), b: endName(view, d.b), peakV: d.peakV, range, atS: d.atS };
+  const values = { a: endName(view, d.a), b: endName(view, d.b), peak: markedVolt(d.peakV, d), range, atS: d.atS };
   return sayIn(view.page, words.worst, { ...values, why: whyOf(view, d) });
 }
 
@@ -98,11 +109,10 @@ export function markBlocks({ page, strike }: StrikeView, shown: readonly StudySt
       ? null
       : { longestM: figure(page, solve.longestWayM, 'length'), mostM: figure(page, solve.mostWayM, 'length') };
   const beyond = lengths === null ? marks.beyondOnly : sayIn(page, marks.beyond, lengths);
-  const isRemote = (d: StudyStrikeDifference) => [d.a, d.b].includes('remote earth');
   const items = [
     ...(shown.some((d) => d.isBeyond) ? [beyond] : []),
-    ...(shown.some((d) => d.route === null) ? [marks.estimate] : []),
-    ...(shown.some(isRemote) ? [sayIn(page, marks.remote)] : []),
+    ...(shown.some(isEstimate) ? [marks.estimate] : []),
+    ...(shown.some(isAgainstRemote) ? [sayIn(page, marks.remote)] : []),
   ];
   return items.length === 0 ? [] : [{ is: 'list', ordered: false, items }];
 }

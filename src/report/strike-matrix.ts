@@ -2,7 +2,7 @@ import type { StudyStrikeDifference } from '../study/study-strike.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, type Matrix, paragraph, type ShadedCell } from './block.ts';
 import { numberOf, partName, sayIn } from './page-context.ts';
-import { captionOf, isRemote, marksOf, type StrikeView } from './strike-view.ts';
+import { captionOf, isAgainstRemote, marksOf, type StrikeView } from './strike-view.ts';
 
 const words = strikeReportWords.matrix;
 /** Names across that a sheet of paper holds. */
@@ -14,14 +14,14 @@ const stepsV = [1e3, 3e3, 10e3, 30e3, 100e3];
 
 /** Each part against each other, of those with the worst differences and those asked for; `between` falls in size. */
 export function matrixBlocks(view: StrikeView, between: readonly StudyStrikeDifference[]): readonly Block[] {
-  const pairs = between.filter((d) => !isRemote(d.a) && !isRemote(d.b));
+  const pairs = between.filter((d) => !isAgainstRemote(d));
   const parts = partsOf(view, pairs);
   const shown = pairs.filter((d) => parts.includes(d.a) && parts.includes(d.b));
   if (shown.length < fewestPairs || parts.length < 3) return [];
   const matrix: Matrix = {
     is: 'matrix',
     id: `${view.id}-matrix`,
-    caption: captionOf(view, words.caption),
+    caption: captionOf(view, shown.some((d) => marksOf(d) !== '') ? words.captionMarks : words.caption),
     unit: words.unit,
     head: parts.map((p) => partName(view.page, p)),
     rows: parts.map((a) => ({

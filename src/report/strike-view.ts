@@ -19,7 +19,7 @@ export interface StrikeView {
 /** By this name the study calls distant soil. */
 const remoteEarth = 'remote earth';
 
-export function isRemote(part: string): boolean {
+function isRemote(part: string): boolean {
   return part === remoteEarth;
 }
 
@@ -41,8 +41,18 @@ export function markedVolt(peakV: number, difference: StudyStrikeDifference): st
 }
 
 /** `*` beyond the range, `†` upper estimate, `‡` against distant soil. */
-export function marksOf({ a, b, route, isBeyond }: StudyStrikeDifference): string {
-  return `${isBeyond ? '*' : ''}${route === null ? '†' : ''}${isRemote(a) || isRemote(b) ? '‡' : ''}`;
+export function marksOf(difference: StudyStrikeDifference): string {
+  const { isBeyond } = difference;
+  return `${isBeyond ? '*' : ''}${isEstimate(difference) ? '†' : ''}${isAgainstRemote(difference) ? '‡' : ''}`;
+}
+
+/** No cable leads to distant soil, so that nothing against it is an estimate of what one would see. */
+export function isEstimate(difference: StudyStrikeDifference): boolean {
+  return difference.route === null && !isAgainstRemote(difference);
+}
+
+export function isAgainstRemote({ a, b }: StudyStrikeDifference): boolean {
+  return isRemote(a) || isRemote(b);
 }
 
 export function volt(peakV: number): string {

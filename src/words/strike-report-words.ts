@@ -27,7 +27,7 @@ export const strikeReportWords = {
   },
   between: {
     heading: 'Between what a person or a cable joins',
-    worst: 'Worst: {a} against {b}, {peakV}{range} after {atS}; {why}.',
+    worst: 'Worst: {a} against {b}, {peak}{range} after {atS}; {why}.',
     range: ' (range {range})',
     per: 'Per kA and per kA/µs: the peak over the peak current of the stroke and over its steepest rise. They carry over to another stroke only while the same protectors conduct.',
     caption: 'Worst differences',
@@ -59,7 +59,8 @@ export const strikeReportWords = {
     remote: '‡ Hangs on where [remote ground] is taken to be.',
   },
   matrix: {
-    caption: 'Peak difference between two parts, kV; marks as above',
+    caption: 'Peak difference between two parts, kV',
+    captionMarks: 'Peak difference between two parts, kV; marks as above',
     unit: 'kV',
     legend: 'Shades are steps of size, no limits:',
     empty: '–: not looked at, because nothing that is known joins the two.',

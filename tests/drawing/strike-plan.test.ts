@@ -67,6 +67,17 @@ describe('the plan of currents', () => {
     expect(said(plan.svg)).toContain('struck');
   });
 
+  it('puts the mark where a line begins that a surge comes in on', () => {
+    const tipOf = (at: string) => {
+      const { svg } = strikePlan(clubStudy, { ...clubStrike, at })!;
+      const found = /<polygon points="([\d.]+),([\d.]+) [^"]*" fill="#8a1c14"/.exec(svg)!;
+      return [Number(found[1]), Number(found[2])] as const;
+    };
+    // The telephone line comes in 29.5 m west and 15.2 m south of the tower.
+    const [tower, phone] = [tipOf('tower@top'), tipOf('phone')];
+    expect((tower[0] - phone[0]) / (phone[1] - tower[1])).toBeCloseTo(29.5 / 15.2, 1);
+  });
+
   it('tells those who cannot see it the greatest currents', () => {
     expect(/<desc>([^<]*)</.exec(plan.svg)![1]).toContain('tower 29.1 kA, c8 12.4 kA, ring ↓ 12.1 kA');
   });

@@ -102,8 +102,8 @@ const differences: StudyStrike['differences'] = [
   difference(['hf-radio', 'tuner'], 'line', 2.31, { by: 'line2', atS: 0.4e-6 }),
   difference(['modem', 'computer'], 'line', 6.2, { by: 'network' }),
   difference(['main-panel', 'sub-panel'], 'asked', 3.4, { by: 'feeder-bond' }),
-  difference(['modem', 'remote earth'], 'outside', 38.8, { by: 'phone', isBeyond: true }),
-  difference(['main-panel', 'remote earth'], 'outside', 143, { by: null, atS: 2.2e-6 }),
+  difference(['modem', 'remote earth'], 'outside', 38.8, { by: 'phone', route: null, isBeyond: true }),
+  difference(['main-panel', 'remote earth'], 'outside', 143, { by: 'mains', route: null, atS: 2.2e-6 }),
 ];
 
 /** What an invented strike did at the club: what a page has to show, not what a calculation gave. */

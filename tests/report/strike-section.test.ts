@@ -137,6 +137,10 @@ describe('differences', () => {
     const outside = tableOf(club, 'strike-1-outside');
     expect(outside[1]).toEqual(['41 phone', '29 modem | remote ground', '38.8 kV *‡ | 31 to 46.6 kV', '0.9 µs']);
     expect(rows.some(([pair]) => pair!.includes('remote'))).toBe(false);
+    // No cable leads to remote ground: nothing against it is an estimate of what one would see.
+    const own = htmlOf({ ...clubStrike, differences: clubStrike.differences.filter((d) => d.why === 'outside') });
+    expect(textIn(own)).not.toContain('†');
+    expect(textIn(own)).toContain('‡ Hangs on where remote ground is taken to be.');
     expect(textIn(sectionOf(pageOf(struck(houseStudy, houseStrike)), 'strike'))).toContain('remote earth');
   });
 });
