@@ -16,6 +16,7 @@ import { electrodeFacts } from './electrode-facts.ts';
 import type { Facts, GroundFacts } from './facts.ts';
 import { jointFacts } from './joint-facts.ts';
 import { arresterFacts, boxFacts, mastFacts } from './part-facts.ts';
+import { defaultStrike } from './strike-facts.ts';
 
 /**
  * The facts of a site in one state (null: as typed). Each is worked out when it is first asked for, and once. `seasons`: the
@@ -41,6 +42,7 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
     earth: () => dc().earth,
     ground: () => groundFacts(bonded(), soil(), dc(), seasons),
     reachInStates: () => reachInStates(typed),
+    strike: () => defaultStrike(bonded(), soil(), seasons),
   });
 }
 

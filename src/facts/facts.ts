@@ -2,6 +2,7 @@
  * The one list of what a rule may ask: name and type. Each is worked out at most once (see facts-of.ts). A rule gets
  * only the facts that it names.
  */
+
 import type { Bonding } from '../bonding/bonding.ts';
 import type { ReachInState } from '../bonding/reach-in-states.ts';
 import type { Metal } from '../materials/metals.ts';
@@ -25,6 +26,7 @@ import type {
   Support,
 } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
+import type { StrikeFacts } from './strike-facts.ts';
 
 /** What a conductor is by what it joins, unless the owner says otherwise. */
 export type ConductorRole =
@@ -170,6 +172,8 @@ export interface Facts {
   readonly ground: GroundFacts;
   /** What still reaches each box, as typed and in every state of the file. */
   readonly reachInStates: readonly ReachInState[];
+  /** The median first negative stroke at the top of the highest support, else at the first antenna. */
+  readonly strike: StrikeFacts;
 }
 
 export type FactName = keyof Facts;

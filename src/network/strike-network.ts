@@ -12,6 +12,7 @@ import { strikeTies } from './strike-ties.ts';
 
 /** A site's metal and earth as plain arrays for a strike, and whose each of them is. */
 export interface StrikeNetwork {
+  readonly ok: true;
   readonly surge: SurgeNetwork;
   /** Node of the graph by number; numbers beyond are points along metal in the soil. */
   readonly nodes: readonly string[];
@@ -28,24 +29,31 @@ export interface StrikeNetwork {
   readonly notCounted: readonly string[];
 }
 
-/** null: nothing reaches the soil, or the resistance of an electrode is not known on that side. */
+/** Nothing reaches the soil, or the resistance of an electrode (`parts`; none: the soil itself) is not known on that side. */
+export interface NoStrikeNetwork {
+  readonly ok: false;
+  readonly reason: 'no electrode' | 'no soil';
+  readonly parts: readonly string[];
+}
+
 export function strikeNetwork(
   run: Pick<BondingRun, 'graph' | 'site' | 'metal'>,
   ground: Ground,
   side: Side,
-): StrikeNetwork | null {
+): StrikeNetwork | NoStrikeNetwork {
   const ties = strikeTies(run);
   const electrodes = new Map(run.site.electrodes.map((e) => [e.id, e]));
   const leaking = earthPoints({ ...run, electrodes }, ties.whole, ground);
-  if (leaking === null) return null;
+  if (leaking === null) return { ok: false, reason: 'no electrode', parts: [] };
   const all = strikeBranches(run, ties, leaking);
   const earth = earthOn(leaking.points, ground, side);
-  if (earth === null) return null;
+  if (earth === null) return { ok: false, reason: 'no soil', parts: unknownOf(leaking.points, ground) };
   const at = clusters(leaking.nodeCount, all, earth.points);
   const branches = all.filter(({ from, to }) => at[from] !== at[to] && at[from]! >= 0);
   const { pieces, branchOfPiece } = piecesOf(branches);
   const { ownH, mutualH } = inductances(branches, pieces, branchOfPiece);
   return {
+    ok: true,
     surge: {
       nodeCount: at.reduce((most, n) => Math.max(most, n + 1), 0),
       branches: branches.map((b, i) => ({
@@ -65,6 +73,12 @@ export function strikeNetwork(
     branchOfPiece,
     notCounted: ties.notCounted,
   };
+}
+
+/** Electrodes of which nothing is known though the soil is. */
+function unknownOf(points: readonly EarthPoint[], { soil }: Ground): readonly string[] {
+  const open = points.filter((p) => p.certain !== 'perhaps' && p.alone.ohm?.value == null);
+  return soil === null ? [] : [...new Set(open.map((p) => p.part))].sort();
 }
 
 /** Points with a resistance, and what they feel of each other. */

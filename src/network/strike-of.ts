@@ -25,7 +25,7 @@ export interface StrikeRun {
 export interface RefusedStrike {
   readonly ok: false;
   /** no soil: nothing is known of an electrode's resistance; hangs free: what is struck has no way to the soil by metal. */
-  readonly reason: 'no soil' | 'hangs free' | 'impossible inductances';
+  readonly reason: 'no soil' | 'no electrode' | 'hangs free' | 'impossible inductances';
   /** Parts at fault. */
   readonly parts: readonly string[];
 }
@@ -45,7 +45,7 @@ export function strikeSite(
   side: Side,
 ): StrikeSite | RefusedStrike {
   const network = strikeNetwork(bonded, ground, side);
-  if (network === null) return { ok: false, reason: 'no soil', parts: [] };
+  if (!network.ok) return network;
   const modes = surgeModes(network.surge);
   if (modes.ok) return { ok: true, network, modes, placeOfNode: nodePlaces(bonded), graph: bonded.graph };
   const parts = [...new Set(modes.branches.map((branch) => network.branches[branch]!.part))].sort();

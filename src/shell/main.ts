@@ -66,6 +66,21 @@ function build(done: (code: ExitCode) => void): Command {
     .option('--json', 'as JSON')
     .action(async (file, options) => done((await import('./commands/soil.ts')).soil(file, options)));
 
+  program
+    .command('strike <file>')
+    .description('one strike: volts between things, where the current goes, what it heats')
+    .option('--at <part>', 'what it strikes; default the top of the highest support')
+    .option('--current <current>', 'its peak, such as "30 kA"')
+    .option('--wave <wave>', '10/350, 1/200, 0.25/100, 8/20 or 1.2/50')
+    .option('--between <a,b>', 'this pair too; may be repeated', (pair: string, all: string[]) => [...all, pair], [])
+    .option('--state <name>', 'a state of the file, such as storm')
+    .option('--json', 'as JSON')
+    .option('-o, --output <file>', 'write it there; - is stdout')
+    .action(async (file, options) => {
+      const { strikeStudy } = await import('../study/strike-study.ts');
+      done((await import('./commands/strike.ts')).strike(file, options, strikeStudy));
+    });
+
   addReference(program, done);
   return program;
 }

@@ -4,7 +4,7 @@ import { buildGraph } from '../bonding/build-graph.ts';
 import { siteIndex } from '../bonding/site-index.ts';
 import { pointOfText } from '../site/point-text.ts';
 import type { Site } from '../site/site.ts';
-import { speechOf } from '../study/run-study.ts';
+import { speechOf } from '../study/speech-of.ts';
 import { strokePeakLimitsA } from '../surge/stroke.ts';
 import { nearName } from '../units/near-name.ts';
 import { readQuantity } from '../units/quantity.ts';

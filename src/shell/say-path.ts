@@ -3,7 +3,7 @@ import { jointKinds } from '../bonding/joint-kinds.ts';
 import type { Between, Side } from '../bonding/way-between.ts';
 import type { DcBetween } from '../network/dc-between.ts';
 import type { Site } from '../site/site.ts';
-import { speechOf } from '../study/run-study.ts';
+import { speechOf } from '../study/speech-of.ts';
 import type { Interval } from '../units/interval.ts';
 import { sayField } from '../words/field-words.ts';
 import { say, type Values } from '../words/say.ts';

@@ -1,5 +1,5 @@
 import type { Site } from '../site/site.ts';
-import { speechOf } from '../study/run-study.ts';
+import { speechOf } from '../study/speech-of.ts';
 import type { Bounded } from '../study/study-earth.ts';
 import type { StudyStrike } from '../study/study-strike.ts';
 import type { Dimension } from '../units/dimension.ts';

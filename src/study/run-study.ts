@@ -7,12 +7,13 @@ import { once } from '../units/once.ts';
 import { type Speech, say } from '../words/say.ts';
 import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
-import { termsOf } from '../words/terms.ts';
 import { earthOf } from './earth-of.ts';
 import { guysOf } from './guys-of.ts';
 import { partsOf } from './parts-of.ts';
 import { pathsOf } from './paths-of.ts';
 import { arresterRows, conductorRows, jointRows, lineRows, tieRows } from './schedules-of.ts';
+import { speechOf } from './speech-of.ts';
+import { strikeOfFacts } from './strike-study.ts';
 import { type Study, type StudySource, studyFormat } from './study.ts';
 import { unknownsOf } from './unknowns-of.ts';
 import { verdictOf } from './verdict-of.ts';
@@ -33,12 +34,6 @@ export interface StudyRun {
   readonly study: Study;
   /** Rules that failed by a fault of the program. */
   readonly faults: RulesRun['faults'];
-}
-
-/** Words and units that a site's region reads. */
-export function speechOf(site: Site): Speech {
-  const { region, units } = site.header;
-  return { terms: termsOf(region), unitsFirst: units === 'ft' ? 'us' : 'si' };
 }
 
 /**
@@ -78,12 +73,18 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     joints: () => jointRows(facts),
     arresters: () => arresterRows(facts),
     earth: () => earthOf(facts, speech),
+    strikes: () => (options.detail === true ? strikesOf(facts, speech) : []),
     findings: () => run.findings,
     conditions: () => run.conditions,
     verdict: () => verdictOf(run.findings, facts.bonding, speech),
     sources: () => sourcesOf(run, facts),
   });
   return { study, faults: run.faults };
+}
+
+/** The default strike; none where nothing is there that lightning could be taken to strike. */
+function strikesOf({ strike, site }: Facts, speech: Speech): Study['strikes'] {
+  return strike.refused?.reason === 'nothing to strike' ? [] : [strikeOfFacts(strike, site, false, speech)];
 }
 
 function headOf({ site, header }: Facts, options: StudyOptions) {

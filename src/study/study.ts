@@ -20,6 +20,8 @@ import type {
 
 export const studyFormat = 1;
 
+import type { StudyStrike } from './study-strike.ts';
+
 export type { Bounded } from './study-earth.ts';
 
 export type Severity = 'hazard' | 'defect' | 'advice';
@@ -351,6 +353,8 @@ export interface Study {
     /** null: nothing could be solved in the soil. */
     readonly solve: StudyEarthSolve | null;
   };
+  /** The default strike, with what only a page shows; empty where nobody asked for that, or nothing is there to be struck. */
+  readonly strikes: readonly StudyStrike[];
   readonly findings: readonly StudyFinding[];
   readonly conditions: readonly StudyCondition[];
   readonly verdict: {

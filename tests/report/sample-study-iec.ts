@@ -217,6 +217,7 @@ export const houseStudy: Study = {
       },
     ],
   },
+  strikes: [],
   findings: [
     finding(
       'iec-antenna-electrode-to-main-bar',

@@ -397,6 +397,7 @@ export const clubStudy: Study = {
   guys: [],
   arresters,
   earth,
+  strikes: [],
   findings: clubFindings,
   conditions: clubConditions,
   verdict: {

@@ -1,7 +1,7 @@
 import { failingId, withLost, without as withoutParts } from '../../bonding/without.ts';
 import { whatFails } from '../../compare/what-fails.ts';
 import type { Site } from '../../site/site.ts';
-import { speechOf } from '../../study/run-study.ts';
+import { speechOf } from '../../study/speech-of.ts';
 import { type ExitCode, exitCode } from '../exit-code.ts';
 import { loadSite } from '../load-site.ts';
 import { failTrouble } from '../point-trouble.ts';

@@ -1,0 +1,275 @@
+import { askedNodes } from '../bonding/asked-nodes.ts';
+import type { BondingRun } from '../bonding/bonding-of.ts';
+import type { PointRef } from '../site/site.ts';
+import { type Peak, peakOf } from '../surge/peak-of.ts';
+import { overTime, potentialFigure, type SurgeRun } from '../surge/surge-run.ts';
+import { waveFigures } from '../surge/wave-figures.ts';
+import { wave10x350 } from '../surge/wave-presets.ts';
+import type { Side } from './certain.ts';
+import type { Ground } from './ground.ts';
+import { metalDistance } from './metal-distance.ts';
+import { heatAtLevels, type StrikeHeat, strikeHeat } from './strike-heat.ts';
+import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
+import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
+import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
+import { strikeBetween, strikeCarried, strikeCores, strikeIntoSoil } from './strike-result.ts';
+import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
+import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
+
+/** What a strike is asked; null: the usual. */
+export interface StrikeAsk {
+  readonly at: PointRef | null;
+  readonly wave: string | null;
+  readonly currentA: number | null;
+  /** Pairs that are asked for by name. */
+  readonly between: readonly (readonly [string, string])[];
+  /** Also in the soil at its least and its greatest resistivity, and what the first positive strokes would do. */
+  readonly detail: boolean;
+}
+
+export interface StrikeDifference {
+  readonly pair: StrikePair;
+  readonly peak: Peak;
+  readonly route: 'straight' | null;
+  /** Over the range of the soil; null: not worked out, or not known at that end. */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** Shortest way through metal between the two, or from the struck point, metres. */
+  readonly wayM: number;
+}
+
+export interface StrikeConductor {
+  readonly part: string;
+  readonly peak: Peak;
+  readonly actionA2s: number;
+  readonly heat: StrikeHeat | null;
+  readonly levels: readonly ({ readonly level: 'I' | 'II' | 'III' | 'IV' } & StrikeHeat)[];
+}
+
+/** One stroke of one site, by the owner's ids. */
+export interface StrikeFigures {
+  readonly at: string;
+  readonly stroke: StrikeStroke;
+  readonly refused: RefusedStrike | { readonly reason: 'nothing to strike'; readonly parts: readonly [] } | null;
+  readonly peaks: readonly { readonly part: string; readonly peak: Peak }[];
+  readonly differences: readonly StrikeDifference[];
+  readonly conductors: readonly StrikeConductor[];
+  readonly joints: readonly {
+    readonly part: string;
+    readonly peak: Peak;
+    readonly resistanceOhm: number;
+    readonly actionA2s: number;
+  }[];
+  readonly electrodes: readonly { readonly part: string; readonly peak: Peak }[];
+  readonly cores: readonly { readonly part: string; readonly peak: Peak }[];
+  readonly traces: {
+    readonly timesS: readonly number[];
+    readonly potentialsV: readonly { readonly part: string; readonly volt: readonly number[] }[];
+  };
+  readonly taken: StrikeTaken | null;
+  readonly solve: {
+    readonly branches: number;
+    readonly loops: number;
+    readonly steps: number;
+    readonly errorShare: number;
+    readonly energyShare: number;
+  } | null;
+}
+
+/** All that is said of one stroke into one point of a site. */
+export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk): StrikeFigures {
+  const stroke = strikeStroke(ask.wave, ask.currentA);
+  const point = ask.at === null ? defaultStrikePoint(bonded.site, bonded) : askedPoint(bonded, ask.at);
+  const none = (refused: NonNullable<StrikeFigures['refused']>): StrikeFigures => {
+    return { ...nothing, at: point?.text ?? ask.at?.text ?? '', stroke, refused };
+  };
+  if (point === null) return none({ reason: 'nothing to strike', parts: [] });
+  const likely = strikeOn(bonded, ground, 'likely', { point, stroke });
+  if (!likely.ok) return none(likely);
+  const sides = ask.detail ? (['low', 'high'] as const) : [];
+  const others = sides.flatMap((side) => {
+    const run = strikeOn(bonded, ground, side, { point, stroke });
+    return run.ok ? [run] : [];
+  });
+  return { ...worked(bonded, likely, others, ask), at: point.text, stroke, refused: null };
+}
+
+type Worked = Omit<StrikeFigures, 'at' | 'stroke' | 'refused'>;
+
+function worked(bonded: BondingRun, likely: Known, others: readonly Known[], ask: StrikeAsk): Worked {
+  const { run, network } = likely;
+  const carried = strikeCarried(network, run);
+  const slow = ask.detail ? slowShares(likely) : new Map<string, number>();
+  const isJoint = (part: string) =>
+    bonded.graph.hasNode(part) && bonded.graph.getNodeAttribute(part, 'kind') === 'joint';
+  return {
+    peaks: peaksOf(bonded, likely),
+    differences: differencesOf(bonded, likely, others, ask),
+    conductors: carried
+      .filter(({ part }) => !isJoint(part) && bonded.metal.index.parts.has(part))
+      .map(({ part, peak, actionA2s }) => {
+        const wire = bonded.site.conductors.find((c) => c.id === part)?.wire ?? null;
+        const share = slow.get(part);
+        return {
+          part,
+          peak,
+          actionA2s,
+          heat: strikeHeat(wire, actionA2s),
+          levels: share === undefined ? [] : heatAtLevels(wire, share),
+        };
+      }),
+    joints: carried.filter(({ part }) => isJoint(part)),
+    electrodes: strikeIntoSoil(network, run),
+    cores: strikeCores(network, run),
+    traces: tracesOf(bonded, likely),
+    taken: strikeTaken(bonded, network),
+    solve: {
+      branches: network.branches.length,
+      loops: run.modes.count,
+      steps: run.wave.timesS.length - 1,
+      errorShare: run.errorShare,
+      energyShare: run.energyShare,
+    },
+  };
+}
+
+const nothing: Worked = {
+  peaks: [],
+  differences: [],
+  conductors: [],
+  joints: [],
+  electrodes: [],
+  cores: [],
+  traces: { timesS: [], potentialsV: [] },
+  taken: null,
+  solve: null,
+};
+
+function askedPoint({ metal }: BondingRun, at: PointRef): StrikePoint | null {
+  const found = askedNodes(metal, at);
+  if (found.is !== 'found') return null;
+  const top = found.nodes.find((node) => node.endsWith('@top'));
+  const isSupport = metal.index.parts.get(at.part ?? '')?.section === 'supports' && at.atM === null && at.mark === null;
+  return { node: isSupport ? (top ?? found.nodes[0]!) : found.nodes[0]!, text: at.text };
+}
+
+type Known = StrikeRun & { readonly site: StrikeSite };
+
+function strikeOn(
+  bonded: BondingRun,
+  ground: Ground,
+  side: Side,
+  { point, stroke }: { readonly point: StrikePoint; readonly stroke: StrikeStroke },
+): Known | RefusedStrike {
+  const site = strikeSite(bonded, ground, side);
+  if (!site.ok) return site;
+  const run = strikeOf(site, point, stroke.wave);
+  return run.ok ? { ...run, site } : run;
+}
+
+function differencesOf(
+  bonded: BondingRun,
+  likely: Known,
+  others: readonly Known[],
+  ask: StrikeAsk,
+): readonly StrikeDifference[] {
+  const partOf = (id: string) => bonded.metal.index.parts.get(id);
+  const asked = ask.between.map(([a, b]): StrikePair => ({ a, b, why: 'asked', by: null }));
+  const named = new Set(asked.map(({ a, b }) => [a, b].sort().join(' ')));
+  const usual = strikePairs(bonded.site, partOf).filter(({ a, b }) => !named.has([a, b].sort().join(' ')));
+  return [...asked, ...usual].flatMap((pair) => {
+    const found = strikeBetween(pair, likely.network, likely.run, likely.places);
+    if (found === null) return [];
+    const ends = others.flatMap((other) => {
+      const at = strikeBetween(pair, other.network, other.run, other.places);
+      return at === null ? [] : [Math.abs(at.peak.value)];
+    });
+    const all = [Math.abs(found.peak.value), ...ends];
+    const isRanged = others.length > 0 && ends.length === others.length;
+    return [
+      {
+        ...found,
+        low: isRanged ? Math.min(...all) : null,
+        high: isRanged ? Math.max(...all) : null,
+        wayM: wayBetween(likely, pair),
+      },
+    ];
+  });
+}
+
+function wayBetween({ network, places, run }: Known, { a, b }: StrikePair): number {
+  const [first, second] = [places.nodeOf(a), b === remoteEarth ? run.source.node : places.nodeOf(b)];
+  if (first === null || second === null) return Number.POSITIVE_INFINITY;
+  const { surge, branches } = network;
+  const metal = surge.branches.map(({ from, to }, i) => ({ from, to, lengthM: branches[i]!.lengthM }));
+  return metalDistance(surge.nodeCount, metal, first)[second]!;
+}
+
+/** Against remote earth: everything with a node that reaches the soil, and the struck point. */
+function peaksOf({ metal }: BondingRun, { run, places, at, network }: Known) {
+  const sections: ReadonlySet<string> = new Set([
+    'supports',
+    'bars',
+    'arresters',
+    'equipment',
+    'antennas',
+    'electrodes',
+  ]);
+  const parts = [...metal.index.parts.values()].filter(({ section }) => sections.has(section)).map(({ id }) => id);
+  const rows = parts.sort().flatMap((part) => {
+    const node = places.nodeOf(part);
+    return node === null ? [] : [{ part, peak: potentialPeak(run, node) }];
+  });
+  const struck = network.at[network.nodes.indexOf(at.node)]!;
+  return [...rows.filter(({ part }) => part !== at.text), { part: at.text, peak: potentialPeak(run, struck) }];
+}
+
+function potentialPeak(run: SurgeRun, node: number): Peak {
+  return peakOf(run.wave.timesS, overTime(run, potentialFigure(run, node)));
+}
+
+/** Of the struck point, its support's foot, the service, the first bar and the first two boxes. */
+function tracesOf({ site }: BondingRun, { run, places, at, network }: Known): StrikeFigures['traces'] {
+  const isMet = (part: string) => places.nodeOf(part) !== null;
+  const foot = at.text.split('@')[0]!;
+  const wanted = [
+    foot,
+    site.header.service,
+    ...site.bars.slice(0, 1).map((b) => b.id),
+    ...site.equipment.map((e) => e.id),
+  ];
+  const parts = [...new Set(wanted)].filter(isMet).slice(0, mostTraces);
+  const last = run.wave.timesS.findIndex((time) => time > 30 * run.wave.timesS[fewSteps]!);
+  const kept = shown(last < 0 ? run.wave.timesS.length : last);
+  const trace = (part: string, node: number) => {
+    const volt = overTime(run, potentialFigure(run, node));
+    return { part, volt: kept.map((t) => volt[t]!) };
+  };
+  const struck = network.at[network.nodes.indexOf(at.node)]!;
+  return {
+    timesS: kept.map((t) => run.wave.timesS[t]!),
+    potentialsV: [
+      trace(at.text, struck),
+      ...parts.filter((p) => p !== at.text).map((part) => trace(part, places.nodeOf(part)!)),
+    ],
+  };
+}
+
+const mostTraces = 4;
+/** A hundred steps are about the time constant of the front. */
+const fewSteps = 100;
+const mostPoints = 200;
+
+function shown(count: number): readonly number[] {
+  const every = Math.max(1, Math.ceil(count / mostPoints));
+  return Array.from({ length: Math.ceil(count / every) }, (_, i) => i * every);
+}
+
+/** What share of the action integral of a first positive stroke each part takes. */
+function slowShares({ site, at }: Known): ReadonlyMap<string, number> {
+  const wave = wave10x350(1);
+  const slow = strikeOf(site, at, wave);
+  if (!slow.ok) return new Map();
+  const whole = waveFigures(wave).specificEnergyJPerOhm;
+  return new Map(strikeCarried(slow.network, slow.run).map(({ part, actionA2s }) => [part, actionA2s / whole]));
+}

@@ -1,0 +1,55 @@
+import type { BondingRun } from '../bonding/bonding-of.ts';
+import type { StrikeNetwork } from './strike-network.ts';
+
+/** What was taken because nobody typed it, or left out; ids in order. */
+export interface StrikeTaken {
+  /** Of which neither length nor place is known, by the length that was taken. */
+  readonly lengths: readonly { readonly lengthM: number; readonly parts: readonly string[] }[];
+  /** Taken by length alone, coupled to nothing. */
+  readonly lengthOnly: readonly string[];
+  readonly wires: readonly { readonly diameterM: number; readonly parts: readonly string[] }[];
+  readonly towers: readonly { readonly part: string; readonly diameterM: number }[];
+  readonly guys: readonly string[];
+  readonly cores: readonly string[];
+  readonly perhaps: readonly string[];
+  readonly outside: readonly string[];
+  readonly protectors: readonly string[];
+}
+
+export function strikeTaken({ site }: Pick<BondingRun, 'site'>, { branches, notCounted }: StrikeNetwork): StrikeTaken {
+  const metal = branches.filter((b) => b.lengthM > 0);
+  const supports = new Set(site.supports.map((s) => s.id));
+  const assumed = metal.filter((b) => b.lengthFrom === 'assumed');
+  const wires = metal.filter((b) => b.radiusFrom === 'assumed' && !supports.has(b.part));
+  const lines = site.lines.filter((l) => l.present === 'yes');
+  const hasShield = new Set(branches.filter((b) => b.kind === 'shield').map((b) => b.part));
+  return {
+    lengths: grouped(assumed, (b) => b.lengthM).map(([lengthM, parts]) => ({ lengthM, parts })),
+    lengthOnly: idsOf(metal.filter((b) => b.way === null && b.lengthFrom !== 'assumed' && b.lengthM > 1)),
+    wires: grouped(wires, (b) => 2 * b.radiusM).map(([diameterM, parts]) => ({ diameterM, parts })),
+    towers: [...new Map(metal.filter((b) => supports.has(b.part)).map((b) => [b.part, 2 * b.radiusM]))]
+      .map(([part, diameterM]) => ({ part, diameterM }))
+      .sort((a, b) => (a.part < b.part ? -1 : 1)),
+    guys: site.supports.flatMap((s) => s.guys.filter((g) => g.metal !== 'none').map((g) => g.id)).sort(),
+    cores: lines.flatMap(({ id }) => (hasShield.has(id) ? [id] : [])).sort(),
+    perhaps: notCounted,
+    outside: lines
+      .filter((l) => l.path.some((stop) => stop.is === 'street'))
+      .map((l) => l.id)
+      .sort(),
+    protectors: site.arresters
+      .filter((a) => a.present === 'yes')
+      .map((a) => a.id)
+      .sort(),
+  };
+}
+
+function idsOf(branches: readonly { readonly part: string }[]): readonly string[] {
+  return [...new Set(branches.map((b) => b.part))].sort();
+}
+
+function grouped<T extends { readonly part: string }>(branches: readonly T[], figure: (branch: T) => number) {
+  const parts = new Map<number, T[]>();
+  for (const branch of branches) parts.set(figure(branch), [...(parts.get(figure(branch)) ?? []), branch]);
+  return [...parts].sort(([a], [b]) => a - b).map(([value, of]) => [value, idsOf(of)] as const);
+}

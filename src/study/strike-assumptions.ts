@@ -1,0 +1,66 @@
+import type { StrikeFacts } from '../facts/strike-facts.ts';
+import type { Site } from '../site/site.ts';
+import { type Speech, say, type Values } from '../words/say.ts';
+import { strikeWords } from '../words/strike-words.ts';
+
+const { assumed, strokes, medianNegative } = strikeWords;
+
+/** In words: what a strike was worked out with because nobody typed it, and what was left out. */
+export function strikeAssumptions(
+  strike: StrikeFacts,
+  site: Site,
+  isAsked: boolean,
+  speech: Speech,
+): readonly string[] {
+  const { taken, stroke, at, refused } = strike;
+  const sentence = (template: string, values: Values = {}) => say(template, values, speech);
+  const of = (template: string, list: readonly string[]) => (list.length === 0 ? [] : [sentence(template, { list })]);
+  if (taken === null || refused !== null) return [];
+  const { waveName, figures, isDefault } = stroke;
+  const isAntenna = site.antennas.some(({ id }) => id === at);
+  return [
+    ...(isDefault && !isAsked
+      ? [sentence(assumed.defaultStroke, { name: medianNegative, peakA: figures.peakA, wave: waveName })]
+      : []),
+    ...(isAsked ? [] : [sentence(isAntenna ? assumed.struckAntenna : assumed.struck)]),
+    sentence(assumed.channel, { at }),
+    ...taken.lengths.map(({ lengthM, parts }) => sentence(assumed.length, { list: parts, lengthM })),
+    ...of(assumed.lengthOnly, taken.lengthOnly),
+    ...taken.wires.map(({ diameterM, parts }) => sentence(assumed.wire, { list: parts, diameterM })),
+    ...taken.towers.map(({ part, diameterM }) => sentence(assumed.tower, { part, diameterM })),
+    ...of(assumed.guys, taken.guys),
+    ...of(assumed.cores, taken.cores),
+    ...of(assumed.perhaps, taken.perhaps),
+    ...of(assumed.protectors, taken.protectors),
+    ...of(assumed.outside, taken.outside),
+    sentence(assumed.neutral),
+    sentence(assumed.ionisation),
+    sentence(assumed.skin),
+  ];
+}
+
+/** What a stroke is called. */
+export function strokeName({ stroke }: StrikeFacts, speech: Speech): string {
+  return say(stroke.isDefault ? medianNegative : strokes[stroke.waveName], {}, speech);
+}
+
+/** Why nothing can be said; null: something can. */
+export function strikeRefused({ refused }: StrikeFacts, speech: Speech): string | null {
+  if (refused === null) return null;
+  const { parts } = refused;
+  const words = strikeWords.refused;
+  switch (refused.reason) {
+    case 'nothing to strike':
+      return say(words.nothingToStrike, {}, speech);
+    case 'no soil':
+      return parts.length === 0 ? say(words.noSoil, {}, speech) : say(words.electrodeUnknown, { list: parts }, speech);
+    case 'no electrode':
+      return say(words.noElectrode, {}, speech);
+    case 'hangs free':
+      return say(words.noWayToSoil, { part: parts[0]! }, speech);
+    case 'impossible inductances':
+      return parts.length > 1
+        ? say(words.closePieces, { a: parts[0]!, b: parts[1]! }, speech)
+        : say(words.noInductance, { list: parts }, speech);
+  }
+}

@@ -1,0 +1,122 @@
+import { type StrikeFacts, strikeFacts } from '../facts/strike-facts.ts';
+import { pointOfText } from '../site/point-text.ts';
+import type { Site } from '../site/site.ts';
+import type { Speech } from '../words/say.ts';
+import { speechOf } from './speech-of.ts';
+import { strikeAssumptions, strikeRefused, strokeName } from './strike-assumptions.ts';
+import type { Bounded } from './study-earth.ts';
+import type { StudyStrike, StudyStrikeConductor, StudyStrikeDifference, StudyStrikeJoint } from './study-strike.ts';
+
+/** What the study of a strike is asked; null: what is usual. */
+export interface StrikeStudyAsk {
+  readonly state: string | null;
+  readonly at: string | null;
+  readonly currentA: number | null;
+  readonly wave: string | null;
+  readonly between: readonly (readonly [string, string])[];
+}
+
+/** One strike as somebody asks for it, with everything that a page shows. */
+export function strikeStudy(site: Site, { state, at, currentA, wave, between }: StrikeStudyAsk): StudyStrike {
+  const point = at === null ? null : pointOfText(at);
+  const pairs = between.map(([a, b]) => [partOf(a), partOf(b)] as const);
+  const facts = strikeFacts(site, state, { at: point, wave, currentA, between: pairs, detail: true });
+  return strikeOfFacts(facts, site, at !== null, speechOf(site));
+}
+
+/** A point of a part stands for the part. */
+function partOf(text: string): string {
+  return pointOfText(text)?.part ?? text;
+}
+
+/** The study of a strike that the facts hold; `isAsked`: somebody named where it strikes. */
+export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean, speech: Speech): StudyStrike {
+  const { stroke, at, solve } = strike;
+  const { figures, waveName, source } = stroke;
+  const refused = strikeRefused(strike, speech);
+  const mostWayM = (lightMPerS * figures.frontS) / 10;
+  const ways = strike.differences.map((d) => d.wayM).filter(Number.isFinite);
+  return {
+    at,
+    stroke: {
+      name: strokeName(strike, speech),
+      wave: waveName,
+      peakA: figures.peakA,
+      frontS: figures.frontS,
+      halfValueS: figures.tailS,
+      steepestAPerS: figures.steepestAPerS,
+      chargeC: figures.chargeC,
+      actionA2s: figures.specificEnergyJPerOhm,
+      source,
+    },
+    refused,
+    peakV: Object.fromEntries(strike.peaks.map(({ part, peak }) => [part, Math.abs(peak.value)])),
+    differences: strike.differences.map((d) => differenceRow(d, strike, mostWayM)),
+    conductors: strike.conductors.map((c) => conductorRow(c, figures.peakA)),
+    joints: strike.joints.map(jointRow).sort((a, b) => (b.energyJ ?? 0) - (a.energyJ ?? 0) || (a.id < b.id ? -1 : 1)),
+    electrodes: strike.electrodes.map(({ part, peak }) => ({
+      id: part,
+      peakA: Math.abs(peak.value),
+      shareOfPeak: Math.abs(peak.value) / figures.peakA,
+    })),
+    fired: [],
+    cores: strike.cores.map(({ part, peak }) => ({
+      line: part,
+      at: lastOf(site, part),
+      peakV: Math.abs(peak.value),
+    })),
+    failures: [],
+    traces: strike.traces,
+    assumptions: strikeAssumptions(strike, site, isAsked, speech),
+    solve: solve === null ? null : { ...solve, longestWayM: Math.max(0, ...ways), mostWayM },
+  };
+}
+
+const lightMPerS = 299_792_458;
+
+function differenceRow(
+  { pair, peak, route, low, high, wayM }: StrikeFacts['differences'][number],
+  { stroke }: StrikeFacts,
+  mostWayM: number,
+): StudyStrikeDifference {
+  const peakV = Math.abs(peak.value);
+  const rangeV: Bounded = { value: peakV, low: low ?? peakV, high: high ?? (low === null ? peakV : null) };
+  return {
+    ...pair,
+    route,
+    peakV,
+    rangeV,
+    atS: peak.atS,
+    voltPerKiloampere: (peakV / stroke.figures.peakA) * 1e3,
+    voltPerKiloamperePerMicrosecond: (peakV / stroke.figures.steepestAPerS) * 1e9,
+    isBeyond: wayM > mostWayM,
+  };
+}
+
+function conductorRow(
+  { part, peak, actionA2s, heat, levels }: StrikeFacts['conductors'][number],
+  peakA: number,
+): StudyStrikeConductor {
+  return {
+    id: part,
+    peakA: Math.abs(peak.value),
+    atS: peak.atS,
+    shareOfPeak: Math.abs(peak.value) / peakA,
+    actionA2s,
+    riseK: heat?.riseK ?? null,
+    melts: heat?.melts ?? null,
+    levels,
+  };
+}
+
+function jointRow({ part, peak, resistanceOhm, actionA2s }: StrikeFacts['joints'][number]): StudyStrikeJoint {
+  const peakA = Math.abs(peak.value);
+  return { id: part, peakA, peakV: peakA * resistanceOhm, energyJ: actionA2s * resistanceOhm };
+}
+
+/** The box at the far end of a line. */
+function lastOf(site: Site, line: string): string {
+  const stops = site.lines.find(({ id }) => id === line)?.path ?? [];
+  const last = [...stops].reverse().find((stop) => stop.is === 'part');
+  return last?.is === 'part' ? (last.at.part ?? line) : line;
+}
