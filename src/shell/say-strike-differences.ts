@@ -1,3 +1,4 @@
+import { pointOfText } from '../site/point-text.ts';
 import type { StudyStrikeDifference } from '../study/study-strike.ts';
 import { formatQuantity } from '../units/format.ts';
 import { strikeCommandWords as words } from '../words/strike-command-words.ts';
@@ -61,8 +62,10 @@ const byPeak = byLargest<StudyStrikeDifference>(
   (d) => `${d.a} ${d.b}`,
 );
 
+/** Whether it is that of a pair, either way round; the study may answer for the part of a point that was asked about. */
 function isOf({ a, b }: StudyStrikeDifference, [one, other]: readonly [string, string]): boolean {
-  return (a === one && b === other) || (a === other && b === one);
+  const is = (id: string, asked: string) => id === asked || id === pointOfText(asked)?.part;
+  return (is(a, one) && is(b, other)) || (is(a, other) && is(b, one));
 }
 
 function tableOf(page: StrikePage, told: readonly StudyStrikeDifference[]): readonly string[] {
@@ -101,8 +104,12 @@ function isUpper({ route, b }: StudyStrikeDifference): boolean {
 }
 
 function volts(value: number): string {
-  return formatQuantity(Math.abs(value), 'number', 'si', { digits: 2 }) ?? '';
+  const size = Math.abs(value);
+  if (size > 0 && size < leastVolt) return `under ${leastVolt}`;
+  return formatQuantity(size, 'number', 'si', { digits: 2 }) ?? '';
 }
+/** For each kiloampere nobody asks how little. */
+const leastVolt = 1;
 
 function labelOf(page: StrikePage, { a, b, why, by }: StudyStrikeDifference): string {
   const { sentence } = page;

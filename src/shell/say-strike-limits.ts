@@ -4,7 +4,7 @@ import { figureIn, percentOf, type StrikePage } from './strike-page.ts';
 
 const { exact: said, headings } = words;
 /** More than this is a wall of text. */
-const mostTold = 15;
+const mostTold = 20;
 
 /** What was taken because nobody typed it, and what was left out. */
 export function assumedBlock(page: StrikePage): string {

@@ -72,7 +72,8 @@ export function firedBlock(page: StrikePage): string {
     ...inTime.map(({ arrester, atS }) =>
       bullet(page, page.sentence(ofFired.one, { arrester, after: figureIn(page, atS, 'time') })),
     ),
-    ...(fired.length === 0 ? [bullet(page, ofFired.none)] : []),
-    ...(others.length === 0 ? [] : [bullet(page, page.sentence(ofFired.others, { list: others }))]),
+    ...(others.length === 0
+      ? []
+      : [bullet(page, page.sentence(fired.length === 0 ? ofFired.none : ofFired.others, { list: others }))]),
   ]);
 }

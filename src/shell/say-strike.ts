@@ -52,17 +52,21 @@ function title({ site, strike, sentence, terminal }: StrikePage, { state }: Stri
   return terminal.paint(wrap(head, terminal.width), 'bold');
 }
 
+/** So many names fit in a line. */
+const mostNamed = 5;
+
 /** In a sentence or two: the worst difference, what melts, of how many nobody can tell. */
 function verdict(page: StrikePage): readonly string[] {
   const { strike, site, sentence } = page;
   const worst = worstOf(strike.differences);
   const melting = strike.conductors.filter((c) => c.melts === true).map((c) => c.id);
-  const count = strike.conductors.filter((c) => c.melts === null && site.conductors.some((o) => o.id === c.id)).length;
+  const open = strike.conductors.filter((c) => c.melts === null && site.conductors.some((o) => o.id === c.id));
+  const values = { list: open.map((c) => c.id), count: open.length };
   const { verdict: said } = words;
   const text = [
     ...(worst === null ? [] : [worstSentence(page, worst)]),
     ...(melting.length === 0 ? [] : [sentence(said.melts, { list: melting })]),
-    ...(count === 0 ? [] : [sentence(said.meltsUnknown, { count })]),
+    ...(open.length === 0 ? [] : [sentence(open.length > mostNamed ? said.meltsUnknownOf : said.meltsUnknown, values)]),
   ];
   return text.length === 0 ? [] : [paragraph(page, text.join(' '))];
 }

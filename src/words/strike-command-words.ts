@@ -86,8 +86,8 @@ export const strikeCommandWords = {
   },
   fired: {
     one: '{arrester} after {after}.',
-    none: 'None, in this calculation.',
-    others: 'Not fired in it: {list}. What was taken of protectors stands below.',
+    none: 'None of {list} in this calculation; what was taken of protectors stands below.',
+    others: 'Not fired: {list}.',
   },
   failures: {
     head: { lost: 'Without: what then grows most', before: 'kV before', after: 'kV after' },
@@ -111,7 +111,8 @@ export const strikeCommandWords = {
   verdict: {
     worst: 'Worst: {a} to {b}, {volt}.',
     melts: 'Melts: {list}.',
-    meltsUnknown: 'Whether it melts cannot be told of {count} {count?conductor:conductors}.',
+    meltsUnknown: 'Not known whether it melts: {list}.',
+    meltsUnknownOf: 'Not known of {count} conductors whether they melt.',
   },
   next: {
     without: 'Next: evenground without {file} {lost}',

@@ -57,6 +57,19 @@ describe('the page of a strike', () => {
     expect(page({ differences: plainOnes })).not.toMatch(/^[*^] /m);
   });
 
+  it('leaves roundings of nothing unsaid', () => {
+    const [first] = handMadeStrike.differences;
+    const none = { ...first!, peakV: 3e-13, rangeV: { value: 3e-13, low: 3e-13, high: 4e-13 } };
+    const tiny = { ...none, voltPerKiloampere: 1e-14, voltPerKiloamperePerMicrosecond: 6e-15 };
+    const [, row] = block(page({ differences: [tiny] }), 'WORST DIFFERENCES');
+    expect(cells(row)).toEqual(['entry to main-panel', 'under 0.01', 'under 1', 'under 1']);
+  });
+
+  it('answers a point by its part where the study does', () => {
+    const text = page({}, { between: [['main-panel', 'entry@1 ft']] });
+    expect(cells(block(text, 'WHAT WAS ASKED FOR')[1])[0]).toBe('entry to main-panel');
+  });
+
   it('keeps lines from outside apart, an open end said as such', () => {
     const rows = block(page(), 'OUTSIDE LINES AGAINST THE LOCAL CASE');
     expect(cells(rows[1])).toEqual(['mains at main-panel', '410', 'over 260', '14000', '8500']);
@@ -104,7 +117,7 @@ describe('the page of a strike', () => {
       'unknown',
       'unknown',
     ]);
-    expect(flat(text)).toContain('Whether it melts cannot be told of 4 conductors.');
+    expect(flat(text)).toContain('Not known whether it melts: c1, c2, c3, c4.');
   });
 
   it('names a wire that melts however little it carries', () => {
@@ -123,8 +136,8 @@ describe('the page of a strike', () => {
 
   it('says cores and protectors', () => {
     expect(block(page(), 'CORES').map(cells)).toContainEqual(['feed at radio', '4.2']);
-    expect(flat(block(page(), 'FIRED').join(' '))).toContain('- a1 after 0.31 µs. - Not fired in it: a2.');
-    expect(flat(page({ fired: [] }))).toContain('None, in this calculation. - Not fired in it: a1, a2.');
+    expect(flat(block(page(), 'FIRED').join(' '))).toContain('- a1 after 0.31 µs. - Not fired: a2.');
+    expect(flat(page({ fired: [] }))).toContain('- None of a1, a2 in this calculation;');
   });
 
   it('says one failure at a time, the greatest growth first, and what is cut off without a number', () => {
