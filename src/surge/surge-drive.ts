@@ -13,7 +13,10 @@ export interface SurgeDrive {
 }
 
 /** The current of a source runs by the tree from its node to earth; the loops take it from there. RangeError: no such node. */
-export function surgeDrive({ network, loops, count, shape }: SurgeModes, { node, channelH }: SurgeSource): SurgeDrive {
+export function surgeDrive(
+  { network, loops, count, shape }: SurgeModes,
+  { node, channelH }: Pick<SurgeSource, 'node' | 'channelH'>,
+): SurgeDrive {
   const way = loops.toEarth[node];
   if (way == null) throw new RangeError(`no node ${node} to strike`);
   const ohm = resistanceTimes(network, way);

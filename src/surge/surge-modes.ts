@@ -1,8 +1,9 @@
 import { cholesky } from '../math/cholesky.ts';
 import { symmetricEigen } from '../math/symmetric-eigen.ts';
 import { solveLower, solveUpper } from '../math/triangular-solve.ts';
+import { checkSurgeNetwork } from './check-surge-network.ts';
 import { type SignedWay, type SurgeLoops, surgeLoops } from './surge-loops.ts';
-import { checkSurgeNetwork, type RefusedSurge, type SurgeNetwork } from './surge-network.ts';
+import type { RefusedSurge, SurgeNetwork } from './surge-network.ts';
 import { surgeRefusal } from './surge-refusal.ts';
 
 /**

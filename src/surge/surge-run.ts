@@ -1,3 +1,4 @@
+import { checkSurgeSource } from './check-surge-network.ts';
 import { stepWeights } from './mode-step.ts';
 import { type SurgeDrive, surgeDrive } from './surge-drive.ts';
 import { along, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
@@ -29,6 +30,7 @@ export interface SurgeRunOptions {
  * nothing rings, and no step is too long for a fast mode.
  */
 export function surgeRun(modes: SurgeModes, source: SurgeSource, { untilS, fineness = 1 }: SurgeRunOptions): SurgeRun {
+  checkSurgeSource(modes.network, source, untilS);
   const drive = surgeDrive(modes, source);
   const wave = sampledWave(source.wave, surgeTimes(source.wave, untilS, fineness));
   const { z, slope } = stepped(modes, drive, wave);

@@ -1,24 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { peakOf } from '../../src/surge/peak-of.ts';
-import { type SurgeModes, surgeModes } from '../../src/surge/surge-modes.ts';
-import type { SurgeNetwork } from '../../src/surge/surge-network.ts';
 import { currentFigure, overTime, potentialFigure, surgeRun } from '../../src/surge/surge-run.ts';
 import type { Wave } from '../../src/surge/wave.ts';
 import { wave0p25x100, wave1x200, wave8x20, wave10x350 } from '../../src/surge/wave-presets.ts';
 import { random } from '../network/random.ts';
 import { caseNetwork, caseWave } from '../surge/case-network.ts';
 import { lightningCases } from '../surge/lightning-cases.ts';
+import { modesOf, peakPotential } from '../surge/modes-of.ts';
 import { randomNetwork } from '../surge/random-network.ts';
+import { beforeShortLead, withShortLead } from '../surge/rising-peak.ts';
 import { findNgspice } from './ngspice.ts';
 import { branchVector, type NamedNetwork, ngspiceNetlist, nodeVector } from './ngspice-netlist.ts';
 
 const ngspice = findNgspice('networks under a stroke against ngspice');
-
-function modesOf(network: SurgeNetwork): SurgeModes {
-  const modes = surgeModes(network);
-  if (!modes.ok) throw new Error(modes.reason);
-  return modes;
-}
 
 type Answer = ReadonlyMap<string, Float64Array>;
 
@@ -63,6 +57,17 @@ describe.skipIf(ngspice === null)(`against ngspice${ngspice === null ? ' (SKIPPE
     const named = { name: 'a', network: made.network, into: made.nodes.indexOf(found.into) };
     const answer = ngspice!.run(ngspiceNetlist([named], wave, untilS, untilS / 5000));
     expect(gap(named, wave, untilS, answer)).toBeLessThan(1e-3);
+  });
+
+  it('a short lead more to a poor electrode raises the peak of the struck node there too', () => {
+    const wave = wave1x200(1e3);
+    const both = [beforeShortLead, withShortLead].map((network, i) => ({ name: `p${i}`, network, into: 0 }));
+    const answer = ngspice!.run(ngspiceNetlist(both, wave, 10e-6, 2e-9));
+    const peaks = both.map((named) => peakOf(answer.get('time')!, answer.get(nodeVector(named, 0))!).value);
+    expect(peaks[1]! / peaks[0]!).toBeGreaterThan(1.03);
+    both.forEach(({ network }, i) => {
+      expect(Math.abs(peakPotential(network, 0, wave, 10e-6) / peaks[i]! - 1)).toBeLessThan(1e-4);
+    });
   });
 
   it.each([

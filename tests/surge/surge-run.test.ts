@@ -1,15 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { peakOf } from '../../src/surge/peak-of.ts';
-import { type SurgeModes, surgeModes } from '../../src/surge/surge-modes.ts';
 import { currentFigure, overTime, potentialFigure, type SurgeRun, surgeRun } from '../../src/surge/surge-run.ts';
 import { type CaseNetwork, caseNetwork, caseWave } from './case-network.ts';
 import { lightningCases } from './lightning-cases.ts';
-
-function modesOf({ network }: CaseNetwork): SurgeModes {
-  const modes = surgeModes(network);
-  if (!modes.ok) throw new Error(modes.reason);
-  return modes;
-}
+import { modesOf } from './modes-of.ts';
 
 function figure(run: SurgeRun, { nodes, names, network }: CaseNetwork, what: string): Float64Array {
   const [kind, inside] = [what[0], what.slice(2, -1)];
@@ -29,7 +23,7 @@ function halfDigit(text: string): number {
 
 describe.each(lightningCases)('$title', (found) => {
   const made = caseNetwork(found);
-  const modes = modesOf(made);
+  const modes = modesOf(made.network);
   const source = { node: made.nodes.indexOf(found.into), wave: caseWave(found), channelH: null };
   const run = surgeRun(modes, source, { untilS: found.windowUs * 1e-6 });
 
