@@ -1,5 +1,5 @@
 import type { ElectrodeResistance } from '../electrodes/electrode-resistance.ts';
-import { type EnclosingSoils, solvedResistance, type Way } from '../electrodes/solved-resistance.ts';
+import { type EnclosingSoils, solvedResistance, type Way, type WhyUnsolved } from '../electrodes/solved-resistance.ts';
 import type { Electrode } from '../site/site.ts';
 import { middle } from '../units/interval.ts';
 import { electrodeShape } from './electrode-shape.ts';
@@ -13,6 +13,8 @@ export interface AloneOhm {
   readonly source: ElectrodeResistance['source'] | null;
   /** What has to be known first. */
   readonly missing: readonly string[];
+  /** Why nothing is known of it though nothing is missing; null: something is. */
+  readonly unsolved: WhyUnsolved | null;
 }
 
 /**
@@ -32,14 +34,21 @@ export function aloneOhm(
   }
   const shape = electrodeShape(e);
   if (shape === null) return unknown(['resistance']);
-  const { ohm, missing, outOfRange, formula, source } = solvedResistance(shape, soils, way);
+  const { ohm, missing, outOfRange, formula, source, unsolved } = solvedResistance(shape, soils, way);
   if (ohm === null) return unknown([...missing, ...outOfRange]);
-  return { ohm, how: 'computed', formula, source, missing };
+  return { ohm, how: 'computed', formula, source, missing, unsolved };
 }
 
 function stated({ ohm, overRange }: NonNullable<Electrode['resistance']>): AloneOhm {
   const value = overRange ? null : middle(ohm);
-  return { ohm: { value, low: ohm.low, high: ohm.high }, how: 'stated', formula: null, source: null, missing: [] };
+  return {
+    ohm: { value, low: ohm.low, high: ohm.high },
+    how: 'stated',
+    formula: null,
+    source: null,
+    missing: [],
+    unsolved: null,
+  };
 }
 
 function changed(
@@ -65,5 +74,5 @@ function changed(
 }
 
 function unknown(missing: readonly string[]): AloneOhm {
-  return { ohm: null, how: 'unknown', formula: null, source: null, missing };
+  return { ohm: null, how: 'unknown', formula: null, source: null, missing, unsolved: null };
 }

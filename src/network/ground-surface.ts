@@ -19,8 +19,9 @@ export interface GroundSurface {
   readonly touch: { readonly share: number; readonly part: string } | null;
 }
 
-/** The line of steps is at least so long, metres. */
+/** The line of steps is at least so long, and at most: nobody walks further in search of the worst. Metres. */
 const leastLineM = 10;
+const mostLineM = 200;
 
 /** One for each group that has an electrode with a place. All its electrodes and buried wires at one potential. */
 export function groundSurfaces(run: BondingRun, ground: Ground): readonly GroundSurface[] {
@@ -73,7 +74,7 @@ function drawnSurface({ solved, bodyV, members }: Lifted, drawn: Drawn[]): Drawn
     return { metal, grid: { ...frame, share: alike.grid.share }, line };
   }
   const { eastM, westM } = extentOf(segments, members);
-  const line = stepLine(solved, bodyV, start, [1, 0], Math.max(leastLineM, (eastM - westM) / 2));
+  const line = stepLine(solved, bodyV, start, [1, 0], Math.min(mostLineM, Math.max(leastLineM, (eastM - westM) / 2)));
   const made = { metal, grid: surfaceGrid(solved, bodyV, frame), line };
   drawn.push(made);
   return made;

@@ -1,6 +1,7 @@
 import { conductorLength } from '../bonding/span-figures.ts';
 import { tappedLengths, wireTaps } from '../bonding/wire-taps.ts';
 import type { Run, SoilPoint } from '../electrodes/body.ts';
+import { bodyTroubles } from '../electrodes/body-troubles.ts';
 import type { EnclosingSoils } from '../electrodes/solved-resistance.ts';
 import type { Conductor, Part, PointRef, Site } from '../site/site.ts';
 import { exact, type Interval, middle } from '../units/interval.ts';
@@ -119,13 +120,14 @@ function lineOf(runs: readonly Run[], own: Own, span: number, soils: EnclosingSo
   };
 }
 
-/** [] where it is too short to be a body. */
+/** [] where it is too short to be a body, or longer than anything of a station. */
 function runsOf(way: Way, { depthM, radiusM }: Own): readonly Run[] {
   const thickM = middle(radiusM)!;
   const points = way.map(([east, north]): SoilPoint => [east, north, Math.max(middle(depthM)!, thickM)]);
-  return points.slice(1).flatMap((to, i): readonly Run[] => {
+  const runs = points.slice(1).flatMap((to, i): readonly Run[] => {
     const from = points[i]!;
     const isStub = Math.hypot(to[0] - from[0], to[1] - from[1]) < 4 * thickM;
     return isStub ? [] : [{ from, to, radiusM: thickM, sheath: null }];
   });
+  return bodyTroubles({ runs }).some(({ key }) => key === 'too-far') ? [] : runs;
 }

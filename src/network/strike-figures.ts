@@ -8,11 +8,12 @@ import { wave10x350 } from '../surge/wave-presets.ts';
 import type { Side } from './certain.ts';
 import type { Ground } from './ground.ts';
 import { metalDistance } from './metal-distance.ts';
+import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { heatAtLevels, type StrikeHeat, strikeHeat } from './strike-heat.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
 import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
-import { strikeBetween, strikeCarried, strikeCores, strikeIntoSoil } from './strike-result.ts';
+import { type StrikeCarried, strikeBetween, strikeCarried, strikeCores, strikeIntoSoil } from './strike-result.ts';
 import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
 import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
 
@@ -62,6 +63,8 @@ export interface StrikeFigures {
   }[];
   readonly electrodes: readonly { readonly part: string; readonly peak: Peak }[];
   readonly cores: readonly { readonly part: string; readonly peak: Peak }[];
+  /** One loss at a time; empty without `detail`. */
+  readonly failures: readonly StrikeFailure[];
   readonly traces: {
     readonly timesS: readonly number[];
     readonly potentialsV: readonly { readonly part: string; readonly volt: readonly number[] }[];
@@ -91,12 +94,17 @@ export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk
     const run = strikeOn(bonded, ground, side, { point, stroke });
     return run.ok ? [run] : [];
   });
-  return { ...worked(bonded, likely, others, ask), at: point.text, stroke, refused: null };
+  return { ...worked(bonded, likely, others, { ask, stroke }), at: point.text, stroke, refused: null };
 }
 
 type Worked = Omit<StrikeFigures, 'at' | 'stroke' | 'refused'>;
 
-function worked(bonded: BondingRun, likely: Known, others: readonly Known[], ask: StrikeAsk): Worked {
+function worked(
+  bonded: BondingRun,
+  likely: Known,
+  others: readonly Known[],
+  { ask, stroke }: { readonly ask: StrikeAsk; readonly stroke: StrikeStroke },
+): Worked {
   const { run, network } = likely;
   const carried = strikeCarried(network, run);
   const slow = ask.detail ? slowShares(likely) : new Map<string, number>();
@@ -121,6 +129,7 @@ function worked(bonded: BondingRun, likely: Known, others: readonly Known[], ask
     joints: carried.filter(({ part }) => isJoint(part)),
     electrodes: strikeIntoSoil(network, run),
     cores: strikeCores(network, run),
+    failures: ask.detail ? failuresOf(bonded, likely, carried, stroke) : [],
     traces: tracesOf(bonded, likely),
     taken: strikeTaken(bonded, network),
     solve: {
@@ -140,6 +149,7 @@ const nothing: Worked = {
   joints: [],
   electrodes: [],
   cores: [],
+  failures: [],
   traces: { timesS: [], potentialsV: [] },
   taken: null,
   solve: null,
@@ -196,6 +206,26 @@ function differencesOf(
     ];
   });
 }
+
+/** Losing what carries less than this of the stroke changes nothing that counts; and so many losses are tried, the largest first. */
+const leastShare = 0.01;
+const mostFailures = 60;
+
+function failuresOf(bonded: BondingRun, likely: Known, carried: readonly StrikeCarried[], stroke: StrikeStroke) {
+  const { index } = bonded.metal;
+  const isLost = ({ part, peak }: StrikeCarried) =>
+    index.parts.get(part)?.section !== 'supports' && Math.abs(peak.value) >= leastShare * stroke.figures.peakA;
+  const parts = carried
+    .filter(isLost)
+    .sort((a, b) => Math.abs(b.peak.value) - Math.abs(a.peak.value) || (a.part < b.part ? -1 : 1))
+    .slice(0, mostFailures)
+    .map(({ part }) => part);
+  const pairs = strikePairs(bonded.site, (id) => index.parts.get(id)).filter(({ b }) => b !== remoteEarth);
+  const before = pairs.flatMap((pair) => strikeBetween(pair, likely.network, likely.run, likely.places) ?? []);
+  const watched = [...index.parts.values()].filter((p) => watchedSections.has(p.section)).map((p) => p.id);
+  return strikeFailures(likely.site, likely, { wave: stroke.wave, parts, before, watched: watched.sort() });
+}
+const watchedSections: ReadonlySet<string> = new Set(['supports', 'bars', 'arresters', 'equipment']);
 
 function wayBetween({ network, places, run }: Known, { a, b }: StrikePair): number {
   const [first, second] = [places.nodeOf(a), b === remoteEarth ? run.source.node : places.nodeOf(b)];
