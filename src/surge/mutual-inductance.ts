@@ -20,8 +20,7 @@ const mu0Over4Pi = 1e-7;
  * as distance (splitting a wire changes nothing); a core in its shield, or a wire against the inside of a tower, has the
  * outer radius; pieces that do not touch count as filaments, which for round metal is exact along parallel lines
  * (geometric mean distance of circles outside one another, J. C. Maxwell, as in E. B. Rosa, Bull. Bur. Stand. 4, 1908).
- * Good to 1e-9 for parallel pieces, joined ones and near ones, 1e-8 for far ones at an angle (of the figure at cos = 1). With
- * one radius throughout, or round metal that does not touch, the matrix of all pieces is that of a magnetic energy.
+ * Good to 1e-9 for parallel pieces, joined ones and near ones, 1e-8 for far ones at an angle (of the figure at cos = 1).
  */
 export function mutualInductance(a: StraightPiece, b: StraightPiece): number {
   return packedMutual(packPieces([a, b]), 0, 1);
