@@ -1,28 +1,55 @@
+import type { SurgeModes } from './surge-modes.ts';
+
 /**
- * Weights of one exact step of a mode, x its decay over the step: with g quadratic in the step (at its start, middle, end),
+ * Weights of one exact step of every mode, for a drive g that is a parabola over it (by its start, middle and end):
  *
- *     z(end) = kept z(start) + gain (start g0 + middle gm + end g1),   kept = exp(-x),
- *     and start, middle, end the integrals of exp(-x (1 - u)) over u from 0 to 1 with the three quadratics through 0, 1/2, 1.
+ *     z(end) = kept z(start) + start g0 + middle gm + end g1.
+ *
+ * A mode that stores nothing has z = g / lost at once.
  */
-export interface StepWeights {
-  readonly kept: number;
-  readonly start: number;
-  readonly middle: number;
-  readonly end: number;
+export interface ModeStep {
+  readonly kept: Float64Array;
+  readonly start: Float64Array;
+  readonly middle: Float64Array;
+  readonly end: Float64Array;
 }
 
-export function stepWeights(x: number): StepWeights {
-  const [zero, one, two] = moments(x);
-  return {
-    kept: Math.exp(-x),
-    start: zero - 3 * one + 2 * two,
-    middle: 4 * one - 4 * two,
-    end: 2 * two - one,
+export function modeStep({ count, stored, lost }: SurgeModes, stepS: number): ModeStep {
+  const [kept, start, middle, end] = Array.from({ length: 4 }, () => new Float64Array(count));
+  const step = { kept: kept!, start: start!, middle: middle!, end: end! };
+  for (let k = 0; k < count; k++) {
+    if (stored[k] === 0) {
+      step.end[k] = 1 / lost[k]!;
+      continue;
+    }
+    const gain = stepS / stored[k]!;
+    const x = gain * lost[k]!;
+    const [zero, one, two] = decayMoments(x);
+    step.kept[k] = Math.exp(-x);
+    step.start[k] = gain * (zero - 3 * one + 2 * two);
+    step.middle[k] = gain * (4 * one - 4 * two);
+    step.end[k] = gain * (2 * two - one);
+  }
+  return step;
+}
+
+/** Weights by the length of a step, each length worked out once. */
+export function modeSteps(modes: SurgeModes): (stepS: number) => ModeStep {
+  const known = new Map<number, ModeStep>();
+  return (stepS) => {
+    const found = known.get(stepS);
+    if (found !== undefined) return found;
+    const made = modeStep(modes, stepS);
+    known.set(stepS, made);
+    return made;
   };
 }
 
-/** Integrals of exp(-x (1 - u)) u^k, k = 0, 1, 2; by a series where x is small, since the closed forms lose digits there. */
-function moments(x: number): readonly [number, number, number] {
+/**
+ * Integrals of exp(-x (1 - u)) u^k over u from 0 to 1, k = 0, 1, 2; by a series where x is small, since the closed forms lose
+ * digits there.
+ */
+export function decayMoments(x: number): readonly [number, number, number] {
   if (x < 0.5) return [series(x, 0), series(x, 1), series(x, 2)];
   const zero = -Math.expm1(-x) / x;
   const one = (1 - zero) / x;
