@@ -9,6 +9,8 @@ import { strikeWithout } from './strike-without.ts';
 /** What one loss does to a strike. */
 export interface StrikeFailure {
   readonly lost: string;
+  /** What stands in one row of metal with it, so that losing it does the same. */
+  readonly alike: readonly string[];
   /** What no longer reaches the soil by metal: it has no potential to name. */
   readonly separates: readonly string[];
   /** The difference that grows most, in volts; null: none grows. */
@@ -17,8 +19,8 @@ export interface StrikeFailure {
 
 export interface FailuresAsk {
   readonly wave: Wave;
-  /** Parts to lose, one at a time. */
-  readonly parts: readonly string[];
+  /** Parts to lose, one at a time; those of one list do the same. */
+  readonly groups: readonly (readonly string[])[];
   readonly before: readonly StrikeBetween[];
   /** Parts of which is told when they are cut off. */
   readonly watched: readonly string[];
@@ -33,7 +35,7 @@ const growthV = 100;
  * cut off.
  */
 export function strikeFailures(site: StrikeSite, run: StrikeRun, ask: FailuresAsk): readonly StrikeFailure[] {
-  const all = ask.parts.flatMap((part) => failureOf(site, run, part, ask) ?? []);
+  const all = ask.groups.flatMap((group) => failureOf(site, run, group, ask) ?? []);
   const growth = ({ worst }: StrikeFailure) => (worst === null ? 0 : worst.afterV - worst.beforeV);
   return all.sort(
     (a, b) => growth(b) - growth(a) || b.separates.length - a.separates.length || (a.lost < b.lost ? -1 : 1),
@@ -43,14 +45,14 @@ export function strikeFailures(site: StrikeSite, run: StrikeRun, ask: FailuresAs
 function failureOf(
   site: StrikeSite,
   run: StrikeRun,
-  lost: string,
+  [lost, ...alike]: readonly string[],
   { wave, before, watched }: FailuresAsk,
 ): StrikeFailure | null {
-  const network = strikeWithout(site.network, lost);
+  const network = strikeWithout(site.network, lost!);
   const modes = surgeModes(network.surge);
   if (!modes.ok) return null;
   const after = strikeOf({ ...site, network, modes }, run.at, wave);
-  if (!after.ok) return { lost, separates: [run.at.text], worst: null };
+  if (!after.ok) return { lost: lost!, alike, separates: [run.at.text], worst: null };
   const separates = watched.filter((part) => run.places.nodeOf(part) !== null && after.places.nodeOf(part) === null);
   let worst: StrikeFailure['worst'] = null;
   for (const { pair, peak } of before) {
@@ -60,5 +62,5 @@ function failureOf(
     const grows = afterV > beforeV * (1 + growthShare) && afterV - beforeV > growthV;
     if (grows && (worst === null || afterV - beforeV > worst.afterV - worst.beforeV)) worst = { pair, beforeV, afterV };
   }
-  return separates.length === 0 && worst === null ? null : { lost, separates, worst };
+  return separates.length === 0 && worst === null ? null : { lost: lost!, alike, separates, worst };
 }

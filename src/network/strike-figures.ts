@@ -215,16 +215,28 @@ function failuresOf(bonded: BondingRun, likely: Known, carried: readonly StrikeC
   const { index } = bonded.metal;
   const isLost = ({ part, peak }: StrikeCarried) =>
     index.parts.get(part)?.section !== 'supports' && Math.abs(peak.value) >= leastShare * stroke.figures.peakA;
-  const parts = carried
-    .filter(isLost)
-    .sort((a, b) => Math.abs(b.peak.value) - Math.abs(a.peak.value) || (a.part < b.part ? -1 : 1))
-    .slice(0, mostFailures)
-    .map(({ part }) => part);
+  const groups = inSeries(carried.filter(isLost), (part) => index.parts.has(part)).slice(0, mostFailures);
   const pairs = strikePairs(bonded.site, (id) => index.parts.get(id)).filter(({ b }) => b !== remoteEarth);
   const before = pairs.flatMap((pair) => strikeBetween(pair, likely.network, likely.run, likely.places) ?? []);
   const watched = [...index.parts.values()].filter((p) => watchedSections.has(p.section)).map((p) => p.id);
-  return strikeFailures(likely.site, likely, { wave: stroke.wave, parts, before, watched: watched.sort() });
+  return strikeFailures(likely.site, likely, { wave: stroke.wave, groups, before, watched: watched.sort() });
 }
+
+/** Parts of the same current to nine digits stand in one row of metal: losing any is losing all. The one with a name first. */
+function inSeries(
+  carried: readonly StrikeCarried[],
+  isPart: (part: string) => boolean,
+): readonly (readonly string[])[] {
+  const rows = new Map<string, string[]>();
+  const sizeA = ({ peak }: StrikeCarried) => Math.abs(peak.value);
+  for (const one of [...carried].sort((a, b) => sizeA(b) - sizeA(a) || (a.part < b.part ? -1 : 1))) {
+    const key = sizeA(one).toPrecision(9);
+    rows.set(key, [...(rows.get(key) ?? []), one.part]);
+  }
+  const rank = (part: string) => (isPart(part) ? 0 : 1);
+  return [...rows.values()].map((row) => row.sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1)));
+}
+
 const watchedSections: ReadonlySet<string> = new Set(['supports', 'bars', 'arresters', 'equipment']);
 
 function wayBetween({ network, places, run }: Known, { a, b }: StrikePair): number {

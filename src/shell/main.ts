@@ -66,6 +66,12 @@ function build(done: (code: ExitCode) => void): Command {
     .option('--json', 'as JSON')
     .action(async (file, options) => done((await import('./commands/soil.ts')).soil(file, options)));
 
+  addStrike(program, done);
+  addReference(program, done);
+  return program;
+}
+
+function addStrike(program: Command, done: (code: ExitCode) => void): void {
   program
     .command('strike <file>')
     .description('one strike: volts between things, where the current goes, what it heats')
@@ -80,9 +86,6 @@ function build(done: (code: ExitCode) => void): Command {
       const { strikeStudy } = await import('../study/strike-study.ts');
       done((await import('./commands/strike.ts')).strike(file, options, strikeStudy));
     });
-
-  addReference(program, done);
-  return program;
 }
 
 /** What is asked without a site. */

@@ -46,8 +46,8 @@ function byLost(a: StudyStrikeFailure, b: StudyStrikeFailure): number {
 function tableOf(page: StrikePage, told: readonly Raising[]): readonly string[] {
   if (told.length === 0) return [];
   const { lost, before, after } = said.head;
-  const rows = told.map(({ lost: id, worst: { a, b, beforeV, afterV } }) => ({
-    label: page.sentence(said.row, { lost: id, a, b }),
+  const rows = told.map(({ lost: id, alike, worst: { a, b, beforeV, afterV } }) => ({
+    label: page.sentence(alike.length > 0 ? said.rowInSeries : said.row, { lost: id, count: alike.length, a, b }),
     cells: [kilo(beforeV), kilo(afterV)],
   }));
   return textTable({ corner: lost, head: [before, after], rows }, page.terminal.width);

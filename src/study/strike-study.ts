@@ -65,8 +65,9 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
       at: lastOf(site, part),
       peakV: Math.abs(peak.value),
     })),
-    failures: strike.failures.map(({ lost, separates, worst }) => ({
+    failures: strike.failures.map(({ lost, alike, separates, worst }) => ({
       lost,
+      alike,
       separates,
       worst: worst === null ? null : { a: worst.pair.a, b: worst.pair.b, beforeV: worst.beforeV, afterV: worst.afterV },
     })),

@@ -80,6 +80,8 @@ export interface StudyStrikeCore {
 export interface StudyStrikeFailure {
   /** The conductor, joint or line that is lost. */
   readonly lost: string;
+  /** What stands in one row of metal with it: losing that does the same. */
+  readonly alike: readonly string[];
   /** What no longer hangs on anything: no figure can be named. */
   readonly separates: readonly string[];
   /** The difference that grows most; null: none does. */

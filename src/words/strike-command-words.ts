@@ -92,6 +92,7 @@ export const strikeCommandWords = {
   failures: {
     head: { lost: 'Without: what then grows most', before: 'kV before', after: 'kV after' },
     row: '{lost}: {a} to {b}',
+    rowInSeries: '{lost} (or {count} in series with it): {a} to {b}',
     separates:
       'Without {lost} no metal leads from {list} to the soil: it would flash over to something, and no figure can be named.',
     lessOne: 'One other raises no difference by {share} or more.',

@@ -87,12 +87,13 @@ export const handMadeStrike: StudyStrike = {
   failures: [
     {
       lost: 'c1',
+      alike: [],
       separates: [],
       worst: { a: 'tower@base', b: 'entry', beforeV: 141_000, afterV: 290_000 },
     },
-    { lost: 'c3', separates: [], worst: { a: 'radio', b: 'main-panel', beforeV: 24_600, afterV: 515_000 } },
-    { lost: 'c4', separates: ['R2'], worst: null },
-    { lost: 'feed', separates: [], worst: { a: 'radio', b: 'entry', beforeV: 850, afterV: 860 } },
+    { lost: 'c3', alike: [], separates: [], worst: { a: 'radio', b: 'main-panel', beforeV: 24_600, afterV: 515_000 } },
+    { lost: 'c4', alike: [], separates: ['R2'], worst: null },
+    { lost: 'feed', alike: [], separates: [], worst: { a: 'radio', b: 'entry', beforeV: 850, afterV: 860 } },
   ],
   traces: { timesS: [], potentialsV: [] },
   assumptions: ['Length of c9 taken as 20 ft (6.1 m): neither length nor place is known.'],
