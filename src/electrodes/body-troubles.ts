@@ -6,6 +6,7 @@ export interface BodyTrouble {
     | 'figure-missing'
     | 'no-metal'
     | 'above-ground'
+    | 'too-far'
     | 'no-length'
     | 'no-radius'
     | 'shorter-than-radius'
@@ -13,6 +14,10 @@ export interface BodyTrouble {
     | 'no-sheath-resistivity';
   readonly figures: Readonly<Record<string, number>>;
 }
+
+/** Nothing of a station is longer, metres; and no grid of a country has larger coordinates. */
+const longestM = 1e5;
+const farthestM = 2e7;
 
 /** What is wrong with a body, by run; []: it can be solved for. A figure that is not a number is missing. */
 export function bodyTroubles({ runs }: Body): readonly BodyTrouble[] {
@@ -25,6 +30,8 @@ function troubleOf({ from, to, radiusM, sheath }: Run): BodyTrouble | null {
   const depthM = Math.min(from[2], to[2]);
   const all = [lengthM, depthM, radiusM, sheath?.coreRadiusM ?? 0, sheath?.resistivityOhmM ?? 0];
   if (!all.every(Number.isFinite)) return { key: 'figure-missing', figures: {} };
+  const farM = Math.max(...[...from, ...to].map(Math.abs));
+  if (lengthM > longestM || farM > farthestM) return { key: 'too-far', figures: { lengthM, farM } };
   // a level rod comes out a rounding above the ground
   if (depthM < -1e-9) return { key: 'above-ground', figures: { depthM } };
   if (lengthM === 0) return { key: 'no-length', figures: { lengthM } };

@@ -1,18 +1,28 @@
 import { type Interval, middle } from '../math/interval.ts';
 import type { SoilImages } from '../soil/layer-images.ts';
 import { bodyOf } from './body-of.ts';
+import type { BodyTrouble } from './body-troubles.ts';
 import type { ClosedForm, Figures } from './closed-form.ts';
 import { closedFormOf } from './closed-form-of.ts';
 import type { ElectrodeShape } from './electrode.ts';
-import { type ElectrodeResistance, likelyFigures } from './electrode-resistance.ts';
+import { type ElectrodeResistance, likelyFigures, type WorkedOutOhm } from './electrode-resistance.ts';
 import type { Placement } from './placement.ts';
 import { type ScaledSoil, scaledSolver } from './scaled-soil.ts';
+import { mostSegments, type UnsolvedBodies } from './solve-bodies.ts';
 
 /** The plain soils that enclose a soil, and the likely one; null: see `ProfileBounds`. */
 export interface EnclosingSoils {
   readonly low: ScaledSoil | null;
   readonly likely: ScaledSoil | null;
   readonly high: ScaledSoil | null;
+}
+
+/** Why an electrode has no figure though all that has to be known is: its metal, the solve, or a soil that is out of reach. */
+export type WhyUnsolved = BodyTrouble['key'] | UnsolvedBodies['reason'] | 'soil out of reach';
+
+export interface SolvedResistance extends ElectrodeResistance {
+  /** null: it was solved, or something is missing or out of range. */
+  readonly unsolved: WhyUnsolved | null;
 }
 
 /**
@@ -25,9 +35,9 @@ export function solvedResistance(
   shape: ElectrodeShape,
   soils: EnclosingSoils | null,
   way: Way | null = null,
-): ElectrodeResistance {
+): SolvedResistance {
   const form = closedFormOf(shape);
-  const answer: ElectrodeResistance = {
+  const answer: SolvedResistance = {
     ohm: null,
     missing: missingOf(form, soils),
     outOfRange: [],
@@ -40,19 +50,34 @@ export function solvedResistance(
       provenance: 'memory',
     },
     errorShare: null,
+    unsolved: null,
   };
   if (answer.missing.length > 0 || soils === null) return answer;
   const ranges = form.figures as Readonly<Record<string, Interval>>;
   const likely = likelyFigures(ranges);
   const outOfRange = form.outOfRange(likely);
   if (outOfRange.length > 0) return { ...answer, outOfRange };
+  const asked = { shape, way };
+  if (isTooMany(shape)) return { ...answer, ohm: anyOhm, unsolved: 'too many segments' };
   if (form.perOhmM(likely) === null) return { ...answer, outOfRange: ['spacingM'] };
   const isOpen = Object.values(ranges).some((range) => middle(range) === null);
-  const value = isOpen || soils.likely === null ? null : ohmOf({ shape, way }, likely, soils.likely);
-  const low = bound({ shape, way }, ranges, 'low', soils.low);
-  const high = bound({ shape, way }, ranges, 'high', soils.high);
+  const value = isOpen || soils.likely === null ? null : ohmOf(asked, likely, soils.likely);
+  const low = bound(asked, ranges, 'low', soils.low);
+  const high = bound(asked, ranges, 'high', soils.high);
   const ohm = { value, low: Math.min(low, value ?? low), high: Math.max(high, value ?? high) };
-  return { ...answer, missing: soils.likely === null ? ['soil.layers.thickness'] : [], ohm };
+  return { ...answer, ohm, unsolved: isAny(ohm) ? whyUnsolved(asked, likely, soils) : null };
+}
+
+/** Nothing is known of it. */
+const anyOhm: WorkedOutOhm = { value: null, low: 0, high: Number.POSITIVE_INFINITY };
+
+function isAny({ value, low, high }: WorkedOutOhm): boolean {
+  return value === null && low === 0 && high === Number.POSITIVE_INFINITY;
+}
+
+/** More rods or wires than pieces of one solve are told before a closed form is asked about all their pairs. */
+function isTooMany(shape: ElectrodeShape): boolean {
+  return 'count' in shape && (shape.count ?? 0) > mostSegments;
 }
 
 function missingOf(form: ClosedForm, soils: EnclosingSoils | null): readonly string[] {
@@ -118,25 +143,44 @@ interface Asked {
   readonly way: Way | null;
 }
 
-/** Rods of one size are many on a site: each body is solved once in soils of one shape. */
-const solvedIn = new WeakMap<SoilImages, Map<string, ReturnType<typeof scaledSolver> | null>>();
+type Solver = (soil: ScaledSoil) => Alone;
+type Alone = { readonly ok: true; readonly ohm: number } | { readonly ok: false; readonly why: WhyUnsolved };
 
-/** null where these figures make no body. */
+/** Rods of one size are many on a site: each body is solved once in soils of one shape. */
+const solvedIn = new WeakMap<SoilImages, Map<string, Solver>>();
+
+/** null where these figures make no body, or one that cannot be solved. */
 function ohmOf(asked: Asked, figures: Figures, soil: ScaledSoil): number | null {
-  const solvers = solvedIn.get(soil.images) ?? new Map<string, ReturnType<typeof scaledSolver> | null>();
+  const alone = aloneIn(asked, figures, soil);
+  return alone.ok ? alone.ohm : null;
+}
+
+function aloneIn(asked: Asked, figures: Figures, soil: ScaledSoil): Alone {
+  const solvers = solvedIn.get(soil.images) ?? new Map<string, Solver>();
   solvedIn.set(soil.images, solvers);
   const key = JSON.stringify([asked, figures]);
-  const kept = solvers.get(key);
-  const solver = kept === undefined ? solverOf(asked, figures) : kept;
+  const solver = solvers.get(key) ?? solverOf(asked, figures);
   solvers.set(key, solver);
-  const solved = solver?.(soil);
-  return solved?.ok ? solved.aloneOhm[0]! : null;
+  return solver(soil);
+}
+
+/** null: only figures that are open to either side leave it open. */
+function whyUnsolved(asked: Asked, figures: Figures, { likely, high, low }: EnclosingSoils): WhyUnsolved | null {
+  const soil = likely ?? high ?? low;
+  if (soil === null) return 'soil out of reach';
+  const alone = aloneIn(asked, figures, soil);
+  return alone.ok ? null : alone.why;
 }
 
 /** The estimate is three times what halving the pieces costs: rods are within 0.25 % without being cut again. */
 export const aloneErrorShare = 0.01;
 
-function solverOf({ shape, way }: Asked, figures: Figures): ReturnType<typeof scaledSolver> | null {
+function solverOf({ shape, way }: Asked, figures: Figures): Solver {
   const made = bodyOf(shape, figures, { at: [0, 0], ...way });
-  return made.ok ? scaledSolver([made.body], { errorShare: aloneErrorShare }) : null;
+  if (!made.ok) return () => ({ ok: false, why: made.key });
+  const solve = scaledSolver([made.body], { errorShare: aloneErrorShare });
+  return (soil) => {
+    const solved = solve(soil);
+    return solved.ok ? { ok: true, ohm: solved.aloneOhm[0]! } : { ok: false, why: solved.reason };
+  };
 }

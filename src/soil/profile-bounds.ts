@@ -23,6 +23,8 @@ export interface ProfileBounds {
    * resistivity since more than 1e6 times apart, all outward; 0: the bounds are sharp.
    */
   readonly merged: number;
+  /** Those of `merged` that were brought nearer in resistivity. */
+  readonly moved: number;
 }
 
 /**
@@ -39,10 +41,10 @@ export function profileBounds(layers: SoilLayers, zones: readonly SoilZone[] = [
   const spans = { layers: layerSpans(layers), zones: zoneSpans(zones) };
   const low = boundOf(spans, 'low');
   const high = boundOf(spans, 'high');
-  return { low: low.soil, high: high.soil, likely: likelyOf(layers, zones), merged: changesOf(low) + changesOf(high) };
+  const moved = low.moved + high.moved;
+  const merged = low.merged + high.merged + moved;
+  return { low: low.soil, high: high.soil, likely: likelyOf(layers, zones), merged, moved };
 }
-
-const changesOf = ({ merged, moved }: Bound): number => merged + moved;
 
 /** Depths between which something may lie, and what it may be there. */
 interface Span {

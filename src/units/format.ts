@@ -93,9 +93,9 @@ function rounded(figure: number, digits: number): string {
   return String(number).includes('e') ? plainDecimal(number) : String(number);
 }
 
-/** Without an exponent: people read `0.0000001`. */
+/** Without an exponent: people read `0.0000001`. Beyond twenty digits nobody counts them any more. */
 function plainDecimal(number: number): string {
-  if (Math.abs(number) >= 1) return BigInt(number).toString();
+  if (Math.abs(number) >= 1) return number.toString().replace(/^1e\+/, '10^').replace('e+', ' x 10^');
   return number.toFixed(20).replace(/0+$/, '');
 }
 

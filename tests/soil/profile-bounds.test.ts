@@ -102,7 +102,7 @@ describe('bounds of a soil known by ranges', () => {
   it('of exact figures are that soil, all three', () => {
     const soil = [layer(range(300), range(2)), layer(range(50), range(4)), layer(range(900))];
     const plain = { resistivityOhmM: [300, 50, 900], thicknessM: [2, 4] };
-    expect(profileBounds(soil)).toEqual({ low: plain, high: plain, likely: plain, merged: 0 });
+    expect(profileBounds(soil)).toEqual({ low: plain, high: plain, likely: plain, merged: 0, moved: 0 });
   });
 
   // by hand: the boundary of 100..200 over 500..800 lies between 1 and 4 m, so down to 4 m it may be the upper layer, and
