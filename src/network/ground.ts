@@ -1,7 +1,7 @@
 import { siteIndex } from '../bonding/site-index.ts';
 import { type ScaledSoil, scaledSolver } from '../electrodes/scaled-soil.ts';
 import type { Cutting } from '../electrodes/segments.ts';
-import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
+import { mostSegments, type SolvedBodies, type SolveOptions, type UnsolvedBodies } from '../electrodes/solve-bodies.ts';
 import { aloneErrorShare, type EnclosingSoils, solvedResistance } from '../electrodes/solved-resistance.ts';
 import type { Part, Site } from '../site/site.ts';
 import { lazily } from '../units/lazily.ts';
@@ -48,7 +48,7 @@ export interface Ground {
    */
   readonly errorShare: number;
   /** What could not be solved together, and the part at which it failed. */
-  readonly refused: { readonly reason: string; readonly at: string } | null;
+  readonly refused: { readonly reason: UnsolvedBodies['reason']; readonly at: string } | null;
 }
 
 export function groundOf(site: Site, soil: GroundSoil | null): Ground {
@@ -107,6 +107,14 @@ function siteCutting(bodies: number): Cutting {
   };
 }
 
+/** Time goes with pieces times bodies: of many bodies fewer pieces are solved together, some seconds for each soil. */
+const mostPiecesTimesBodies = 240_000;
+
+function optionsOf(bodies: number): SolveOptions {
+  const most = Math.min(mostSegments, Math.floor(mostPiecesTimesBodies / bodies));
+  return { cutting: siteCutting(bodies), finerUpTo: 0, mostSegments: most };
+}
+
 /**
  * All in the soil of least resistivity, without what may not be there in the others: even metal that nothing is tied to
  * carries current along and lowers what the rest has.
@@ -124,7 +132,7 @@ function solvedTogether(
     if (soil === null || there.length === 0) return null;
     const key = there.join();
     const bodies = there.map((index) => placed[index]!.body);
-    const solver = solvers.get(key) ?? scaledSolver(bodies, { cutting: siteCutting(bodies.length), finerUpTo: 0 });
+    const solver = solvers.get(key) ?? scaledSolver(bodies, optionsOf(bodies.length));
     solvers.set(key, solver);
     const solved = solver(soil);
     if (solved.ok) return amongAll(solved, there, placed.length);

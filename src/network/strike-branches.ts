@@ -6,7 +6,7 @@ import type { LeakingNetwork, Stretch } from './leaking-network.ts';
 import { lineLengthM, stretchesAt } from './line-pieces.ts';
 import { type MetalFigure, strikeMetal } from './strike-metal.ts';
 import type { StrikeTies } from './strike-ties.ts';
-import { strikeWays } from './strike-ways.ts';
+import { strikeWays, wayLengthM } from './strike-ways.ts';
 
 /** One branch of a strike's network and the metal that it is. */
 export interface StrikeBranch extends MetalFigure {
@@ -23,6 +23,10 @@ export interface StrikeBranch extends MetalFigure {
   readonly lengthFrom: 'typed' | 'straight' | 'assumed';
   /** Points that the metal passes, metres east, north, up; null: nobody knows where it is. */
   readonly way: readonly Position[] | null;
+  /** Typed by the owner, of this branch alone; it is coupled to nothing. */
+  readonly statedH: number | null;
+  /** Equal stretches that splices make of one run; the inductance of what has no place is that of the whole run. */
+  readonly inRun: number;
 }
 
 /** Length that is taken for a wire or a line of which neither length nor place is known, metres. Ours; every use of it is told. */
@@ -33,6 +37,16 @@ export const assumedLengthM: Readonly<Partial<Record<TieKind, number>>> = {
   cord: 10,
 };
 
+/** What is stated of the conductor or the support that a tie is of. */
+interface Stated {
+  /** The point of a support of which nobody knows the height hangs on its foot, without a length. */
+  readonly isSupport: boolean;
+  readonly hasInductance: boolean;
+  /** Splices of its last run, and the span with which that begins. */
+  readonly splices: number;
+  readonly clamps: number;
+}
+
 /** The branches of a network with their metal, in the order of `leaking.network.branches`. */
 export function strikeBranches(
   run: Pick<BondingRun, 'graph' | 'site' | 'metal'>,
@@ -41,6 +55,7 @@ export function strikeBranches(
 ): readonly StrikeBranch[] {
   const wayOf = strikeWays(run);
   const figureOf = strikeMetal(run.site);
+  const statedOf = strikeStated(run);
   const { network, sources, stretches } = leaking;
   return network.branches.map(({ from, to, resistanceOhm, nominalOhm }, i): StrikeBranch => {
     const source = sources[i]!;
@@ -55,32 +70,57 @@ export function strikeBranches(
         part,
         kind: 'metal',
         span: network.spans[i]!,
-        ...ofStretch(stretch, tie, figureOf(part, 'metal'), ohm),
+        ...ofStretch(stretch, tie, figureOf(part, 'metal'), { ohm, stated: statedOf(part) }),
       };
     }
     const tie = ties[source!]!;
     const { from: a, to: b } = whole.branches[source!]!;
     const way = wayOf(tie, whole.nodes[a]!, whole.nodes[b]!);
-    return { from, to, part, kind: tie.kind, span: tie.span ?? null, ...ofTie(tie, way, figureOf(part, tie.kind)) };
+    const figures = ofTie(tie, way, figureOf(part, tie.kind), statedOf(part));
+    return { from, to, part, kind: tie.kind, span: tie.span ?? null, ...figures };
   });
 }
 
 type Figures = Omit<StrikeBranch, 'from' | 'to' | 'part' | 'kind' | 'span'>;
 
-function ofTie(tie: Tie, way: readonly Position[] | null, metal: MetalFigure): Figures {
-  const straightM = way === null ? null : wayLengthM(way);
-  const typedM = tie.lengthM === null ? null : middle(tie.lengthM);
+function strikeStated({ site }: Pick<BondingRun, 'site'>): (part: string) => Stated {
+  const supports = new Set(site.supports.map((s) => s.id));
+  const conductors = new Map(site.conductors.map((c) => [c.id, c]));
+  return (part) => {
+    const c = conductors.get(part);
+    return {
+      isSupport: supports.has(part),
+      hasInductance: c !== undefined && c.inductanceH !== null,
+      splices: c?.splices.length ?? 0,
+      clamps: c?.passes.length ?? 0,
+    };
+  };
+}
+
+function ofTie(tie: Tie, way: readonly Position[] | null, metal: MetalFigure, stated: Stated): Figures {
   const isContact = tie.body !== 'span';
-  if (isContact) return { ...metal, resistanceOhm: likelyOhm(tie) ?? 0, lengthM: 0, lengthFrom: 'typed', way: null };
+  const resistanceOhm = likelyOhm(tie);
+  const bare = { ...metal, statedH: null, inRun: 1 };
+  if (isContact) return { ...bare, resistanceOhm: resistanceOhm ?? 0, lengthM: 0, lengthFrom: 'typed', way: null };
+  const straightM = way === null ? null : wayLengthM(way);
+  const typedM = tie.lengthM === null ? null : (middle(tie.lengthM) ?? tie.lengthM.low);
+  const statedH = stated.hasInductance && tie.inductanceH !== null ? middle(tie.inductanceH) : null;
+  if (statedH !== null) {
+    const lengthM = typedM ?? straightM ?? 0;
+    const ohm = resistanceOhm ?? lengthM * metal.ohmPerM;
+    return { ...bare, resistanceOhm: ohm, lengthM, lengthFrom: 'typed', way: null, statedH };
+  }
   // a way along which the metal would be longer than it was typed is not its way
   const isOff = typedM !== null && straightM !== null && straightM > longerThan * typedM;
-  const lengthM = typedM ?? straightM ?? assumedLengthM[tie.kind] ?? 0;
+  const takenM = stated.isSupport ? 0 : (assumedLengthM[tie.kind] ?? 0);
+  const lengthM = typedM ?? straightM ?? takenM;
   return {
-    ...metal,
-    resistanceOhm: likelyOhm(tie) ?? lengthM * metal.ohmPerM,
+    ...bare,
+    resistanceOhm: resistanceOhm ?? lengthM * metal.ohmPerM,
     lengthM,
     lengthFrom: typedM !== null ? 'typed' : straightM !== null ? 'straight' : 'assumed',
     way: way === null || isOff || straightM! < leastM ? null : way,
+    inRun: (tie.span ?? 0) >= stated.clamps ? stated.splices + 1 : 1,
   };
 }
 
@@ -88,17 +128,24 @@ function ofTie(tie: Tie, way: readonly Position[] | null, metal: MetalFigure): F
 const longerThan = 1.25;
 const leastM = 0.02;
 
-function ofStretch({ line, fromM, toM }: Stretch, tie: Tie | null, metal: MetalFigure, ownOhm: number | null): Figures {
+function ofStretch(
+  { line, fromM, toM }: Stretch,
+  tie: Tie | null,
+  metal: MetalFigure,
+  { ohm, stated }: { readonly ohm: number | null; readonly stated: Stated },
+): Figures {
   const lengthM = toM - fromM;
+  const share = lengthM / Math.max(line.lengthM, lengthM);
   const wholeOhm = tie === null ? null : likelyOhm(tie);
-  const resistanceOhm =
-    ownOhm ?? (wholeOhm === null ? lengthM * metal.ohmPerM : (wholeOhm * lengthM) / Math.max(line.lengthM, lengthM));
+  const wholeH = !stated.hasInductance || tie === null || tie.inductanceH === null ? null : middle(tie.inductanceH);
   return {
     ...metal,
-    resistanceOhm,
+    resistanceOhm: ohm ?? (wholeOhm === null ? lengthM * metal.ohmPerM : wholeOhm * share),
     lengthM,
     lengthFrom: 'straight',
-    way: lengthM < leastM ? null : along({ line, fromM, toM }),
+    way: lengthM < leastM || wholeH !== null ? null : along({ line, fromM, toM }),
+    statedH: wholeH === null ? null : wholeH * share,
+    inRun: 1,
   };
 }
 
@@ -119,11 +166,4 @@ function along({ line, fromM, toM }: Stretch): readonly Position[] | null {
 
 function likelyOhm({ resistanceOhm }: Tie): number | null {
   return resistanceOhm === null ? null : middle(resistanceOhm);
-}
-
-/** Metres along the points of a way. */
-export function wayLengthM(way: readonly Position[]): number {
-  return way
-    .slice(1)
-    .reduce((sum, p, i) => sum + Math.hypot(p[0] - way[i]![0], p[1] - way[i]![1], p[2] - way[i]![2]), 0);
 }

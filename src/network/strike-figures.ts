@@ -9,6 +9,7 @@ import type { Side } from './certain.ts';
 import type { Ground } from './ground.ts';
 import { metalDistance } from './metal-distance.ts';
 import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
+import { type StrikeFired, strikeFired } from './strike-fired.ts';
 import { heatAtLevels, type StrikeHeat, strikeHeat } from './strike-heat.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
@@ -63,6 +64,7 @@ export interface StrikeFigures {
   }[];
   readonly electrodes: readonly { readonly part: string; readonly peak: Peak }[];
   readonly cores: readonly { readonly part: string; readonly peak: Peak }[];
+  readonly fired: readonly StrikeFired[];
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
   readonly traces: {
@@ -129,6 +131,7 @@ function worked(
     joints: carried.filter(({ part }) => isJoint(part)),
     electrodes: strikeIntoSoil(network, run),
     cores: strikeCores(network, run),
+    fired: strikeFired(bonded.site, network, run, likely.places),
     failures: ask.detail ? failuresOf(bonded, likely, carried, stroke) : [],
     traces: tracesOf(bonded, likely),
     taken: strikeTaken(bonded, network),
@@ -149,6 +152,7 @@ const nothing: Worked = {
   joints: [],
   electrodes: [],
   cores: [],
+  fired: [],
   failures: [],
   traces: { timesS: [], potentialsV: [] },
   taken: null,

@@ -7,8 +7,9 @@ import type { Side } from './certain.ts';
 import { earthPoints } from './earth-points.ts';
 import { type EarthPoint, earthRanges } from './earth-ranges.ts';
 import type { Ground } from './ground.ts';
-import { type StrikeBranch, strikeBranches, wayLengthM } from './strike-branches.ts';
+import { type StrikeBranch, strikeBranches } from './strike-branches.ts';
 import { strikeTies } from './strike-ties.ts';
+import { wayLengthM } from './strike-ways.ts';
 
 /** A site's metal and earth as plain arrays for a strike, and whose each of them is. */
 export interface StrikeNetwork {
@@ -101,7 +102,8 @@ function earthOn(points: readonly EarthPoint[], ground: Ground, side: Side) {
 
 /** One number for nodes with nothing between them; -1 for what reaches no point of the soil. */
 function clusters(nodeCount: number, branches: readonly StrikeBranch[], points: readonly EarthPoint[]): Int32Array {
-  const isNothing = ({ resistanceOhm, lengthM }: StrikeBranch) => resistanceOhm === 0 && lengthM === 0;
+  const isNothing = ({ resistanceOhm, lengthM, statedH }: StrikeBranch) =>
+    resistanceOhm === 0 && (statedH === null ? lengthM === 0 : statedH === 0);
   const root = joined(nodeCount, branches.filter(isNothing));
   const island = joined(nodeCount, branches);
   const earthed = new Set(points.map((p) => island(p.node)));
@@ -163,11 +165,16 @@ function inductances(branches: readonly StrikeBranch[], pieces: readonly Straigh
     for (let j = 0; j < count; j++)
       mutualH[row + branchOfPiece[j]!] = mutualH[row + branchOfPiece[j]!]! + byPiece[i * count + j]!;
   }
-  branches.forEach(({ way, lengthM, radiusM }, i) => {
-    const placedM = way === null ? 0 : wayLengthM(way);
-    if (lengthM > placedM) mutualH[i * (size + 1)] = mutualH[i * (size + 1)]! + filament(lengthM - placedM, radiusM);
+  branches.forEach((branch, i) => {
+    mutualH[i * (size + 1)] = mutualH[i * (size + 1)]! + (branch.statedH ?? unplacedH(branch));
   });
   return { mutualH, ownH: Float64Array.from(branches, (_, i) => mutualH[i * (size + 1)]!) };
+}
+
+/** Of the stretch of a run that has no place, or is longer than its way: its share of the whole run's. */
+function unplacedH({ way, lengthM, radiusM, inRun }: StrikeBranch): number {
+  const restM = lengthM - (way === null ? 0 : wayLengthM(way));
+  return restM > 0 ? filament(inRun * restM, radiusM) / inRun : 0;
 }
 
 function apartM(a: Position, b: Position): number {

@@ -9,8 +9,8 @@ import { nearestPair, routeWay, siteWays, type Way } from './site-ways.ts';
 export type WayOfTie = (tie: Tie, from: string, to: string) => readonly Position[] | null;
 
 /**
- * Ways of spans: of a conductor along its route, else straight between the places of its ends; of a support upright; of a
- * line over its bends, at the face of the support that it runs down.
+ * Ways of spans: of a conductor along its route, else straight between the places of its ends and clamps, parted by its splices;
+ * of a support upright; of a line over its bends, at the face of the support that it runs down.
  */
 export function strikeWays(run: Pick<BondingRun, 'graph' | 'site' | 'metal'>): WayOfTie {
   const places = nodePlaces(run);
@@ -18,32 +18,100 @@ export function strikeWays(run: Pick<BondingRun, 'graph' | 'site' | 'metal'>): W
   const wayOf = siteWays(run.site, (id) => parts.get(id));
   const conductors = new Map(run.site.conductors.map((c) => [c.id, c]));
   const lines = new Map(run.site.lines.map((l) => [l.id, l]));
+  const spans = conductorSpans(run, conductors);
   return (tie, from, to) => {
     const line = lines.get(tie.part);
     if (line !== undefined) return lineWay(run, line, places, from, to);
     const conductor = conductors.get(tie.part);
     const [a, b] = [places.get(from), places.get(to)];
     if (conductor === undefined) return a === undefined || b === undefined ? null : [a, b];
-    return conductorWay(conductor, tie, [a ?? null, b ?? null], wayOf);
+    return conductorWay(conductor, tie.span ?? 0, spans.get(conductor.id) ?? [], { places, wayOf });
   };
 }
 
-function conductorWay(
-  c: Conductor,
-  { span }: Tie,
-  [a, b]: readonly [Position | null, Position | null],
-  wayOf: (point: Conductor['from']) => Way,
-): readonly Position[] | null {
-  const isWhole = c.passes.length === 0 && c.splices.length === 0 && (span ?? 0) === 0;
-  const route = isWhole ? routeWay(c.route) : [];
-  if (route.length > 0) return route;
-  if (a !== null && b !== null) return [a, b];
+interface Span {
+  readonly from: string;
+  readonly to: string;
+  readonly lengthM: number | null;
+}
+
+/** Spans of each conductor, in their order. */
+function conductorSpans({ graph }: Pick<BondingRun, 'graph'>, conductors: ReadonlyMap<string, Conductor>) {
+  const spans = new Map<string, Span[]>();
+  graph.forEachEdge((_key, { part, body, span, lengthM }, from, to) => {
+    if (body !== 'span' || span === undefined || !conductors.has(part)) return;
+    const own = spans.get(part) ?? [];
+    own[span] = { from, to, lengthM: lengthM === null ? null : middle(lengthM) };
+    spans.set(part, own);
+  });
+  return spans as ReadonlyMap<string, readonly Span[]>;
+}
+
+interface Known {
+  readonly places: ReadonlyMap<string, Position>;
+  readonly wayOf: (point: Conductor['from']) => Way;
+}
+
+/** A chain is its start, the wires that land on it, its clamps, its splices, its end; between clamps it is one run. */
+function conductorWay(c: Conductor, span: number, spans: readonly Span[], known: Known): readonly Position[] | null {
+  const taps = spans.length - 1 - c.passes.length - c.splices.length;
+  if (taps < 0 || (taps > 0 && c.passes.length > 0)) return null;
+  const starts = [0, ...c.passes.map((_, i) => i + 1)];
+  const run = starts.findLastIndex((start) => start <= span);
+  const own = spans.slice(starts[run], starts[run + 1]);
+  const route = c.passes.length === 0 ? routeWay(c.route) : [];
+  const way = route.length > 0 ? route : runWay(c, run, own, known);
+  if (way === null || own.length === 1) return way;
+  return stretchOf(way, own, span - starts[run]!, taps > 0);
+}
+
+function runWay(c: Conductor, run: number, own: readonly Span[], { places, wayOf }: Known): readonly Position[] | null {
+  const [a, b] = [places.get(own[0]?.from ?? ''), places.get(own.at(-1)?.to ?? '')];
+  if (a !== undefined && b !== undefined) return [a, b];
   // one end lands on something long: at the nearest point of it
   const landings = [c.from, ...c.passes.map((p) => p.at), c.to].map(wayOf);
-  const at = span ?? 0;
-  const [from, to] = [a === null ? (landings[at] ?? []) : [a], b === null ? (landings[at + 1] ?? []) : [b]];
-  if (from.length === 0 || to.length === 0) return null;
-  return nearestPair(from, to);
+  const [from, to] = [a === undefined ? landings[run]! : [a], b === undefined ? landings[run + 1]! : [b]];
+  return from.length === 0 || to.length === 0 ? null : nearestPair(from, to);
+}
+
+/** Its share of the way: by the lengths of the spans, or evenly where they are splices' and nobody knows them. */
+function stretchOf(way: readonly Position[], own: readonly Span[], at: number, isTapped: boolean) {
+  const isKnown = own.every(({ lengthM }) => lengthM !== null && lengthM > 0);
+  if (!isKnown && isTapped) return null;
+  const shares = own.map(({ lengthM }) => (isKnown ? lengthM! : 1));
+  const sumTo = (end: number) => shares.slice(0, end).reduce((sum, share) => sum + share, 0);
+  const wholeM = wayLengthM(way);
+  const share = (end: number) => (sumTo(end) / sumTo(own.length)) * wholeM;
+  return wayBetween(way, share(at), share(at + 1));
+}
+
+/** From so many metres along a way to so many. */
+function wayBetween(way: readonly Position[], fromM: number, toM: number): readonly Position[] {
+  const kept: Position[] = [];
+  let doneM = 0;
+  for (const [i, end] of way.slice(1).entries()) {
+    const start = way[i]!;
+    const lengthM = wayLengthM([start, end]);
+    const [a, b] = [Math.max(0, fromM - doneM), Math.min(lengthM, toM - doneM)];
+    if (lengthM > 0 && a < b) {
+      if (kept.length === 0) kept.push(pointOn(start, end, a / lengthM));
+      kept.push(pointOn(start, end, b / lengthM));
+    }
+    doneM += lengthM;
+  }
+  return kept;
+}
+
+function pointOn(start: Position, end: Position, share: number): Position {
+  const at = (k: 0 | 1 | 2) => start[k] + share * (end[k] - start[k]);
+  return [at(0), at(1), at(2)];
+}
+
+/** Metres along the points of a way. */
+export function wayLengthM(way: readonly Position[]): number {
+  return way
+    .slice(1)
+    .reduce((sum, p, i) => sum + Math.hypot(p[0] - way[i]![0], p[1] - way[i]![1], p[2] - way[i]![2]), 0);
 }
 
 /** How far from the axis of a support a line runs down its face, metres. Ours: half the face of a small lattice. */

@@ -3,10 +3,11 @@ import { partIndex } from '../facts/part-index.ts';
 import { middle } from '../units/interval.ts';
 import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
+import { earthSolve } from './earth-solve.ts';
 import { sayContradiction, soilOfElectrode } from './say-measured-soil.ts';
 import { soilFitOf } from './soil-fit-of.ts';
 import type { Study } from './study.ts';
-import type { Bounded, StudyEarthCondition, StudyEarthSolve, StudyLayer } from './study-earth.ts';
+import type { Bounded, StudyEarthCondition, StudyLayer } from './study-earth.ts';
 
 type Asked = Pick<Facts, 'site' | 'earth' | 'electrodes' | 'ground'>;
 type Condition = GroundFacts['conditions'][number];
@@ -53,7 +54,7 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
     spacingGains: ground.answers.spacingGains,
     rodLines: ground.answers.rodLines,
     surfaces: ground.answers.surfaces.map((s) => ({ ...s, condition: ground.conditions[0]!.id })),
-    solve: solveOf(facts, speech),
+    solve: earthSolve(facts, speech),
   };
 }
 
@@ -120,69 +121,4 @@ function ranged({ low, high }: { readonly low: number; readonly high: number }, 
 
 function point(figure: number): Bounded {
   return { value: figure, low: figure, high: figure };
-}
-
-function solveOf({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | null {
-  const now = ground.conditions[0]!.ground;
-  const solved = now.together.likely ?? now.together.high ?? now.together.low;
-  const limits = limitsOf(now, earth, speech);
-  if (solved === null) {
-    const isNothing = now.soil === null || limits.length === 0;
-    return isNothing ? null : { segments: 0, errorShare: 0, worstAt: null, leaking: [], limits };
-  }
-  const isElectrode = (i: number): boolean => now.alone.has(now.partAt[i]!);
-  const worst = solved.errorShare.reduce(
-    (best, share, i) => (isElectrode(i) && share > (solved.errorShare[best] ?? 0) ? i : best),
-    -1,
-  );
-  return {
-    segments: solved.segments.count,
-    errorShare: now.errorShare,
-    worstAt: now.partAt[worst] ?? null,
-    leaking: now.leaking.filter((c) => c.spans !== null).map((c) => c.id),
-    limits,
-  };
-}
-
-function sayRefused(refused: Condition['ground']['refused'], speech: Speech): readonly string[] {
-  if (refused === null) return [];
-  const { tooMany, refused: inOnePlace } = groundWords.limits;
-  return [say(refused.reason === 'too many segments' ? tooMany : inOnePlace, { at: refused.at }, speech)];
-}
-
-/** Nothing is known of it, though every figure was typed. */
-function isOpen(ohm: { readonly value: number | null; readonly low: number; readonly high: number } | null): boolean {
-  return ohm !== null && ohm.value === null && !(ohm.low > 0) && ohm.high === Number.POSITIVE_INFINITY;
-}
-
-function limitsOf(now: Condition['ground'], earth: Facts['earth'], speech: Speech): readonly string[] {
-  const words = groundWords.limits;
-  const sentence = (template: string, list: readonly string[]) =>
-    list.length === 0 ? [] : [say(template, { list }, speech)];
-  const placed = new Set(now.partAt);
-  const uncoupled = [...new Set(earth.couplingLeftOut.flat())].filter((id) => !placed.has(id)).sort();
-  const { refused, soil } = now;
-  return [
-    ...sayRefused(refused, speech),
-    ...sentence(words.noFigure, soil === null ? [] : [...now.alone].filter(([, a]) => isOpen(a.ohm)).map(([id]) => id)),
-    ...sentence(words.noPlace, uncoupled),
-    ...sentence(words.otherSoil, refused === null ? statedLow(now, earth) : []),
-    ...sentence(
-      words.leakNoPlace,
-      now.leaking.filter((c) => c.spans === null).map((c) => c.id),
-    ),
-    ...sentence(
-      words.leakPerhapsBare,
-      now.leaking.filter((c) => c.spans !== null && c.certain === 'likely').map((c) => c.id),
-    ),
-    ...sentence(words.perhaps, earth.perhaps),
-    ...sentence(words.perhapsTied, earth.perhapsTied),
-    ...(soil !== null && soil.profile.merged > 0 ? [words.merged] : []),
-  ];
-}
-
-/** Placed, and yet not felt by others with a place: stated to have less than those bring over through the soil. */
-function statedLow({ alone, partAt }: Condition['ground'], { couplingLeftOut }: Facts['earth']): readonly string[] {
-  const pairs = couplingLeftOut.filter((pair) => pair.every((id) => partAt.includes(id)));
-  return [...new Set(pairs.flat())].filter((id) => alone.get(id)?.how === 'stated').sort();
 }

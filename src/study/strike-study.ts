@@ -59,7 +59,7 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
       peakA: Math.abs(peak.value),
       shareOfPeak: Math.abs(peak.value) / figures.peakA,
     })),
-    fired: [],
+    fired: strike.fired,
     cores: strike.cores.map(({ part, peak }) => ({
       line: part,
       at: lastOf(site, part),
