@@ -66,6 +66,12 @@ function build(done: (code: ExitCode) => void): Command {
     .option('--json', 'as JSON')
     .action(async (file, options) => done((await import('./commands/soil.ts')).soil(file, options)));
 
+  addStrike(program, done);
+  addReference(program, done);
+  return program;
+}
+
+function addStrike(program: Command, done: (code: ExitCode) => void): void {
   program
     .command('strike <file>')
     .description('one strike: volts between things, where the current goes, what it heats')
