@@ -1,4 +1,5 @@
 import type { PointRef } from '../site/site.ts';
+import type { Interval } from '../units/interval.ts';
 import { addTie, type BondingGraph, type GraphBuilder, graphBuilder, tieOf } from './graph-builder.ts';
 import { nodeOfPoint } from './node-of-point.ts';
 import type { Opening } from './opening.ts';
@@ -17,6 +18,8 @@ export interface MetalGraph {
   readonly landings: ReadonlyMap<string, readonly string[]>;
   /** Points of supports as typed. */
   readonly typed: ReadonlyMap<string, string>;
+  /** Heights of points of supports, of those that are known, above the foot. */
+  readonly heights: ReadonlyMap<string, Interval>;
 }
 
 /**
@@ -33,8 +36,8 @@ export function buildGraph(index: SiteIndex, openings: readonly Opening[], also:
   for (const point of also) if (isOfSupport(index, point)) nodeOfPoint(builder, point, 'asked');
   tieSupports(builder);
   joinLandings(builder);
-  const { graph, landings, typed } = builder;
-  return { graph, index, landings, typed };
+  const { graph, landings, typed, heights } = builder;
+  return { graph, index, landings, typed, heights };
 }
 
 /** A support alone stands for all its points. */

@@ -14,7 +14,9 @@ export function nodePlaces({ graph, site, metal }: Pick<BondingRun, 'graph' | 's
   const places = new Map<string, Position>();
   graph.forEachNode((node, { kind, part }) => {
     const place =
-      kind === 'support' ? onSupport(supports.get(part), likely(metal.heights.get(node) ?? null), placeOf(part)) : ownPlace(kind, part, placeOf, site);
+      kind === 'support'
+        ? onSupport(supports.get(part), likely(metal.heights.get(node) ?? null), placeOf(part))
+        : ownPlace(kind, part, placeOf, site);
     if (place !== null) places.set(node, place);
   });
   spread({ graph }, places);

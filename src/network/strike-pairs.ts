@@ -14,8 +14,8 @@ export interface StrikePair {
 export const remoteEarth = 'remote earth';
 
 /**
- * Everything that a person or a cable joins: boxes along a line from one to the next; a support's foot and the first bar or
- * box that a line from it comes to; what is within reach of each other; every box and the service; what a line from the street
+ * Everything that a person or a cable joins: boxes and bars along a line from one to the next (for a protector, what carries
+ * it); a support's foot and the first of them that a line from it comes to; what is within reach of each other; every box and the service; what a line from the street
  * comes to, against remote earth. Each pair once, by the first reason in that order; in order of the reasons, then of the ids.
  */
 export function strikePairs(site: Site, partOf: (id: string) => Part | undefined): readonly StrikePair[] {
@@ -59,12 +59,20 @@ const touched: ReadonlySet<string> = new Set(['equipment', 'bars']);
 
 function alongLine(line: Line, partOf: (id: string) => Part | undefined): readonly StrikePair[] {
   const stops = stopsOf(line, partOf);
-  const boxes = stops.filter(({ section }) => touched.has(section));
+  const met = stops.flatMap((part) => (touched.has(part.section) ? [part] : (panelOf(part, partOf) ?? [])));
+  const boxes = met.filter(({ id }, i) => id !== met[i - 1]?.id);
   const between = boxes.slice(1).map(({ id }, i): StrikePair => ({ a: boxes[i]!.id, b: id, why: 'line', by: line.id }));
   const support = stops.find(({ section }) => section === 'supports') ?? carrierOf(stops[0], partOf);
   const [first] = boxes;
   if (support === undefined || first === undefined) return between;
   return [...between, { a: support.id, b: first.id, why: 'base', by: line.id }];
+}
+
+/** The bar or box that carries a protector: a line that lands on the one comes to the other. */
+function panelOf(part: Part, partOf: (id: string) => Part | undefined): Part | null {
+  if (part.section !== 'arresters' || part.on?.part == null) return null;
+  const carrier = partOf(part.on.part);
+  return carrier !== undefined && carrier.present !== 'no' && touched.has(carrier.section) ? carrier : null;
 }
 
 function carrierOf(part: Part | undefined, partOf: (id: string) => Part | undefined): Part | undefined {
