@@ -7,9 +7,9 @@ export function conditionName(id: string): string {
   return id === 'as typed' ? soilDrawingWords.asTyped : id;
 }
 
-/** A resistance as a range: `24 to 95 ohm`; ohms are ohms in both unit systems. */
-export function ohmRange({ low, high }: Bounded): string {
-  return formatQuantity({ low, high: high ?? Infinity }, 'resistance', 'si') ?? soilDrawingWords.unknown;
+/** A resistance as a range: `24 to 95 ohm`; ohms are ohms in both unit systems. Three digits unless fewer are asked for. */
+export function ohmRange({ low, high }: Bounded, digits = 3): string {
+  return formatQuantity({ low, high: high ?? Infinity }, 'resistance', 'si', { digits }) ?? soilDrawingWords.unknown;
 }
 
 /** A share in per cent with two figures: `44 %`, `3.1 %`; a trace is `under 0.1 %`. */

@@ -12,7 +12,7 @@ import { textWidth } from './text-width.ts';
 
 const words = soilDrawingWords.contour;
 
-/** What the map shows: its lines, then runs and symbols as on the plan. */
+/** What the map shows: its lines, then runs and symbols as on the plan; at x = 0. */
 export function contourLegend(
   speech: Speech,
   shown: { readonly symbols: ReadonlySet<SymbolName>; readonly runs: readonly Run[] },

@@ -11,6 +11,7 @@ import {
   type PaperContour,
   placeContourLabels,
 } from './contour-lines.ts';
+import { contourProfile, profileText } from './contour-profile.ts';
 import { contourSite } from './contour-site.ts';
 import { drawStepLine, edgeStroke, type StepLine, stepLineOf } from './contour-step.ts';
 import { buildingNames, drawBuildings } from './draw-buildings.ts';
@@ -29,25 +30,30 @@ import { ink } from './symbols.ts';
 
 const words = soilDrawingWords.contour;
 const widthMm = 180;
-const barsMm = 20;
-const arrowAt: Point = [widthMm - 10, 11];
+/** Map at the left; at its right the curve along the line, and below that the legend. */
+const mapMm = 119;
+const rightMm = 124;
+const profile: Rect = { x: rightMm + 9, y: 6, width: widthMm - rightMm - 11, height: 34 };
+const legendTopMm = 55;
+const barsMm = 26;
+const arrowAt: Point = [mapMm - 10, 11];
 
 /**
  * Lines of equal potential of the surface when one group is at 100 per cent, to scale over its electrodes, supports and
- * buildings, with the line of the step figure and the worst step on it, as SVG text. The study of the whole site is asked
- * for so that parts have the numbers of the plan.
+ * buildings, with the line of the step figure and the worst step on it, and the potential along that line as a curve, as SVG
+ * text. The study of the whole site is asked for so that parts have the numbers of the plan.
  */
 export function contourMap(study: Study, surface: StudySurface): string {
   const speech = speechOf(study);
   const site = contourSite(study, surface);
-  const scale = planScale(groundPoints(site, surface), widthMm, speech.unitsFirst);
-  const frame: Rect = { x: 0.3, y: 0.3, width: widthMm - 0.6, height: scale.heightMm };
+  const scale = planScale(groundPoints(site, surface), mapMm, speech.unitsFirst);
+  const frame: Rect = { x: 0.3, y: 0.3, width: mapMm - 0.6, height: scale.heightMm };
   const contours = contoursOnPaper(surface, scale);
   const symbols = new Set(placedParts(site).map((p) => p.symbol));
-  const legend = contourLegend(speech, { symbols, runs: runsOf(site) }, widthMm, scale.heightMm + barsMm);
+  const legend = contourLegend(speech, { symbols, runs: runsOf(site) }, widthMm - rightMm, legendTopMm);
   const sheet = {
     widthMm,
-    heightMm: scale.heightMm + barsMm + legend.heightMm,
+    heightMm: Math.max(scale.heightMm + barsMm, legendTopMm + legend.heightMm),
     title: say(words.title, { group: surface.group }, speech),
     description: describe(surface, contours, speech),
   };
@@ -56,7 +62,8 @@ export function contourMap(study: Study, surface: StudySurface): string {
     ...body(study, site, { surface, scale, frame, contours }),
     group({}, northArrow(arrowAt, study.site.northDeg)),
     ...underMap(scale, surface, speech),
-    group({}, legend.children),
+    ...(surface.line.points.length < 2 ? [] : contourProfile(surface, profile, speech)),
+    group({ transform: `translate(${rightMm} 0)` }, legend.children),
   ]);
 }
 
@@ -138,12 +145,14 @@ function underMap(scale: PlanScale, surface: StudySurface, speech: Speech) {
   const inInches = speech.unitsFirst === 'us' && scale.ratio % 12 === 0;
   const condition = say(words.condition, { condition: conditionName(surface.condition) }, speech);
   const says = [say(inInches ? words.scaleInches : words.scale, values, speech), condition];
-  const lines = says.map((t, i) => text(t, { x: 66, y: top + 1.8 + i * 4.4, 'font-size': 2.6, fill: ink }));
+  const lines = says.map((t, i) => text(t, { x: 2, y: top + 15.4 + i * 4, 'font-size': 2.6, fill: ink }));
   return [...scaleBars([2, top], scale.ratio), ...lines];
 }
 
-function describe({ group: of, step }: StudySurface, contours: readonly PaperContour[], speech: Speech): string {
+function describe(surface: StudySurface, contours: readonly PaperContour[], speech: Speech): string {
   const levels = [...new Set(contours.map((c) => String(c.level)))];
+  const { group: of, step, line } = surface;
   const values = { group: of, levels, step: percent(step.share), atM: step.atM };
-  return say(words.description, values, speech);
+  const along = line.points.length < 2 ? '' : ` ${profileText(surface, speech)}`;
+  return `${say(words.description, values, speech)}${along}`;
 }

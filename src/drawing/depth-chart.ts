@@ -19,18 +19,21 @@ import type { Rect } from './rect.ts';
 import { speechOf } from './speech.ts';
 import { drawing, element, line, type Point, polyline, type Svg } from './svg.ts';
 import { ink } from './symbols.ts';
+import { fitText } from './text-width.ts';
 
 const words = soilDrawingWords.depth;
-const widthMm = 180;
-const namesMm = 34;
-const plot: Rect = { x: 16, y: 9, width: widthMm - 16 - namesMm, height: 58 };
+/** Two charts stand side by side on a sheet of paper. */
+const widthMm = 88;
+const namesMm = 21;
+const plot: Rect = { x: 14, y: 9, width: widthMm - 14 - namesMm, height: 48 };
 const underMm = 11;
 
 /**
- * Resistance of one electrode alone against its length, as SVG text: a curve for each condition of the ground, told apart
- * by dash and marker and named at its end, a strip from low to high behind it, and the length as it is marked.
+ * Resistance of electrodes alone against their length, as SVG text: curves told apart by dash and marker, those of the first
+ * electrode named by their condition of the ground, those of others by the electrode; a strip from low to high behind the
+ * first, and the lengths as they are marked.
  */
-export function depthChart(study: Study, electrode: string, curves: readonly StudyDepthCurve[]): string {
+export function depthChart(study: Study, curves: readonly StudyDepthCurve[]): string {
   const speech = speechOf(study);
   const unit = chartLength(speech);
   const points = curves.flatMap((c) => c.points);
@@ -42,24 +45,33 @@ export function depthChart(study: Study, electrode: string, curves: readonly Stu
     points.flatMap((p) => [p.ohm.low, p.ohm.high ?? p.ohm.value ?? p.ohm.low]),
     [plot.y + plot.height, plot.y],
   );
-  const ownM = curves.map((c) => c.lengthM).find((l) => l !== null) ?? null;
+  const ownM = [...new Set(curves.flatMap((c) => (c.lengthM === null ? [] : [Number(c.lengthM.toFixed(3))])))];
   const drawn = curves.map((c, i) => ({ curve: c, look: curveLook(i), at: placed(c, x, y, unit.of) }));
   const legendTop = plot.y + plot.height + underMm;
-  const legend = drawLegend(soilDrawingWords.legend, legendEntries(ownM !== null), widthMm, legendTop);
+  const legend = drawLegend(
+    soilDrawingWords.legend,
+    legendEntries(ownM.length > 0, conditionName(curves[0]!.condition), speech),
+    widthMm,
+    legendTop,
+  );
   const sheet = {
     widthMm,
     heightMm: legendTop + legend.heightMm,
-    title: say(words.title, { electrode }, speech),
-    description: say(words.description, { electrode, now: nowText(curves, speech) }, speech),
+    title: say(words.title, { list: electrodesOf(curves) }, speech),
+    description: say(words.description, { list: electrodesOf(curves), now: nowText(curves, speech) }, speech),
   };
   return drawing(sheet, [
     ...drawAxes(plot, x, y, { x: `${words.length}, ${unit.name}`, y: soilDrawingWords.ohm }),
-    ...drawn.map(({ at, look }) => drawBand(at.low, at.high, look)),
-    ...(ownM === null ? [] : ownLength(x.at(unit.of(ownM)))),
+    ...drawn.slice(0, 1).map(({ at, look }) => drawBand(at.low, at.high, look)),
+    ...ownM.flatMap((lengthM) => ownLength(x.at(unit.of(lengthM)))),
     ...drawn.flatMap(({ at, look }) => (at.value.length > 0 ? drawCurve(at.value, look) : leastOnly(at.low, look))),
     ...names(drawn),
     ...legend.children,
   ]);
+}
+
+function electrodesOf(curves: readonly StudyDepthCurve[]): readonly string[] {
+  return [...new Set(curves.map((c) => c.electrode))];
 }
 
 type Placed = ReturnType<typeof placed>;
@@ -77,7 +89,10 @@ function placed({ points }: StudyDepthCurve, x: Scale, y: Scale, of: (lengthM: n
 function names(drawn: readonly { readonly curve: StudyDepthCurve; readonly look: CurveLook; readonly at: Placed }[]) {
   const labels = drawn.flatMap(({ curve, look, at }) => {
     const end = at.value.at(-1) ?? at.low.at(-1);
-    return end === undefined ? [] : [{ at: end, says: conditionName(curve.condition), look }];
+    const isFirst = curve.electrode === drawn[0]!.curve.electrode;
+    return end === undefined
+      ? []
+      : [{ at: end, says: isFirst ? conditionName(curve.condition) : curve.electrode, look }];
   });
   return drawEndLabels(labels, plot.x + plot.width, namesMm, [plot.y + 2, plot.y + plot.height - 1]);
 }
@@ -93,23 +108,22 @@ function ownLength(x: number): readonly Svg[] {
 
 const ownStroke = { stroke: ink, 'stroke-width': 0.35, 'stroke-dasharray': '0.6 0.9' } as const;
 
-function legendEntries(hasOwn: boolean): readonly LegendEntry[] {
+function legendEntries(hasOwn: boolean, condition: string, speech: Speech): readonly LegendEntry[] {
   const own: LegendEntry = { sample: (x, y) => [line([x, y - 2], [x, y + 2], ownStroke)], says: words.own };
   const strip: LegendEntry = {
     sample: (x, y) => [element('rect', { x: x - 4.5, y: y - 1.4, width: 9, height: 2.8, ...rangeFill })],
-    says: words.strip,
+    says: fitText(say(words.strip, { condition }, speech), 2.5, widthMm - 34),
   };
   return hasOwn ? [own, strip] : [strip];
 }
 
-/** For those who cannot see it: each condition's range at the length as it is. */
+/** For those who cannot see it: each curve's range at the length as it is. */
 function nowText(curves: readonly StudyDepthCurve[], speech: Speech): string {
-  const lengthM = curves.map((c) => c.lengthM).find((l) => l !== null) ?? null;
-  if (lengthM === null) return '';
-  const list = curves.flatMap((c) => {
-    const now = c.points.find((p) => Math.abs(p.lengthM - lengthM) < lengthM * 1e-3);
-    const condition = conditionName(c.condition);
-    return now === undefined ? [] : [say(words.nowOf, { condition, ohm: ohmRange(now.ohm) }, speech)];
+  const list = curves.flatMap(({ electrode, condition, lengthM, points }) => {
+    const now = lengthM === null ? undefined : points.find((p) => Math.abs(p.lengthM - lengthM) < lengthM * 1e-3);
+    if (lengthM === null || now === undefined) return [];
+    const values = { electrode, condition: conditionName(condition), lengthM, ohm: ohmRange(now.ohm) };
+    return [say(words.nowOf, values, speech)];
   });
-  return list.length === 0 ? '' : say(words.now, { lengthM, list }, speech);
+  return list.length === 0 ? '' : say(words.now, { list }, speech);
 }

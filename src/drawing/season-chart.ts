@@ -16,7 +16,7 @@ const words = soilDrawingWords.season;
 const widthMm = 180;
 const namesMm = 44;
 const figuresMm = 32;
-const rowMm = 4.8;
+const rowMm = 4.3;
 const topMm = 3;
 const size = 2.7;
 /** Rows that one sheet of paper holds. */

@@ -14,7 +14,7 @@ import { fitText } from './text-width.ts';
 
 const words = soilDrawingWords.sounding;
 const widthMm = 180;
-const plotMm = 58;
+const plotMm = 42;
 const topMm = 9;
 const underMm = 11;
 /** Room for an entry of the legend. */

@@ -13,9 +13,10 @@ import { ink } from './symbols.ts';
 import { textWidth } from './text-width.ts';
 
 const words = soilDrawingWords.spacing;
-const widthMm = 180;
-const namesMm = 34;
-const plot: Rect = { x: 16, y: 9, width: widthMm - 16 - namesMm, height: 50 };
+/** Two charts stand side by side on a sheet of paper. */
+const widthMm = 88;
+const namesMm = 21;
+const plot: Rect = { x: 11, y: 9, width: widthMm - 11 - namesMm, height: 48 };
 const size = 2.7;
 /** Two that do not feel each other have half the resistance of one. */
 const halfShare = 0.5;

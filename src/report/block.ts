@@ -7,10 +7,18 @@ export type Block =
   | { readonly is: 'checklist'; readonly items: readonly CheckItem[] }
   | Table
   | Matrix
-  | { readonly is: 'figure'; readonly id: string; readonly svg: string; readonly caption: string }
+  | Figure
+  | { readonly is: 'figures'; readonly figures: readonly Figure[] }
   | { readonly is: 'findings'; readonly groups: readonly FindingGroup[] }
   | { readonly is: 'definitions'; readonly items: readonly { readonly word: string; readonly meaning: string }[] }
   | { readonly is: 'photo'; readonly dataUri: string; readonly alt: string; readonly caption: string };
+
+export interface Figure {
+  readonly is: 'figure';
+  readonly id: string;
+  readonly svg: string;
+  readonly caption: string;
+}
 
 /** The first cell of each row names the row. */
 export interface Table {
@@ -129,6 +137,11 @@ const longestWord = 16;
 /** A table, or nothing where it has no rows. */
 export function tableIfAny(table: Omit<Table, 'is' | 'look'> & { readonly look?: Table['look'] }): readonly Block[] {
   return table.rows.length === 0 ? [] : [{ is: 'table', look: 'plain', ...table }];
+}
+
+/** Small figures, two beside each other where the page is wide enough; nothing where there are none. */
+export function figures(all: readonly Figure[]): readonly Block[] {
+  return all.length === 0 ? [] : [{ is: 'figures', figures: all }];
 }
 
 export function row(first: Cell, ...cells: readonly Cell[]): Row {

@@ -15,6 +15,7 @@ export const templateNames = [
   'table.hbs',
   'matrix.hbs',
   'figure.hbs',
+  'figures.hbs',
   'findings.hbs',
   'definitions.hbs',
   'photo.hbs',

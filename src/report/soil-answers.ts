@@ -4,7 +4,7 @@ import { spacingChart } from '../drawing/spacing-chart.ts';
 import type { StudyDepthCurve, StudySpacingGain } from '../study/study-earth.ts';
 import { formatQuantity } from '../units/format.ts';
 import { soilWords } from '../words/soil-words.ts';
-import { type Block, cell, paragraph, row, subheading, tableIfAny } from './block.ts';
+import { type Block, cell, type Figure, figures, paragraph, row, subheading, tableIfAny } from './block.ts';
 import { figure, type PageContext, partNames, sayIn } from './page-context.ts';
 
 const words = soilWords;
@@ -17,30 +17,56 @@ interface Alike<T> {
   readonly of: readonly T[];
 }
 
-/** What another length would do to an electrode alone: a sentence, a chart and a table for each that differs. */
-export function depthBlocks(page: PageContext): readonly Block[] {
-  const curves = page.study.earth.depthCurves.filter((c) => c.points.length > 1);
-  if (curves.length === 0) return [];
-  const blocks = alike(curves).flatMap((a, i) => depthOf(page, a, String(i + 1)));
-  return [subheading(words.depth.heading), ...blocks];
+/**
+ * What another length and what a second one would do to an electrode alone: sentences for each that differs, a table, and the
+ * charts of both side by side.
+ */
+export function moreBlocks(page: PageContext): readonly Block[] {
+  const curves = alike(page.study.earth.depthCurves.filter((c) => c.points.length > 1));
+  const gains = alike(page.study.earth.spacingGains.filter((g) => g.points.length > 1));
+  const charts = [...depthFigure(page, curves), ...spacingFigure(page, gains)];
+  return [...depthBlocks(page, curves), ...spacingBlocks(page, gains), ...figures(charts)];
 }
 
-function depthOf(page: PageContext, { electrodes, of }: Alike<StudyDepthCurve>, mark: string): readonly Block[] {
-  const svg = depthChart(page.study, electrodes.join(', '), of);
-  const list = partNames(page, electrodes);
-  const caption = of.some((c) => c.lengthM !== null) ? words.depth.figure : words.depth.figureOnly;
-  return [
-    paragraph(depthSentence(page, list, of[0]!)),
-    { is: 'figure', id: `soil-depth-figure-${mark}`, svg, caption: sayIn(page, caption, { list }) },
-    ...tableIfAny({
-      id: `soil-depth-${mark}`,
+function depthBlocks(page: PageContext, curves: readonly Alike<StudyDepthCurve>[]): readonly Block[] {
+  if (curves.length === 0) return [];
+  const sentences = curves.map((a) => paragraph(depthSentence(page, partNames(page, a.electrodes), a.of[0]!)));
+  return [subheading(words.depth.heading), ...sentences, ...depthTables(page, curves)];
+}
+
+/** One chart of all: the first in each condition, the others as they were worked out. */
+function depthFigure(page: PageContext, curves: readonly Alike<StudyDepthCurve>[]): readonly Figure[] {
+  if (curves.length === 0) return [];
+  const drawn = curves.flatMap((a) => a.of.map((c) => ({ ...c, electrode: a.electrodes.join(', ') })));
+  const [first, ...list] = curves.map((a) => partNames(page, a.electrodes));
+  const caption = sayIn(page, list.length === 0 ? words.depth.figure : words.depth.figureMore, { first: first!, list });
+  return [{ is: 'figure', id: 'soil-depth-figure', svg: depthChart(page.study, drawn), caption }];
+}
+
+/** A row for each condition of each electrode, those that were worked out at the same lengths together. */
+function depthTables(page: PageContext, curves: readonly Alike<StudyDepthCurve>[]): readonly Block[] {
+  const byLengths = new Map<string, Alike<StudyDepthCurve>[]>();
+  for (const a of curves) {
+    const key = a.of[0]!.points.map((p) => p.lengthM.toFixed(3)).join();
+    byLengths.set(key, [...(byLengths.get(key) ?? []), a]);
+  }
+  return [...byLengths.values()].flatMap((all, i) => {
+    const lengths = lengthsOf(all[0]!.of[0]!);
+    const rows = all.flatMap(({ electrodes, of }) =>
+      of.map((c) => {
+        const names = { electrode: partNames(page, electrodes), condition: conditionName(c.condition) };
+        const name = all.length === 1 ? names.condition : sayIn(page, words.depth.rowOf, names);
+        return row(cell(name), ...lengths.map((lengthM) => cell(ohmAt(c, lengthM))));
+      }),
+    );
+    const list = all.map((a) => partNames(page, a.electrodes)).join('; ');
+    return tableIfAny({
+      id: `soil-depth-${i + 1}`,
       caption: sayIn(page, words.depth.caption, { list }),
-      head: [words.depth.length, ...of.map((c) => conditionName(c.condition))],
-      rows: lengthsOf(of[0]!).map((lengthM) =>
-        row(cell(figure(page, lengthM, 'length')), ...of.map((c) => cell(ohmAt(c, lengthM)))),
-      ),
-    }),
-  ];
+      head: [words.depth.condition, ...lengths.map((lengthM) => figure(page, lengthM, 'length'))],
+      rows,
+    });
+  });
 }
 
 /** As it is, at about twice that, and at the greatest length worked out. */
@@ -66,22 +92,21 @@ function lengthsOf({ points, lengthM }: StudyDepthCurve): readonly number[] {
 }
 
 function ohmAt({ points }: StudyDepthCurve, lengthM: number): string {
-  const found = points.find((p) => p.lengthM === lengthM);
+  const found = points.find((p) => Math.abs(p.lengthM - lengthM) < 1e-3);
   return found === undefined ? '–' : ohmRange(found.ohm);
 }
 
-/** What a second one brings: a sentence for each that differs, and one chart. */
-export function spacingBlocks(page: PageContext): readonly Block[] {
-  const gains = page.study.earth.spacingGains.filter((g) => g.points.length > 1);
+function spacingBlocks(page: PageContext, gains: readonly Alike<StudySpacingGain>[]): readonly Block[] {
   if (gains.length === 0) return [];
-  const kinds = alike(gains);
-  const drawn = kinds.map((k) => ({ electrode: k.electrodes.join(', '), points: k.of[0]!.points }));
+  return [subheading(words.spacing.heading), ...gains.map((g) => paragraph(spacingSentence(page, g)))];
+}
+
+/** One chart of all. */
+function spacingFigure(page: PageContext, gains: readonly Alike<StudySpacingGain>[]): readonly Figure[] {
+  if (gains.length === 0) return [];
+  const drawn = gains.map((k) => ({ electrode: k.electrodes.join(', '), points: k.of[0]!.points }));
   const svg = spacingChart(page.study, drawn);
-  return [
-    subheading(words.spacing.heading),
-    ...kinds.map((k) => paragraph(spacingSentence(page, k))),
-    { is: 'figure', id: 'soil-spacing-figure', svg, caption: words.spacing.figure },
-  ];
+  return [{ is: 'figure', id: 'soil-spacing-figure', svg, caption: words.spacing.figure }];
 }
 
 /** At one and at two of its own lengths where that is known, and at the greatest distance worked out. */

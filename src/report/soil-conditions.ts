@@ -11,6 +11,8 @@ import { boundedFigure, type PageContext, partName, sayIn } from './page-context
 const words = soilWords.conditions;
 /** Columns of figures that a sheet of paper has room for. */
 const mostColumns = 5;
+/** So many resistances have room beside the layers. */
+const mostBeside = 1;
 
 /** Soil and resistances in each condition; [] where there is only the soil as typed, which the table of resistances has. */
 export function conditionBlocks(page: PageContext): readonly Block[] {
@@ -20,24 +22,36 @@ export function conditionBlocks(page: PageContext): readonly Block[] {
     const caption = i === 0 ? words.figure : sayIn(page, words.part, { caption: words.figure, part: String(i + 1) });
     return { is: 'figure', id: `soil-season-${i + 1}`, svg, caption } as const;
   });
+  const subjects = seasonSubjects(page.study);
+  const inOne = subjects.length <= mostBeside;
   return [
     subheading(words.heading),
     paragraph(sayIn(page, words.intro)),
-    ...soilTable(page),
-    ...ohmTables(page),
+    ...soilTable(page, inOne ? subjects : []),
+    ...(inOne ? [] : ohmTables(page, subjects)),
     ...figures,
   ];
 }
 
-function soilTable(page: PageContext): readonly Block[] {
+/** What each condition means, and the resistances of some beside it. */
+function soilTable(page: PageContext, beside: readonly SeasonSubject[]): readonly Block[] {
   return tableIfAny({
     id: 'soil-conditions',
-    caption: words.soilCaption,
-    head: [words.condition, words.means, words.layers],
-    rows: page.study.earth.conditions.map((c) =>
-      row(cell(conditionName(c.id)), cell(c.says), listCell(layersText(page, c.layers))),
+    caption: sayIn(page, beside.length === 0 ? words.soilCaption : words.soilOhmCaption),
+    head: [words.condition, words.means, words.layers, ...beside.map((s) => subjectName(page, s))],
+    rows: page.study.earth.conditions.map((c, place) =>
+      row(
+        cell(conditionName(c.id)),
+        cell(c.says),
+        listCell(layersText(page, c.layers)),
+        ...beside.map((s) => ohmCell(page, s, place)),
+      ),
     ),
   });
+}
+
+function ohmCell(page: PageContext, { conditions }: SeasonSubject, place: number): Cell {
+  return cell(boundedFigure(page, conditions[place]?.ohm ?? null, 'resistance'));
 }
 
 function layersText(page: PageContext, layers: readonly StudyLayer[]): readonly string[] {
@@ -53,18 +67,15 @@ function layersText(page: PageContext, layers: readonly StudyLayer[]): readonly 
 }
 
 /** A row for each condition; the whole and the groups beside each other, as many as fit, the rest in a table below. */
-function ohmTables(page: PageContext): readonly Block[] {
+function ohmTables(page: PageContext, all: readonly SeasonSubject[]): readonly Block[] {
   const { conditions } = page.study.earth;
-  return inPieces(seasonSubjects(page.study)).flatMap((subjects, i) =>
+  return inPieces(all).flatMap((subjects, i) =>
     tableIfAny({
       id: `soil-ohm-${i + 1}`,
       caption: captionOf(page, words.ohmCaption, i),
       head: [words.condition, ...subjects.map((s) => subjectName(page, s))],
       rows: conditions.map((c, place) =>
-        row(
-          cell(conditionName(c.id)),
-          ...subjects.map((s) => cell(boundedFigure(page, s.conditions[place]?.ohm ?? null, 'resistance'))),
-        ),
+        row(cell(conditionName(c.id)), ...subjects.map((s) => ohmCell(page, s, place))),
       ),
     }),
   );
@@ -80,35 +91,47 @@ export function electrodeBlocks(page: PageContext): readonly Block[] {
   const all = conditions.flatMap((c) => c.electrodes);
   const ids = [...new Set(all.filter((e) => e.aloneOhm !== null || e.currentShare !== null).map((e) => e.id))];
   if (ids.length === 0 || conditions.length < 2) return [];
-  const tables = inPieces(conditions).flatMap((some, i) =>
-    tableIfAny({
+  const { caption, electrode, intro, within } = soilWords.electrodes;
+  const [now] = conditions;
+  const tables = inPieces(conditions).flatMap((some, i) => {
+    const hasNow = some[0] === now;
+    const head = some.map((c) => conditionName(c.id));
+    return tableIfAny({
       id: `soil-electrodes-${i + 1}`,
-      caption: captionOf(page, soilWords.electrodes.caption, i),
-      head: [sayIn(page, soilWords.electrodes.electrode), ...some.map((c) => conditionName(c.id))],
+      caption: captionOf(page, caption, i),
+      head: [sayIn(page, electrode), ...(hasNow ? [within] : []), ...head],
       rows: ids.map((id) =>
-        row(cell(partName(page, id)), ...some.map((c) => electrodeCell(page, c, id, c === conditions[0]))),
+        row(
+          cell(partName(page, id)),
+          ...(hasNow ? [cell(withinOthers(now!, id))] : []),
+          ...some.map((c) => electrodeCell(page, c, id)),
+        ),
       ),
-    }),
-  );
-  return [paragraph(sayIn(page, soilWords.electrodes.intro)), ...tables];
+    });
+  });
+  return [paragraph(sayIn(page, intro)), ...tables];
 }
 
-/** Among the others only in the first condition: in the rest the share says how it moves. */
-function electrodeCell(page: PageContext, condition: StudyEarthCondition, id: string, isFirst: boolean): Cell {
+/** `24 to 95 (36 %)`: alone, to two digits, and the share of the current. */
+function electrodeCell(page: PageContext, condition: StudyEarthCondition, id: string): Cell {
   const e = condition.electrodes.find((one) => one.id === id);
   if (e === undefined) return cell('–');
-  const alone = e.aloneOhm === null ? pageWords.page.unknown : ohmRange(e.aloneOhm);
+  const alone = e.aloneOhm === null ? pageWords.page.unknown : withoutUnit(ohmRange(e.aloneOhm, 2));
   if (e.currentShare === null) return cell(alone);
-  const share = sayIn(page, soilWords.electrodes.share, { share: percent(e.currentShare) });
-  return cell(alone, share, isFirst ? within(page, condition, e.currentShare) : null);
+  return cell(sayIn(page, soilWords.electrodes.aloneAndShare, { alone, share: percent(e.currentShare) }));
 }
 
 /** Voltage of the service's bar over the current of this one. */
-function within(page: PageContext, { resistanceOhm }: StudyEarthCondition, share: number): string | null {
+function withinOthers({ resistanceOhm, electrodes }: StudyEarthCondition, id: string): string {
   const whole = resistanceOhm?.value ?? null;
-  if (whole === null || share <= 0) return null;
-  const ohm = formatQuantity(whole / share, 'resistance', 'si', { digits: 2 }) ?? '';
-  return sayIn(page, soilWords.electrodes.within, { ohm });
+  const share = electrodes.find((e) => e.id === id)?.currentShare ?? null;
+  if (whole === null || share === null || share <= 0) return '–';
+  return withoutUnit(formatQuantity(whole / share, 'resistance', 'si', { digits: 2 }) ?? '–');
+}
+
+/** Where the caption has the unit. */
+function withoutUnit(figure: string): string {
+  return figure.replace(/[ \u00a0]ohm$/, '');
 }
 
 /** The first of several tables has the plain caption; the others say which part they are. */

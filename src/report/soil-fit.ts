@@ -87,5 +87,5 @@ function pointTable(page: PageContext, { points }: StudySoilFit): readonly Block
 function offBy(share: number): string {
   const size = Math.abs(share);
   const sign = share < 0 ? '−' : '+';
-  return size < traceShare ? percent(size) : `${sign}${percent(size)}`;
+  return size < traceShare ? percent(Math.max(size, Number.MIN_VALUE)) : `${sign}${percent(size)}`;
 }

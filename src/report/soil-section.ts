@@ -2,7 +2,7 @@ import type { Study } from '../study/study.ts';
 import { soilWords } from '../words/soil-words.ts';
 import { type Block, paragraph, type Section, subheading } from './block.ts';
 import { type PageContext, partNames, sayIn } from './page-context.ts';
-import { depthBlocks, lineBlocks, spacingBlocks } from './soil-answers.ts';
+import { lineBlocks, moreBlocks } from './soil-answers.ts';
 import { conditionBlocks, electrodeBlocks } from './soil-conditions.ts';
 import { fitBlocks } from './soil-fit.ts';
 import { surfaceBlocks } from './soil-surface.ts';
@@ -32,8 +32,7 @@ export function soilSection(page: PageContext): Section {
     ...conditionBlocks(page),
     ...electrodeBlocks(page),
     ...transferredBlocks(page),
-    ...depthBlocks(page),
-    ...spacingBlocks(page),
+    ...moreBlocks(page),
     ...lineBlocks(page),
     ...surfaceBlocks(page),
     ...limitBlocks(page),

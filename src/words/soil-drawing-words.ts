@@ -21,14 +21,14 @@ export const soilDrawingWords = {
     range: '95 % range of a layer; bar: of its lower edge',
   },
   depth: {
-    title: 'Resistance of {electrode} alone, at other lengths',
+    title: 'Resistance of {list} alone, at other lengths',
     description:
-      'Resistance of {electrode} alone against its length, one curve for each condition of the soil, with the range of the soil as a strip. {now}',
-    now: 'At its own length of {lengthM}: {list}.',
-    nowOf: '{condition} {ohm}',
+      'Resistance of {list} alone against the length, one curve for each condition of the soil, with the range of the first as a strip. {now}',
+    now: 'At the length as it is: {list}.',
+    nowOf: '{electrode} {condition} {ohm} at {lengthM}',
     length: 'Length in the soil',
     own: 'as it is',
-    strip: 'range of each, from the range of the soil',
+    strip: 'range of the soil {condition}',
   },
   season: {
     title: 'Resistance in each condition of the soil',
@@ -54,9 +54,9 @@ export const soilDrawingWords = {
     title: 'Potential of the surface round the group of {group}',
     description:
       'Map of the surface with lines of equal potential at {levels} per cent of what the group of {group} rises to, over its [electrode]s, supports and buildings. Along the line from A to B the worst step of {=1 m} takes {step} of the rise, beginning {atM} from A.',
-    level: 'equal potential, in per cent of the rise',
+    level: 'equal potential, in % of the rise',
     edge: 'edge of what was worked out',
-    line: 'line from A to B, looked at for the worst step',
+    line: 'line looked at for the worst step',
     step: 'worst step of {=1 m} on that line',
     scale: 'Scale 1:{ratio} on {paper} paper at full size',
     scaleInches: 'Scale 1 in = {feet} ft (1:{ratio}) on {paper} paper at full size',
@@ -65,13 +65,9 @@ export const soilDrawingWords = {
     to: 'B',
   },
   profile: {
-    title: 'Potential of the surface along the line from A to B',
-    description:
-      'Potential of the surface in per cent of the rise of the group of {group}, against the distance from A: {list}.',
+    description: 'Along the line from A to B, by the distance from A: {list}.',
     entry: '{share} at {distanceM}',
     distance: 'Distance from A',
     share: 'Potential, % of the rise',
-    step: 'worst step of {=1 m}',
-    curve: 'potential of the surface',
   },
 } as const;

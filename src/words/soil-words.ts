@@ -36,6 +36,7 @@ export const soilWords = {
     intro:
       'The same [electrode]s in the soil as it was typed or measured, and as frost or drought leaves it. The worst season counts where a limit has to hold all year.',
     soilCaption: 'The soil in each condition',
+    soilOhmCaption: 'The soil in each condition, and the resistance to [remote ground]',
     condition: 'Condition',
     means: 'What it means',
     layers: 'Layers, from the surface down',
@@ -51,12 +52,12 @@ export const soilWords = {
     tablePart: '{caption}, part {part}',
   },
   electrodes: {
-    caption: 'Each [electrode]: alone, and what it carries among the others',
+    caption: 'Each [electrode]: ohm alone, and in brackets its share of the current',
     electrode: '[Electrode]',
-    share: '{share} of the current',
-    within: 'about {ohm} among the others',
+    within: 'Among others',
+    aloneAndShare: '{alone} ({share})',
     intro:
-      'Alone: as if nothing else stood in the soil. Among the others: the voltage of the [service]’s bar over the current that this one carries while all that is bonded carries current together. It is higher than alone, because each stands in soil that the others have lifted.',
+      'Alone: as if nothing else stood in the soil. Among the others, about: the voltage of the [service]’s bar over the current that this one carries while all that is bonded carries current together, in the soil of the first column. It is higher than alone, because each stands in soil that the others have lifted.',
   },
   transferred: {
     heading: 'What unbonded [electrode]s take on through the soil',
@@ -66,16 +67,19 @@ export const soilWords = {
     group: 'When this group rises',
     share: 'it takes on',
     range: '{from} to {to}',
+    more: '{count} more pairs are not listed here: none takes on more than {share}. The study beside this page has them.',
   },
   depth: {
     heading: 'How deep?',
     now: '{list} alone, {condition}: {now} at {lengthM}, as it is; {others}.',
     nowNot: '{list} alone, {condition}: {others}.',
     at: '{ohm} at {lengthM}',
-    caption: '{list}: resistance alone at other lengths',
-    length: 'Length',
-    figure: '{list}: the same as curves. Dotted upright: as it is.',
-    figureOnly: '{list}: the same as curves.',
+    caption: 'Resistance alone at other lengths: {list}',
+    condition: 'Condition',
+    rowOf: '{electrode}, {condition}',
+    figure: '{first} in each condition: resistance alone at other lengths. Dotted upright: as it is.',
+    figureMore:
+      '{first} in each condition, {list} as typed: resistance alone at other lengths. Dotted upright: as it is.',
   },
   spacing: {
     heading: 'How far apart?',
@@ -102,11 +106,9 @@ export const soilWords = {
     stepAtA:
       'Group of {group}, {condition}: on the line from A to B the worst step of {=1 m} takes {share} of the rise; it begins at A.',
     touch: 'From {part} to the surface {=1 m} away there stands up to {share} of the rise.',
-    figure: 'Lines of equal potential round the group of {group}, in per cent of its rise.',
-    profile: 'Group of {group}: potential along the line from A to B, as a curve. Shaded: the worst step.',
-    caption: 'Group of {group}: potential along the line from A to B',
-    distance: 'Distance from A',
-    potential: 'Potential of the surface',
+    alike: 'The same holds for {count?the group:the groups} of {list}, each at its own place.',
+    figure:
+      'Group of {group}: lines of equal potential, in per cent of its rise, between points {stepM} apart; nearer to the metal than that the surface rises towards 100 %. At the right the potential along the line from A to B; shaded: the worst step.',
   },
   limits: {
     heading: 'What was left out, and how much it can matter',

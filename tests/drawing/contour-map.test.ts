@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { contourMap } from '../../src/drawing/contour-map.ts';
-import { contourProfile } from '../../src/drawing/contour-profile.ts';
+import { told } from '../../src/drawing/contour-profile.ts';
 import type { StudySurface } from '../../src/study/study-earth.ts';
 import { clubStudy } from '../report/samples.ts';
 import { boxesOf, overlap, textsOf } from './drawn.ts';
@@ -75,12 +75,8 @@ describe('the map of a cone', () => {
 
   it('explains every stroke and symbol', () => {
     const said = textsOf(svg).map((t) => t.text);
-    const legend = ['equal potential, in per cent of the rise', 'worst step of 3.28 ft (1 m) on that line'];
-    const more = [
-      'line from A to B, looked at for the worst step',
-      'edge of what was worked out',
-      'grounding electrode',
-    ];
+    const legend = ['equal potential, in % of the rise', 'worst step of 3.28 ft (1 m) on that line'];
+    const more = ['line looked at for the worst step', 'edge of what was worked out', 'grounding electrode'];
     expect(said).toEqual(expect.arrayContaining(['Legend', 'N', 'A', 'B', ...legend, ...more]));
   });
 });
@@ -120,12 +116,12 @@ it('a part that stands elsewhere is left out', () => {
   expect(/1:(\d+)/.exec(svg)![1]).toBe(/1:(\d+)/.exec(contourMap(site, cone))![1]);
 });
 
-describe('the profile of a cone', () => {
-  const svg = contourProfile(site, cone);
-  const { x, y } = axesAt(svg, [60, 30]);
+describe('the curve beside the map of a cone', () => {
+  const svg = contourMap(site, cone);
+  const { x, y } = axesAt(svg, [150, 25]);
 
   it('falls from 100 % at A to 0 at 10 m', () => {
-    const [curve] = polylinesOf(svg);
+    const curve = polylinesOf(svg).find((l) => l.length === 5 && l.every(([atX]) => atX > 125));
     for (const [i, m] of [0, 2.5, 5, 7.5, 10].entries()) {
       expect(readLinear(x, curve![i]![0]) * 0.3048).toBeCloseTo(m, 1);
       expect(readLinear(y, curve![i]![1])).toBeCloseTo(100 - 10 * m, 0);
@@ -136,5 +132,16 @@ describe('the profile of a cone', () => {
     const [strip] = boxesOf(svg, 'fill="#dbe3e9"');
     expect(readLinear(x, strip!.xMm) * 0.3048).toBeCloseTo(3, 1);
     expect(readLinear(x, strip!.xMm + strip!.widthMm) * 0.3048).toBeCloseTo(4, 1);
+  });
+
+  it('is told to those who cannot see it, in full at the metal, at 1 m and each time twice as far, and at its end', () => {
+    expect(svg).toContain('Along the line from A to B, by the distance from A: 100 % at 0 ft (0 m), 75 % at');
+    const points = [0, 0.25, 0.5, 1, 1.5, 2, 3, 4, 6, 7].map((distanceM) => ({ distanceM, share: 1 }));
+    expect(told(points).map((p) => p.distanceM)).toEqual([0, 1, 2, 4, 7]);
+  });
+
+  it('is left out where there is no line', () => {
+    const none = contourMap(site, { ...cone, line: { ...cone.line, points: cone.line.points.slice(0, 1) } });
+    expect(textsOf(none).map((t) => t.text)).not.toContain('Potential, % of the rise');
   });
 });

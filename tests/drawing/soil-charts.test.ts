@@ -89,7 +89,7 @@ describe('the depth chart', () => {
   function at(ft: number, ohm: number) {
     return { lengthM: ft * feet, ohm: { value: ohm, low: ohm / 2, high: ohm * 2 } };
   }
-  const svg = depthChart(clubStudy, 'E', curves);
+  const svg = depthChart(clubStudy, curves);
   const { x, y } = axesAt(svg, [60, 30]);
 
   it('has each curve through its figures, the one over the other', () => {
@@ -101,11 +101,11 @@ describe('the depth chart', () => {
     }
   });
 
-  it('has a strip from low to high behind each', () => {
+  it('has a strip from low to high behind the first', () => {
     const strips = [...svg.matchAll(/<polygon points="([^"]*)"[^>]*fill-opacity/g)].map((m) =>
       m[1]!.split(' ').map((p) => Number(p.split(',')[1])),
     );
-    expect(strips).toHaveLength(2);
+    expect(strips).toHaveLength(1);
     // Low at 4 ft, first; high at 4 ft, last.
     expect(offByLog(readLog(y, strips[0]![0]!), 50)).toBeLessThan(logSlack);
     expect(offByLog(readLog(y, strips[0]!.at(-1)!), 200)).toBeLessThan(logSlack);
@@ -131,14 +131,26 @@ describe('the depth chart', () => {
 
   it('keeps the names of six curves that end together a line apart', () => {
     const six = ['a1', 'b2', 'c3', 'd4', 'e5', 'f6'].map((condition) => ({ ...curves[0]!, condition }));
-    const rows = textsOf(depthChart(clubStudy, 'E', six)).filter((t) => /^[a-f]\d$/.test(t.text));
+    const rows = textsOf(depthChart(clubStudy, six)).filter((t) => /^[a-f]\d$/.test(t.text));
     expect(rows).toHaveLength(6);
     const heights = rows.map((t) => t.yMm).sort((a, b) => a - b);
     for (const [i, h] of heights.slice(1).entries()) expect(h - heights[i]!).toBeGreaterThan(2.7);
   });
 
+  it('names the curve of another electrode by that, and marks its length too', () => {
+    const other = { ...curves[0]!, electrode: 'F', lengthM: 16 * feet };
+    const drawn = depthChart(clubStudy, [...curves, other]);
+    expect(said(drawn)).toEqual(expect.arrayContaining(['as typed', 'frozen', 'F']));
+    const dotted = [...drawn.matchAll(/<line x1="([\d.]+)"[^>]*stroke-dasharray="0.6 0.9"/g)].map((m) => Number(m[1]));
+    const lengths = dotted.slice(0, 2).map((atX) => readLinear(axesAt(drawn, [60, 30]).x, atX));
+    expect(lengths[0]).toBeCloseTo(8, 1);
+    expect(lengths[1]).toBeCloseTo(16, 1);
+  });
+
   it('says the ranges at that length to those who cannot see it', () => {
-    expect(svg).toContain('At its own length of 8 ft (2.44 m): as typed 25 to 100 ohm, frozen 100 to 400 ohm.');
+    expect(svg).toContain(
+      'At the length as it is: E as typed 25 to 100 ohm at 8 ft (2.44 m), E frozen 100 to 400 ohm at 8 ft (2.44 m).',
+    );
   });
 });
 
@@ -234,8 +246,7 @@ it('charts keep their text on the sheet, with names of any length', () => {
     soundingChart(clubStudy, { ...e.soilFit!, points: e.soilFit!.points.map((p) => ({ ...p, reading: long })) }),
     depthChart(
       clubStudy,
-      long,
-      e.depthCurves.map((c) => ({ ...c, condition: long })),
+      e.depthCurves.map((c) => ({ ...c, electrode: long, condition: long })),
     ),
     spacingChart(
       clubStudy,

@@ -6,7 +6,6 @@ import puppeteer, { type Browser } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bondingDiagram } from '../../src/drawing/bonding-diagram.ts';
 import { contourMap } from '../../src/drawing/contour-map.ts';
-import { contourProfile } from '../../src/drawing/contour-profile.ts';
 import { depthChart } from '../../src/drawing/depth-chart.ts';
 import { schematic } from '../../src/drawing/schematic.ts';
 import { seasonCharts } from '../../src/drawing/season-chart.ts';
@@ -63,10 +62,10 @@ function soilDrawings(study: Study): readonly string[] {
   const { soilFit, depthCurves, spacingGains, surfaces } = study.earth;
   return [
     soundingChart(study, soilFit!),
-    depthChart(study, depthCurves[0]!.electrode, depthCurves),
+    depthChart(study, depthCurves),
     spacingChart(study, spacingGains),
     ...seasonCharts(study),
-    ...surfaces.flatMap((s) => [contourMap(study, s), contourProfile(study, s)]),
+    ...surfaces.map((s) => contourMap(study, s)),
   ];
 }
 

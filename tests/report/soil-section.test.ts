@@ -133,9 +133,22 @@ describe('conditions', () => {
   it('give what an electrode has among the others: the bar’s voltage over its own current', () => {
     // 19 ohm for the whole and 36 % of its current: 19 / 0.36 = 52.8.
     const pieces = piecesIn(clubStudy);
-    const at = pieces.indexOf('36 % of the current');
-    expect(pieces[at - 1]).toBe('24 to 95 ohm');
-    expect(pieces[at + 1]).toBe('about 53 ohm among the others');
+    const at = pieces.indexOf('24 to 95 (36 %)');
+    expect(pieces[at - 1]).toBe('53');
+    expect(pieces).toContain('Each grounding electrode: ohm alone, and in brackets its share of the current');
+  });
+
+  it('of one group stand in one table with the soil', () => {
+    const conditions = earth.conditions.map((c) => ({ ...c, groups: [] }));
+    const pieces = piecesIn(withSoil({ conditions }));
+    const at = pieces.indexOf('The soil in each condition, and the resistance to remote ground');
+    expect(pieces.slice(at + 1, at + 5)).toEqual([
+      'Condition',
+      'What it means',
+      'Layers, from the surface down',
+      'The whole, at the service',
+    ]);
+    expect(pieces).not.toContain('Resistance to remote ground in each condition');
   });
 
   it('of many groups go on in a second table', () => {
@@ -187,6 +200,37 @@ describe('answers', () => {
   it('give transferred shares as ranges, never above the whole', () => {
     expect(piecesIn(clubStudy)).toEqual(expect.arrayContaining(['9 % to 19 %', '4 % to 9 %']));
     expect(piecesIn(houseStudy)).toContain('2 % to 100 %');
+  });
+
+  it('give the greatest of many shares, and say what the others do not pass', () => {
+    const transferred = Array.from({ length: 50 }, (_, i) => ({
+      electrode: `e${i}`,
+      group: 'g',
+      share: exact((i + 1) / 100),
+    }));
+    const pieces = piecesIn(withSoil({ transferred }));
+    // 50 % down to 11 % are forty
+    expect(pieces).toEqual(expect.arrayContaining(['50 %', '11 %']));
+    expect(pieces).not.toContain('10 %');
+    expect(pieces.join(' ')).toContain('10 more pairs are not listed here: none takes on more than 10 %.');
+  });
+
+  it('draw surfaces that differ by their place alone once, and name the others', () => {
+    const [surface] = earth.surfaces;
+    const moved = { ...surface!, group: 'E-shack', grid: { ...surface!.grid, westM: 900 }, touch: null };
+    const html = sectionOf(pageOf(withSoil({ surfaces: [surface!, moved] })), 'soil');
+    expect(html.match(/<svg /g)).toHaveLength(1);
+    expect(html).toContain('The same holds for the group of 2 E-shack, each at its own place.');
+    const other = { ...moved, step: { ...moved.step, share: moved.step.share / 2 } };
+    expect(sectionOf(pageOf(withSoil({ surfaces: [surface!, other] })), 'soil').match(/<svg /g)).toHaveLength(2);
+  });
+
+  it('say how far apart the points of a map are', () => {
+    const [surface] = earth.surfaces;
+    const grid = { ...surface!.grid, stepM: 0.6096 };
+    expect(textIn(withSoil({ surfaces: [{ ...surface!, grid }] }))).toContain(
+      'between points 2 ft (0.61 m) apart; nearer to the metal than that the surface rises towards 100 %',
+    );
   });
 
   it('give step and touch in per cent of the rise, with the caution', () => {
