@@ -11,9 +11,8 @@ export const groundWords = {
   limits: {
     noSoil: 'No soil was typed and none was measured: no [electrode] can be worked out.',
     tooMany:
-      'The metal in the soil comes to more than 3000 pieces, which is as many as are solved together: what the [electrode]s feel of each other is left out. It can only raise a figure.',
-    noFigure:
-      'No figure for {list}: more than 3000 pieces of metal, or a resistivity outside 0.001 to 100 000 000 ohm m, of which nothing is worked out.',
+      'The metal in the soil comes to more pieces than are solved together (3000, and fewer where more than 80 pieces of metal are apart): what the [electrode]s feel of each other is left out. It can only raise a figure.',
+    noFigure: 'No figure for {list}: {why}.',
     noPlace:
       'What {list} and other [electrode]s feel of each other through the soil is left out, since a place or a figure is missing. It can only raise a figure: by nothing where they stand far apart, and at most to that of the best one alone.',
     otherSoil:
@@ -27,8 +26,36 @@ export const groundWords = {
     perhapsTied:
       'Nobody knows whether {list} {list?is:are} tied to the rest: in for the lowest figure, out for the others.',
     refused:
-      'The [electrode]s could not be solved together ({at}: two lie in one place): coupling through the soil is left out.',
-    merged: 'The soil has more layers than are told apart; thin ones were taken together, outwards.',
+      'The [electrode]s could not be solved together (at {at} two lie in one place, or one crosses a very thin layer of very bad soil): coupling through the soil is left out.',
+    merged:
+      'The soil has more layers than are told apart: thin ones were taken together with a neighbour, outwards, so that ranges are wider than they need be.',
+    moved:
+      'Layers more than a million times apart in resistivity were brought nearer, outwards, so that ranges are wider than they need be.',
+  },
+  /** Why an electrode of which every figure is known has none itself. */
+  unsolved: {
+    'figure-missing': 'a figure of it is none that can be worked with',
+    'no-metal': 'none of its metal lies in the soil',
+    'above-ground': 'a part of it lies above the ground',
+    'too-far': 'it is more than 100 km long, or lies more than 20 000 km from where places are counted from',
+    'no-length': 'a stretch of it has no length, since two of its points are one',
+    'no-radius': 'its metal has no thickness',
+    'shorter-than-radius': 'a stretch of it is shorter than its metal is thick',
+    'core-outside-sheath': 'its metal is thicker than the concrete or backfill round it',
+    'no-sheath-resistivity': 'the concrete or backfill round it has a resistivity below nothing',
+    'no body': 'none of it lies in the soil',
+    'too many segments': 'it comes to more than 3000 pieces of metal, which is as many as are solved together',
+    'not positive definite': 'two stretches of it lie in one place',
+    'soil out of reach': 'in soil of less than 0.001 or more than 100000000 ohm m nothing is worked out',
+  },
+  /** Why there is a range and no likely figure. */
+  noLikely: {
+    thickness: 'No likely figures, only ranges: how thick layer {layer} of the soil is, is not known.',
+    open: 'No likely figures, only ranges: a figure of the soil is open to one side.',
+    contrast:
+      'No likely figures, only ranges: the layers are more than a million times apart in resistivity, beyond which none is worked out.',
+    outOfReach:
+      'No likely figures, only ranges: a resistivity is below 0.001 or above 100000000 ohm m, where nothing is worked out.',
   },
   measured: {
     soilOf: '{electrode} was read as {measuredOhm}: in soil alike all through that would be {uniformOhmM}.',
