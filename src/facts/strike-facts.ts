@@ -7,6 +7,8 @@ import type { Ground } from '../network/ground.ts';
 import { type StrikeAsk, type StrikeFigures, strikeFigures } from '../network/strike-figures.ts';
 import type { Site } from '../site/site.ts';
 
+export { unknownLevelV } from '../network/strike-fired.ts';
+
 /** One stroke of a site, as the network gives it; see `StrikeFigures`. */
 export type StrikeFacts = StrikeFigures;
 

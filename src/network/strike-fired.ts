@@ -13,7 +13,7 @@ export interface StrikeFired {
 /**
  * Protectors whose spark-over (the likely one, as for a slow rise) is passed while they are taken as open: on a shielded line by
  * what its shield's spans up to it bring over to the core, on a line from outside by the rise of what it is tied to. In order of
- * time. One of unknown level is left out.
+ * time. One of unknown level is taken to fire at `unknownLevelV`.
  */
 export function strikeFired(
   site: Site,
@@ -37,8 +37,11 @@ export function strikeFired(
     .sort((a, b) => a.atS - b.atS || (a.arrester < b.arrester ? -1 : 1));
 }
 
-function levelOf({ sparkoverV }: Arrester): number | null {
-  return sparkoverV === null ? null : middle(sparkoverV);
+/** Ours: what a usual protector of a telephone or a mains line stands at most on a steep rise. */
+export const unknownLevelV = 1000;
+
+function levelOf({ sparkoverV }: Arrester): number {
+  return (sparkoverV === null ? null : middle(sparkoverV)) ?? unknownLevelV;
 }
 
 interface Solved {
@@ -70,8 +73,7 @@ function voltsOver(
   return currentFigure(run, weights);
 }
 
-function passedAt(run: SurgeRun, figure: SurgeFigure, levelV: number | null): number | null {
-  if (levelV === null) return null;
+function passedAt(run: SurgeRun, figure: SurgeFigure, levelV: number): number | null {
   const at = overTime(run, figure).findIndex((volt) => Math.abs(volt) >= levelV);
   return at < 0 ? null : run.wave.timesS[at]!;
 }

@@ -1,10 +1,13 @@
 import type { BondingRun } from '../bonding/bonding-of.ts';
+import type { TieKind } from '../bonding/tie.ts';
 import type { StrikeNetwork } from './strike-network.ts';
 
 /** What was taken because nobody typed it, or left out; ids in order. */
 export interface StrikeTaken {
   /** Of which neither length nor place is known, by the length that was taken. */
   readonly lengths: readonly { readonly lengthM: number; readonly parts: readonly string[] }[];
+  /** Supports that something meets, or that end, at a height that nobody knows: at the foot, without a length. */
+  readonly heights: readonly string[];
   /** Taken by length alone, coupled to nothing. */
   readonly lengthOnly: readonly string[];
   readonly wires: readonly { readonly diameterM: number; readonly parts: readonly string[] }[];
@@ -14,9 +17,15 @@ export interface StrikeTaken {
   readonly perhaps: readonly string[];
   readonly outside: readonly string[];
   readonly protectors: readonly string[];
+  /** Of them those of which nobody typed at what level they fire. */
+  readonly levels: readonly string[];
 }
 
-export function strikeTaken({ site }: Pick<BondingRun, 'site'>, { branches, notCounted }: StrikeNetwork): StrikeTaken {
+export function strikeTaken(
+  run: Pick<BondingRun, 'graph' | 'site' | 'metal'>,
+  { branches, notCounted }: StrikeNetwork,
+): StrikeTaken {
+  const { site } = run;
   const metal = branches.filter((b) => b.lengthM > 0);
   const supports = new Set(site.supports.map((s) => s.id));
   const assumed = metal.filter((b) => b.lengthFrom === 'assumed');
@@ -25,7 +34,10 @@ export function strikeTaken({ site }: Pick<BondingRun, 'site'>, { branches, notC
   const hasShield = new Set(branches.filter((b) => b.kind === 'shield').map((b) => b.part));
   return {
     lengths: grouped(assumed, (b) => b.lengthM).map(([lengthM, parts]) => ({ lengthM, parts })),
-    lengthOnly: idsOf(metal.filter((b) => b.way === null && b.lengthFrom !== 'assumed' && b.lengthM > 1)),
+    heights: heightless(run),
+    lengthOnly: idsOf(
+      metal.filter((b) => b.way === null && b.lengthFrom !== 'assumed' && b.statedH === null && b.lengthM > 1),
+    ),
     wires: grouped(wires, (b) => 2 * b.radiusM).map(([diameterM, parts]) => ({ diameterM, parts })),
     towers: [...new Map(metal.filter((b) => supports.has(b.part)).map((b) => [b.part, 2 * b.radiusM]))]
       .map(([part, diameterM]) => ({ part, diameterM }))
@@ -37,12 +49,30 @@ export function strikeTaken({ site }: Pick<BondingRun, 'site'>, { branches, notC
       .filter((l) => l.path.some((stop) => stop.is === 'street'))
       .map((l) => l.id)
       .sort(),
+    levels: site.arresters
+      .filter((a) => a.present === 'yes' && a.sparkoverV === null && a.kind !== 'quarter-wave stub')
+      .map((a) => a.id)
+      .sort(),
     protectors: site.arresters
       .filter((a) => a.present === 'yes')
       .map((a) => a.id)
       .sort(),
   };
 }
+
+/** A point of no known height that only guys meet says nothing. */
+function heightless({ graph, site, metal }: Pick<BondingRun, 'graph' | 'site' | 'metal'>): readonly string[] {
+  const isMet = (node: string, support: string) =>
+    graph.someEdge(node, (_key, { part, kind }) => part !== support && !carriesNothing.has(kind));
+  const of = site.supports.filter(({ id }) =>
+    [id, `${id}@top`].some(
+      (node) => graph.hasNode(node) && !metal.heights.has(node) && (node !== id || isMet(node, id)),
+    ),
+  );
+  return of.map(({ id }) => id).sort();
+}
+
+const carriesNothing: ReadonlySet<TieKind> = new Set(['guy', 'core', 'gap', 'drain']);
 
 function idsOf(branches: readonly { readonly part: string }[]): readonly string[] {
   return [...new Set(branches.map((b) => b.part))].sort();

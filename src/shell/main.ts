@@ -59,6 +59,13 @@ function build(done: (code: ExitCode) => void): Command {
       done((await import('./commands/without.ts')).without(file, parts, options)),
     );
 
+  addPhysics(program, done);
+  addReference(program, done);
+  return program;
+}
+
+/** What is worked out of soil and of lightning. */
+function addPhysics(program: Command, done: (code: ExitCode) => void): void {
   program
     .command('soil <file>')
     .description('what the soil is, what each electrode has in it now and in each season, and what would lower it')
@@ -66,12 +73,6 @@ function build(done: (code: ExitCode) => void): Command {
     .option('--json', 'as JSON')
     .action(async (file, options) => done((await import('./commands/soil.ts')).soil(file, options)));
 
-  addStrike(program, done);
-  addReference(program, done);
-  return program;
-}
-
-function addStrike(program: Command, done: (code: ExitCode) => void): void {
   program
     .command('strike <file>')
     .description('one strike: volts between things, where the current goes, what it heats')

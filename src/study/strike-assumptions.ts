@@ -1,4 +1,4 @@
-import type { StrikeFacts } from '../facts/strike-facts.ts';
+import { type StrikeFacts, unknownLevelV } from '../facts/strike-facts.ts';
 import type { Site } from '../site/site.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
 import { strikeWords } from '../words/strike-words.ts';
@@ -25,6 +25,7 @@ export function strikeAssumptions(
     ...(isAsked ? [] : [sentence(isAntenna ? assumed.struckAntenna : assumed.struck)]),
     sentence(assumed.channel, { at }),
     ...taken.lengths.map(({ lengthM, parts }) => sentence(assumed.length, { list: parts, lengthM })),
+    ...of(assumed.heights, taken.heights),
     ...of(assumed.lengthOnly, taken.lengthOnly),
     ...taken.wires.map(({ diameterM, parts }) => sentence(assumed.wire, { list: parts, diameterM })),
     ...taken.towers.map(({ part, diameterM }) => sentence(assumed.tower, { part, diameterM })),
@@ -32,6 +33,7 @@ export function strikeAssumptions(
     ...of(assumed.cores, taken.cores),
     ...of(assumed.perhaps, taken.perhaps),
     ...of(assumed.protectors, taken.protectors),
+    ...(taken.levels.length === 0 ? [] : [sentence(assumed.gap, { list: taken.levels, levelV: unknownLevelV })]),
     ...of(assumed.outside, taken.outside),
     sentence(assumed.neutral),
     sentence(assumed.ionisation),
