@@ -15,8 +15,9 @@ export const remoteEarth = 'remote earth';
 
 /**
  * Everything that a person or a cable joins: boxes and bars along a line from one to the next (for a protector, what carries
- * it); a support's foot and the first of them that a line from it comes to; what is within reach of each other; every box and the service; what a line from the street
- * comes to, against remote earth. Each pair once, by the first reason in that order; in order of the reasons, then of the ids.
+ * it); a support's foot and the first of them that a line from it comes to; what is within reach of each other; every box and
+ * the service; what a line from the street comes to, against remote earth. Each pair once, by the first reason in that order;
+ * in order of the reasons, then of the ids.
  */
 export function strikePairs(site: Site, partOf: (id: string) => Part | undefined): readonly StrikePair[] {
   const isThere = (id: string | null): id is string => id !== null && partOf(id)?.present === 'yes';

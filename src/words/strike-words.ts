@@ -19,7 +19,9 @@ export const strikeWords = {
       'The lightning comes down as a straight vertical wire above {at}, and couples into everything; there is no image of it in the soil.',
     length: 'Length of {list} taken as {lengthM}: neither length nor place is known.',
     lengthOnly:
-      'Places of {list} are not known: taken by length alone, coupled to nothing, so volts along {list?it:them} are an upper estimate.',
+      'The way of {list} is not known: taken by length alone, coupled to nothing, so volts along {list?it:them} are an upper estimate.',
+    heights:
+      'Heights on {list} are not known: what meets {list?it:them} there is taken to meet {list?it:them} at the foot, and the volts along that metal are missing.',
     wire: 'Wire of {list} is not known: taken as round, {diameterM} thick.',
     tower: '{part} is taken as one tube, {diameterM} across, in place of legs and bracing.',
     bundle: 'Lines in one trench or bundle are taken two cable diameters apart: {list}.',
