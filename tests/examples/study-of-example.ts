@@ -22,15 +22,20 @@ export function studyOfExample(file: string, state: string | null = null): Study
   return studyOfBytes(readFileSync(`${folder}${file}`), file, state);
 }
 
+/** The same with all that a report shows of the soil. */
+export function detailedStudyOfExample(file: string): Study {
+  return studyOfBytes(readFileSync(`${folder}${file}`), file, null, true);
+}
+
 /** The study of a site that a test types itself. */
 export function studyOfText(text: string): Study {
   return studyOfBytes(new TextEncoder().encode(text), 'typed.site.yaml', null);
 }
 
-function studyOfBytes(bytes: Uint8Array, file: string, state: string | null): Study {
+function studyOfBytes(bytes: Uint8Array, file: string, state: string | null, detail = false): Study {
   const { site, problems } = readSiteBytes(bytes, file);
   if (site === null) throw new Error(`${file} is refused: ${JSON.stringify(problems)}`);
-  const { study, faults } = runStudy(site, { state, version: '0', checksum: '0', date: null });
+  const { study, faults } = runStudy(site, { state, version: '0', checksum: '0', date: null, detail });
   if (faults.length > 0) throw faults[0]!.error;
   return study;
 }

@@ -4,7 +4,7 @@ import puppeteer, { type Browser, type Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser } from '../../src/shell/find-browser.ts';
 import type { Study } from '../../src/study/study.ts';
-import { studyOfExample } from '../examples/study-of-example.ts';
+import { detailedStudyOfExample } from '../examples/study-of-example.ts';
 import { pageOf } from './page-of.ts';
 import { clubStrike, houseStrike, refusedStrike, struck } from './sample-strike.ts';
 import { clubStudy, houseStudy } from './samples.ts';
@@ -26,7 +26,7 @@ const studies: readonly (readonly [string, Study])[] = [
   ['the house', houseStudy],
   ['the club, struck', struck(clubStudy, clubStrike)],
   ['the house, struck', struck(houseStudy, houseStrike, refusedStrike)],
-  ['Marl Hill', studyOfExample('marl-hill/marl-hill.site.yaml')],
+  ['Marl Hill', detailedStudyOfExample('marl-hill/marl-hill.site.yaml')],
 ];
 const widthsPx = [1280, 400];
 
@@ -62,6 +62,13 @@ describe.skipIf(browserPath === null)('axe-core finds nothing wrong', () => {
       expect(passed).toEqual(expect.arrayContaining(['color-contrast', 'heading-order', 'svg-img-alt', 'list']));
     });
   }
+
+  it('with all that a page can show of the soil among what was looked at', () => {
+    const shown = pageOf(studies.at(-1)![1]);
+    const ids = ['fit-figure', 'fit-layers', 'fit-points', 'conditions', 'ohm-1', 'season-1', 'electrodes-1'];
+    const more = ['transferred', 'depth-1', 'depth-figure', 'spacing-figure', 'lines', 'map-1', 'map-2'];
+    for (const id of [...ids, ...more]) expect(shown).toContain(`id="soil-${id}"`);
+  });
 
   it('and would have, had a page been worse', async () => {
     const worse = pageOf(clubStudy)
