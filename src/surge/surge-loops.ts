@@ -16,12 +16,10 @@ export interface SurgeLoops {
   readonly loops: readonly SignedWay[];
 }
 
-export function surgeLoops({ nodeCount, branches, earth }: SurgeNetwork): SurgeLoops {
-  const ends = [
-    ...branches.map(({ from, to }) => [from, to] as const),
-    ...earth.nodes.map((node) => [node, nodeCount] as const),
-  ];
-  const tree = treeFrom(nodeCount, ends);
+export function surgeLoops(network: SurgeNetwork): SurgeLoops {
+  const { nodeCount } = network;
+  const ends = endsOf(network);
+  const tree = treeFrom(nodeCount, ends, new Set());
   const toEarth = Array.from({ length: nodeCount }, (_, node) => wayToEarth(node, nodeCount, ends, tree));
   const isInTree = new Set(tree.filter((element) => element >= 0));
   const loops = ends.flatMap(([from, to], element) => {
@@ -32,12 +30,29 @@ export function surgeLoops({ nodeCount, branches, earth }: SurgeNetwork): SurgeL
   return { toEarth, loops };
 }
 
+/** Shortest ways to remote earth past some branches that are not there; null: no way is left. */
+export function waysWithout(network: SurgeNetwork, cut: ReadonlySet<number>): readonly (SignedWay | null)[] {
+  const ends = endsOf(network);
+  const tree = treeFrom(network.nodeCount, ends, cut);
+  return Array.from({ length: network.nodeCount }, (_, node) => wayToEarth(node, network.nodeCount, ends, tree));
+}
+
+type Ends = readonly (readonly [from: number, to: number])[];
+
+function endsOf({ nodeCount, branches, earth }: SurgeNetwork): Ends {
+  return [
+    ...branches.map(({ from, to }) => [from, to] as const),
+    ...earth.nodes.map((node) => [node, nodeCount] as const),
+  ];
+}
+
 const nothing: SignedWay = { elements: new Int32Array(0), signs: new Int8Array(0) };
 
 /** For each node the element by which it was first reached from earth, all at one distance before the next; -1: none. */
-function treeFrom(earth: number, ends: readonly (readonly [number, number])[]): Int32Array {
+function treeFrom(earth: number, ends: Ends, cut: ReadonlySet<number>): Int32Array {
   const meeting: number[][] = Array.from({ length: earth + 1 }, () => []);
   ends.forEach(([from, to], element) => {
+    if (cut.has(element)) return;
     meeting[from]!.push(element);
     meeting[to]!.push(element);
   });
@@ -61,12 +76,7 @@ function treeFrom(earth: number, ends: readonly (readonly [number, number])[]): 
   return reachedBy;
 }
 
-function wayToEarth(
-  start: number,
-  earth: number,
-  ends: readonly (readonly [number, number])[],
-  reachedBy: Int32Array,
-): SignedWay | null {
+function wayToEarth(start: number, earth: number, ends: Ends, reachedBy: Int32Array): SignedWay | null {
   const [elements, signs]: [number[], number[]] = [[], []];
   for (let node = start; node !== earth; ) {
     const element = reachedBy[node]!;

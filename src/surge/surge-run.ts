@@ -6,11 +6,15 @@ import type { SurgeSource } from './surge-network.ts';
 import { type SurgeStates, surgeStates } from './surge-states.ts';
 import { inTwiceTheSteps, type SampledWave, sampledWave, surgeSteps } from './surge-steps.ts';
 
-export interface SurgeRun extends SurgeStates {
+/** A stroke over time. */
+export interface SurgeCourse extends SurgeStates {
   readonly modes: SurgeModes;
   readonly source: SurgeSource;
   readonly drive: SurgeDrive;
   readonly wave: SampledWave;
+}
+
+export interface SurgeRun extends SurgeCourse {
   /** Largest difference to the same in steps twice as long, over the largest state, in the measure of the energies. */
   readonly errorShare: number;
   /** What went in less what became heat and field, over what went in. */
@@ -68,7 +72,7 @@ export interface SurgeFigure {
 }
 
 /** A sum of element currents, each times its weight; `slopes`: of their slopes instead. */
-export function currentFigure(run: SurgeRun, weights: Float64Array, slopes = false): SurgeFigure {
+export function currentFigure(run: SurgeCourse, weights: Float64Array, slopes = false): SurgeFigure {
   const { modes, drive } = run;
   const own = weights.reduce((sum, weight, e) => sum + weight * drive.way[e]!, 0);
   const byMode = ofLoops(modes, weights);
@@ -78,7 +82,8 @@ export function currentFigure(run: SurgeRun, weights: Float64Array, slopes = fal
     : { current: own, slope: 0, modes: byMode, modeSlopes: none };
 }
 
-function ofLoops({ loops, count, shape }: SurgeModes, weights: Float64Array): Float64Array {
+/** What each mode adds to a sum over the elements, each times its weight. */
+export function ofLoops({ loops, count, shape }: SurgeModes, weights: Float64Array): Float64Array {
   const sum = new Float64Array(count);
   loops.loops.forEach((loop, row) => {
     const weight = along(loop, weights);
@@ -89,10 +94,10 @@ function ofLoops({ loops, count, shape }: SurgeModes, weights: Float64Array): Fl
 }
 
 /** Potential of a node against remote earth, volts. */
-export function potentialFigure(run: SurgeRun, node: number): SurgeFigure {
+export function potentialFigure(run: SurgeCourse, node: number): SurgeFigure {
   const { modes, drive } = run;
   const way = modes.loops.toEarth[node];
-  if (way == null) throw new RangeError(`no node ${node}`);
+  if (way == null) throw new RangeError(`node ${node} is not there or hangs free: its potential is not defined`);
   return {
     current: along(way, drive.ohm),
     slope: along(way, drive.henry),
@@ -102,7 +107,7 @@ export function potentialFigure(run: SurgeRun, node: number): SurgeFigure {
 }
 
 /** A figure at all times of the run. */
-export function overTime({ wave, z, slope, modes }: SurgeRun, figure: SurgeFigure): Float64Array {
+export function overTime({ wave, z, slope, modes }: SurgeCourse, figure: SurgeFigure): Float64Array {
   const { count } = modes;
   return wave.timesS.map((_, t) => {
     let sum = figure.current * wave.currentA[t]! + figure.slope * wave.slopeAPerS[t]!;
