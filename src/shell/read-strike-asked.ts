@@ -1,5 +1,5 @@
 import { applyState } from '../bonding/apply-state.ts';
-import { askedNodes, namesIn } from '../bonding/asked-nodes.ts';
+import { type Asked, askedNodes, namesIn } from '../bonding/asked-nodes.ts';
 import { buildGraph } from '../bonding/build-graph.ts';
 import { siteIndex } from '../bonding/site-index.ts';
 import { pointOfText } from '../site/point-text.ts';
@@ -36,10 +36,10 @@ type Read<T> = { readonly is: T } | { readonly problems: readonly string[] };
 /** Reads what was typed behind the command. All that is wrong with it is said at once (Stop, the input cannot be used). */
 export function readStrikeAsked(site: Site, file: string, state: string | null, typed: StrikeTyped): StrikeAsk {
   const point = pointReader(site, file, state);
-  const at = ifTyped(typed.at, point);
+  const at = ifTyped(typed.at, (text) => point(text, struck));
   const currentA = ifTyped(typed.current, (text) => readPeak(site, text));
   const wave = ifTyped(typed.wave, (text) => readWave(site, text));
-  const pairs = (typed.between ?? []).map((text) => readPair(site, text, point));
+  const pairs = (typed.between ?? []).map((text) => readPair(site, text, (name) => point(name, inPair)));
   const problems = [at, currentA, wave, ...pairs].flatMap((read) => ('problems' in read ? read.problems : []));
   if (problems.length > 0) throw new Stop(exitCode.input, plain([...new Set(problems)].join('\n')));
   const between = pairs.flatMap((read) => ('is' in read ? [read.is] : []));
@@ -55,16 +55,22 @@ function got<T>(read: Read<T>): T {
   throw new RangeError('a problem was not said');
 }
 
-/** Whether a point is there can be told from the file; whether a strike can be worked out at it is for the study to say. */
-function pointReader(site: Site, file: string, stateId: string | null): (text: string) => Read<string> {
+/** Lightning strikes what is of metal; a cable by itself has none that counts as such. Of a pair the study says what it can. */
+const struck: readonly Asked['is'][] = ['found'];
+const inPair: readonly Asked['is'][] = ['found', 'no metal'];
+
+type PointReader = (text: string, taken: readonly Asked['is'][]) => Read<string>;
+
+/** Whether a point is there can be told from the file; whether a strike can be worked out is for the study to say. */
+function pointReader(site: Site, file: string, stateId: string | null): PointReader {
   const state = applyState(site, stateId);
   const index = siteIndex(state.site);
-  return (text) => {
+  return (text, taken) => {
     const point = pointOfText(text);
     if (point === null) return { problems: [pointTrouble(site, file, 'unreadable', text).message] };
     const metal = buildGraph(index, state.openings, [point]);
     const { is } = askedNodes(metal, point);
-    if (is === 'found' || is === 'no metal') return { is: point.text };
+    if (is === 'found' || taken.includes(is)) return { is: point.text };
     return { problems: [pointTrouble(site, file, is, point, is === 'no such' ? namesIn(metal) : []).message] };
   };
 }

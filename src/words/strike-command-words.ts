@@ -85,9 +85,9 @@ export const strikeCommandWords = {
     more: '... and {count} smaller ones; --json has them all.',
   },
   fired: {
-    one: '{arrester} after {after}.',
+    one: '{arrester} reaches its level after {after}.',
     none: 'None of {list} in this calculation; what was taken of protectors stands below.',
-    others: 'Not fired: {list}.',
+    others: 'Not reached: {list}.',
   },
   failures: {
     head: { lost: 'Without: what then grows most', before: 'kV before', after: 'kV after' },

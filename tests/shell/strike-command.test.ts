@@ -103,6 +103,7 @@ describe('the command strike', () => {
     [{ at: 'tower@80 ft' }, 'above the top of tower'],
     [{ at: 'tower@45' }, 'with its unit'],
     [{ at: 'c4', state: 'storm' }, 'it is not there'],
+    [{ at: 'feed' }, 'nothing of it is permanent metal'],
     [{ state: 'flood' }, 'no state is called "flood". Its states are: storm.'],
     [{ between: ['radio'] }, '--between radio,main-panel'],
     [{ between: ['radio,entry,beam'] }, 'is not a pair'],
