@@ -45,7 +45,8 @@ function clause(f: StudyFinding): string {
 function doubtBlock(alone: readonly StudyFinding[], { width, paint }: Terminal): string {
   const doubts = alone.filter((f) => f.outcome === 'cannot tell');
   if (doubts.length === 0) return '';
-  const lines = doubts.map((f) => wrap(plain(`- ${f.because.text} ${f.remedy}`), width, 2, 2));
+  const texts = new Set(doubts.map((f) => plain(`- ${f.because.text} ${f.remedy}`)));
+  const lines = [...texts].map((text) => wrap(text, width, 2, 2));
   return [paint('CANNOT TELL: go and look', 'bold'), ...lines].join('\n');
 }
 

@@ -79,13 +79,33 @@ export function measureBlock(page: SoilPage): string {
   const isGuess = soil === null || soil.known === 'assumed' || soil.known === 'unknown' || soil.layers.length === 0;
   if (isFitted || (isSoilKnown(page) && !isGuess)) return '';
   const list = spacingsToTry(page);
-  const name = isSoilKnown(page) ? [] : [sentence(words.name, { list: soilNames.slice(0, 8) })];
-  const steps = [...name, sentence(words.measure, { list })];
-  const isOne = steps.length === 1;
-  const numbered = steps.map((step, i) => paragraph(page, isOne ? step : `${i + 1}. ${step}`, 2, isOne ? 0 : 3));
+  const name = isSoilKnown(page) ? [] : [sentence(words.name, { list: toldKinds })];
+  const guess = isSoilKnown(page) ? [] : guessText(page);
   const typed = words.measureLine.map((line, i) => paragraph(page, sentence(line, { list }), 5 + 5 * i, 5));
-  return headed(page, soilCommandWords.headings.first, [...numbered, ...typed]);
+  const measure = [sentence(words.measure, { list })];
+  const isOne = name.length === 0;
+  const step = (text: string, i: number) => paragraph(page, isOne ? text : `${i + 1}. ${text}`, 2, isOne ? 0 : 3);
+  return headed(page, soilCommandWords.headings.first, [
+    ...[...name, ...measure].map(step),
+    ...typed,
+    ...guess.slice(0, 1).map((text) => step(text, 2)),
+    ...guess.slice(1).map((text) => paragraph(page, text, 5, 5)),
+  ]);
 }
+
+/** What the first electrode that was read alone would have the soil be, and the line to type. */
+function guessText({ study, sentence }: SoilPage): readonly string[] {
+  const [first] = study.earth.soilOfElectrodes;
+  const ohmM = first === undefined ? null : first.uniformOhmM.value;
+  if (first === undefined || ohmM === null) return [];
+  const values = { electrode: first.electrode, ohmM: String(Number(ohmM.toPrecision(2))) };
+  return [sentence(words.fromElectrode, values), sentence(words.fromElectrodeLine, values)];
+}
+
+/** What most people can tell by eye, from the table of soils. */
+const toldKinds = ['clay', 'loam', 'sand', 'gravel', 'stony ground', 'marsh', 'weathered granite', 'bedrock'].filter(
+  (kind) => soilNames.includes(kind),
+);
 
 /** Round distances of pins, feet and metres. */
 const round = {

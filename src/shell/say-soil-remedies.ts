@@ -26,6 +26,7 @@ export function helpBlock(page: SoilPage): string {
     ),
     ...spacingGains.flatMap((g) => moreLines(page, g)),
     ...rodLines.flatMap((l) => countLines(page, l)),
+    ...outOfReach(page),
     ...frostLines(page),
   ];
   return headed(
@@ -138,7 +139,7 @@ function countLines(page: SoilPage, { electrode, spacingM, ohm }: StudyRodLine):
   const curve = page.study.earth.depthCurves.find((c) => c.electrode === electrode);
   const list = known.map((figure) => String(Number(figure.toPrecision(2))));
   const condition = conditionName(curve?.condition ?? asTyped);
-  const line = sentence(more.line, { distanceM: spacingM, list, count: known.length, condition });
+  const line = sentence(more.line, { electrode, distanceM: spacingM, list, count: known.length, condition });
   const limit = figureOf(page, limitOhm, 'resistance');
   const enough = known.findIndex((figure) => figure <= limitOhm);
   // n joined rods are never below the n-th part of one: each only lifts the soil round the others.
@@ -147,6 +148,18 @@ function countLines(page: SoilPage, { electrode, spacingM, ohm }: StudyRodLine):
   const last =
     enough < 0 ? sentence(more.atLeast, { limit, count: least }) : sentence(more.enough, { limit, count: enough + 1 });
   return [`${line} ${last}`];
+}
+
+/** Said once, where neither a longer rod nor more of them comes down to the limit in the likely soil. */
+function outOfReach(page: SoilPage): readonly string[] {
+  const { depthCurves, rodLines } = page.study.earth;
+  const now = depthCurves.filter((c) => c.condition === depthCurves[0]?.condition);
+  const tried = [...rodLines.flatMap((l) => l.ohm), ...now.flatMap((c) => c.points.map((p) => p.ohm.value))].filter(
+    (ohm) => ohm !== null,
+  );
+  if (tried.length === 0 || tried.some((ohm) => ohm <= limitOhm)) return [];
+  const limit = figureOf(page, limitOhm, 'resistance');
+  return [page.sentence(soilCommandWords.outOfReach, { limit })];
 }
 
 function nearest<T>(all: readonly T[], pick: (one: T) => number, wanted: number): T {

@@ -1,5 +1,6 @@
 import { conditionName, percent } from '../drawing/chart-names.ts';
 import { seasonSubjects } from '../drawing/season-subjects.ts';
+import { unknownJointOhm } from '../materials/joints.ts';
 import type { Bounded } from '../study/study-earth.ts';
 import { soilCommandWords } from '../words/soil-command-words.ts';
 import { isSoilKnown } from './say-soil-ground.ts';
@@ -128,15 +129,17 @@ function lineOf(label: string, cells: readonly string[], widths: readonly number
   return `${label.padEnd(labelWidth)}${cells.map((cell, i) => cell.padEnd(widths[i]!)).join('')}`.trimEnd();
 }
 
-/** Electrodes of which nothing is known, each with what would settle it where that is known. */
+/** Electrodes of which nothing is known, each with what would settle it where that is known. Why one could not be solved stands among the limits. */
 function noFigures(page: SoilPage): readonly string[] {
-  const { electrodes, conditions } = page.study.earth;
-  if (!isSoilKnown(page)) return [];
+  const { conditions } = page.study.earth;
+  const electrodes = page.study.earth.electrodes.filter((e) => e.how !== 'computed');
   const now = new Map(conditions[0]?.electrodes.map((e) => [e.id, e.aloneOhm]));
   const none = electrodes.filter((e) => cellOf(now.get(e.id) ?? null) === words.unknown).map((e) => e.id);
   const why = new Map(page.study.unknowns.map((u) => [u.path, u.why]));
-  return none.map((id) => {
+  return none.flatMap((id) => {
     const said = why.get(`electrodes.${id}`);
+    // that the soil is not known stands above
+    if (said === undefined && !isSoilKnown(page)) return [];
     return bullet(
       page,
       page.sentence(said === undefined ? words.noFigure : words.noFigureSince, { id, why: said ?? null }),
@@ -158,7 +161,14 @@ function notes(page: SoilPage): readonly string[] {
   return [
     ...(ohm === null ? [] : [sentence(words.likely, { ohm, condition: conditionName(conditions[0]!.id) })]),
     ...(others.length === 0 ? [] : [sentence(words.conditions, { list: others.join('; ') })]),
+    ...jointNote(page),
     ...(stated.length === 0 ? [] : [sentence(words.stated, { list: stated })]),
-    sentence(words.ranges),
+    ...(electrodes.some((e) => e.how === 'computed') ? [sentence(words.ranges)] : []),
   ].map((text) => bullet(page, text));
+}
+
+/** Why a group can have more than each of its electrodes alone. */
+function jointNote({ study, sentence }: SoilPage): readonly string[] {
+  const isOpen = study.joints.some((j) => j.kind === null && j.resistanceOhm === null);
+  return isOpen ? [sentence(words.joints, { jointOhm: unknownJointOhm.high })] : [];
 }

@@ -1,5 +1,5 @@
 import type { Site } from '../site/site.ts';
-import { speechOf } from '../study/run-study.ts';
+import { speechOf } from '../study/speech-of.ts';
 import type { Study } from '../study/study.ts';
 import type { Bounded } from '../study/study-earth.ts';
 import type { Dimension } from '../units/dimension.ts';
@@ -47,6 +47,8 @@ export function ohmOf(ohm: Bounded | null): string | null {
   const { low } = ohm;
   const high = ohm.high ?? Number.POSITIVE_INFINITY;
   if (high === Number.POSITIVE_INFINITY && low < leastTold) return null;
+  // a lead and a clamp, where nothing is known of the soil itself
+  if (low < leastTold && high > 100 * low) return formatQuantity({ low: 0, high }, 'resistance', 'si');
   if (high > low * sameWithin) return formatQuantity({ low, high }, 'resistance', 'si');
   return `about ${formatQuantity(low, 'resistance', 'si', { digits: 2 })}`;
 }

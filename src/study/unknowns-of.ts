@@ -62,20 +62,23 @@ function isSoilKnown({ conditions }: Facts['ground']): boolean {
   return conditions[0]!.ground.soil !== null;
 }
 
+/** Not the soil, which has an entry of its own. */
 function typedNames({ part, missing }: Facts['electrodes'][number]): readonly string[] {
   // a group of rods stands in a ring or a star by its radius
   const nameOf = (figure: string) =>
     figure === 'radiusM' && part.kind === 'rods' ? 'radius' : (figureNames[figure] ?? figure);
-  return [...new Set(missing.map(nameOf))];
+  return [...new Set(missing.filter((figure) => !figure.startsWith('soil.')).map(nameOf))];
 }
 
-function ofElectrodes({ electrodes, site, ground }: Facts, note: Note): readonly Unknown[] {
+function ofElectrodes({ electrodes, site }: Facts, note: Note): readonly Unknown[] {
   return [
     ...electrodes
-      .filter((e) => e.aloneOhm === null && isSoilKnown(ground))
-      .map((e) =>
-        note(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing: typedNames(e) }, e.part.source),
-      ),
+      .filter((e) => e.aloneOhm === null)
+      .flatMap((e) => {
+        const missing = typedNames(e);
+        if (missing.length === 0) return [];
+        return [note(`electrodes.${e.id}`, 'electrode missing', 'electrode settle', { missing }, e.part.source)];
+      }),
     ...site.electrodes
       .filter((e) => e.kind === 'rods' && e.joined === 'unknown')
       .map((e) => note(`electrodes.${e.id}.joined`, 'joined unknown', 'look joined', {}, e.source)),

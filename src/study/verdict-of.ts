@@ -62,7 +62,14 @@ function actionsOf(alone: readonly Finding[], speech: Speech): Study['verdict'][
   const ranked = open
     .map((f, i) => ({ f, i, late: f.outcome === 'cannot tell' && i > firstWrong ? 1 : 0 }))
     .sort((a, b) => order.indexOf(a.f.severity) - order.indexOf(b.f.severity) || a.late - b.late || a.i - b.i);
-  return ranked.slice(0, 3).map(({ f }) => ({ finding: f.id, text: actionText(f, speech) }));
+  const byText = new Map<string, string>();
+  for (const { f } of ranked) {
+    const text = actionText(f, speech);
+    // two conditions may hang on one thing to find out
+    if (!byText.has(text)) byText.set(text, f.id);
+    if (byText.size === 3) break;
+  }
+  return [...byText].map(([text, finding]) => ({ finding, text }));
 }
 
 function actionText(f: Finding, speech: Speech): string {

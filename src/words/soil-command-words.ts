@@ -31,6 +31,9 @@ export const soilCommandWords = {
     measure:
       'Measure it: four pins in a straight line, evenly spaced, no deeper than a twentieth of their distance (from memory: IEEE Std 81), away from buried metal; read once each at {list} apart. Then type under `readings:`',
     measureLine: ['r1: {kind: four-pin, spacing: [{list}],', 'resistance: [... ohm, one for each]}'],
+    fromElectrode:
+      'Or begin with what {electrode} says, as a guess and no more: longer rods, more of them and the seasons are then worked out as if the soil were alike all through.',
+    fromElectrodeLine: 'soil: {layers: [{resistivity: about {ohmM} ohm m}], known: assumed}',
   },
   noElectrodes: 'The file has no [electrode], so there is nothing to work out.',
   table: {
@@ -44,6 +47,8 @@ export const soilCommandWords = {
     likely: 'At the [service] most likely {ohm}, {condition}.',
     ranges:
       'Ranges run from the soil at its least resistivity everywhere to its greatest. A figure without a range was typed, or follows from soil typed without one; no soil is known that well.',
+    joints:
+      'The figures of groups and of the whole have joints in them; one whose kind nobody typed may add up to {jointOhm}.',
     stated: 'Typed or read, not worked out: {list}.',
     noFigure: 'No figure for {id}.',
     noFigureSince: '{id}: {why}',
@@ -65,11 +70,13 @@ export const soilCommandWords = {
     useful:
       'The nearest distance tried that brings nine tenths of that is {distanceM}: {both} for the two ({condition}).',
     notUseful: 'No distance that was tried brings nine tenths of that.',
-    line: 'In a straight line, {distanceM} apart and joined, by the likely figures: {list} ohm for 1 to {count} of them ({condition}).',
+    line: 'Rods like {electrode} in a straight line, {distanceM} apart and joined, by the likely figures: {list} ohm for 1 to {count} of them ({condition}).',
     enough: '{limit} takes about {count}.',
     atLeast:
       '{limit} takes more than these: at least {count}, since joined rods never do better than to share the ohms among them.',
   },
+  outOfReach:
+    'Neither length nor number that was tried brings {limit} here. The US code asks for a second [electrode] then, and for no figure of the two (from memory: NEC 250.53(A)(2)). What stands between two boxes in a strike hangs on how they are tied to each other far more than on these ohms: tie all of it to one system first (common practice, no source).',
   frost: {
     unknown: 'No frost depth was typed. With `frost:` under `soil:` the winter is worked out too.',
     worse: 'Frost to {frost} raises resistance: {list}.',
