@@ -136,7 +136,9 @@ describe('the page of a strike', () => {
 
   it('says cores and protectors', () => {
     expect(block(page(), 'CORES').map(cells)).toContainEqual(['feed at radio', '4.2']);
-    expect(flat(block(page(), 'FIRED').join(' '))).toContain('- a1 reaches its level after 0.31 µs. - Not reached: a2.');
+    expect(flat(block(page(), 'FIRED').join(' '))).toContain(
+      '- a1 reaches its level after 0.31 µs. - Not reached: a2.',
+    );
     expect(flat(page({ fired: [] }))).toContain('- None of a1, a2 in this calculation;');
   });
 
