@@ -7,7 +7,7 @@ import { curveLook, drawMarker, rangeFill, strokeOfCurve } from './chart-curves.
 import { type ChartLength, chartLength } from './chart-length.ts';
 import { drawLegend, type LegendEntry } from './legend.ts';
 import type { Rect } from './rect.ts';
-import { layersPanel } from './sounding-layers.ts';
+import { layersPanel, openStroke } from './sounding-layers.ts';
 import { speechOf } from './speech.ts';
 import { drawing, element, line, type Point, polyline, type Svg } from './svg.ts';
 import { fitText } from './text-width.ts';
@@ -84,6 +84,7 @@ function legendEntries(fit: StudySoilFit, speech: ReturnType<typeof speechOf>): 
   const fitted: readonly LegendEntry[] = [
     { sample: (x, y) => [line([x - 4.5, y], [x + 4.5, y], strokeOfCurve(curveLook(0)))], says: words.fitted },
     { sample: stepSample, says: words.layers },
+    ...(fit.layers.every((l) => l.resistivityOhmM.resolved) ? [] : [openEntry]),
     { sample: bandSample, says: words.range },
   ];
   const readings = readingsOf(fit).map((reading, i) => ({
@@ -92,6 +93,11 @@ function legendEntries(fit: StudySoilFit, speech: ReturnType<typeof speechOf>): 
   }));
   return fit.layers.length > 0 ? [...readings, ...fitted] : readings;
 }
+
+const openEntry: LegendEntry = {
+  sample: (x, y) => [line([x - 4.5, y], [x + 4.5, y], openStroke)],
+  says: words.open,
+};
 
 function stepSample(x: number, y: number): readonly Svg[] {
   const points: readonly Point[] = [

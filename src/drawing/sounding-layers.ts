@@ -36,10 +36,25 @@ export function layersPanel(fit: StudySoilFit, plot: Rect, unit: ChartLength): r
   return [
     ...drawAxes(plot, x, y, { x: words.resistivity, y: `${words.depth}, ${unit.name}` }),
     ...bands,
-    polyline(steps, strokeOfCurve(curveLook(0), 0.7)),
+    ...stepsOf(fit.layers, steps),
     ...fit.layers.flatMap((l, i) => boundaryRange(l, edges[i]!, steps, i, depthAt)),
   ];
 }
+
+/** Each layer's own stretch, thin and dashed where its resistivity is not resolved, and the level ones between them. */
+function stepsOf(layers: Layers, steps: readonly Point[]): readonly Svg[] {
+  const whole = strokeOfCurve(curveLook(0), 0.7);
+  if (layers.every((l) => l.resistivityOhmM.resolved)) return [polyline(steps, whole)];
+  return steps.slice(1).map((p, i) => {
+    // a stretch down a layer, then the level one to the next
+    const beside = [layers[Math.floor(i / 2)], layers[Math.ceil(i / 2)]];
+    const isOpen = beside.some((l) => l?.resistivityOhmM.resolved === false);
+    return line(steps[i]!, p, isOpen ? openStroke : whole);
+  });
+}
+
+/** Of a figure that is not resolved: what the curve was drawn for, one of many. */
+export const openStroke = { stroke: ink, 'stroke-width': 0.3, 'stroke-dasharray': '1.2 0.9' } as const;
 
 function ends({ x, width }: Rect): readonly [number, number] {
   return [x, x + width];

@@ -46,7 +46,7 @@ function chart(page: PageContext, fit: StudySoilFit): readonly Block[] {
   return [{ is: 'figure', id: 'soil-fit-figure', svg: soundingChart(page.study, fit), caption }];
 }
 
-function layerTable(page: PageContext, { layers }: StudySoilFit): readonly Block[] {
+function layerTable(page: PageContext, { layers, tradeOffs }: StudySoilFit): readonly Block[] {
   return tableIfAny({
     id: 'soil-fit-layers',
     caption: words.layersCaption,
@@ -55,16 +55,29 @@ function layerTable(page: PageContext, { layers }: StudySoilFit): readonly Block
       row(
         cell(String(i + 1)),
         fittedCell(page, l.resistivityOhmM, 'resistivity'),
-        l.thicknessM === null ? cell(words.below) : fittedCell(page, l.thicknessM, 'length'),
+        l.thicknessM === null
+          ? cell(words.below)
+          : fittedCell(page, l.thicknessM, 'length', settled(page, tradeOffs, i)),
       ),
     ),
   });
 }
 
 /** A figure that the readings do not hold to within ten times is no figure, only a range. */
-function fittedCell(page: PageContext, f: StudyFitted, dimension: Dimension): Cell {
+function fittedCell(page: PageContext, f: StudyFitted, dimension: Dimension, more: string | null = null): Cell {
   const range = figure(page, { low: f.low, high: f.high ?? Infinity }, dimension);
-  return cell(f.resolved ? figure(page, f.value, dimension) : words.notResolved, sayIn(page, words.range, { range }));
+  const says = f.resolved ? figure(page, f.value, dimension) : words.notResolved;
+  return cell(says, sayIn(page, words.range, { range }), more);
+}
+
+/** What is resolved of a layer of which a figure is not. */
+function settled(page: PageContext, tradeOffs: StudySoilFit['tradeOffs'], layer: number): string | null {
+  const found = tradeOffs.find((t) => t.layer === layer);
+  if (found === undefined) return null;
+  const { value, low, high } = found.range;
+  const [v, from, to] = [value, low, high ?? Infinity].map((f) => String(Number(f.toPrecision(3))));
+  const range = sayIn(page, words.settledRange, { value: v!, low: from!, high: to! });
+  return sayIn(page, words.settled[found.of], { range });
 }
 
 function pointTable(page: PageContext, { points }: StudySoilFit): readonly Block[] {

@@ -8,7 +8,8 @@ type Fit = Sounding['fit'];
 type Figure = Fit['layers'][number]['resistivityOhmM'];
 
 /** What the four-pin readings carry, in figures and in sentences. `isUsed`: whether the study's soil is this one. */
-export function soilFitOf({ points, fit, curve }: Sounding, isUsed: boolean, speech: Speech): StudySoilFit {
+export function soilFitOf(sounding: Sounding, isUsed: boolean, speech: Speech): StudySoilFit {
+  const { points, fit, curve } = sounding;
   const readings = [...new Set(points.map((p) => p.reading))];
   return {
     readings,
@@ -22,9 +23,10 @@ export function soilFitOf({ points, fit, curve }: Sounding, isUsed: boolean, spe
       resistivityOhmM: fitted(resistivityOhmM),
       thicknessM: thicknessM === null ? null : fitted(thicknessM),
     })),
+    tradeOffs: fit.tradeOffs.map(({ layer, of, range }) => ({ layer, of, range: fitted(range) })),
     misfitShare: fit.misfitShare,
     tried: fit.tried.flatMap(({ layers, misfitShare }) => (misfitShare === null ? [] : [{ layers, misfitShare }])),
-    text: fit.chosen === null ? [sayReason(fit, speech)] : sayFit(fit, readings, isUsed, speech),
+    text: fit.chosen === null ? [sayReason(fit, speech)] : sayFit(sounding, readings, isUsed, speech),
   };
 }
 
@@ -42,54 +44,74 @@ function sayReason({ reason }: Fit, speech: Speech): string {
   return say(words.reasons[known.key], rounded(values), speech);
 }
 
-function sayFit(fit: Fit, readings: readonly string[], isUsed: boolean, speech: Speech): readonly string[] {
-  const { layers, misfitShare, noiseShare, tradeOffs } = fit;
-  const open = layers.flatMap(({ resistivityOhmM, thicknessM }, at) => [
-    ...(resistivityOhmM.resolved ? [] : [sayOpen('resistivity', at, resistivityOhmM, speech)]),
-    ...(thicknessM === null || thicknessM.resolved ? [] : [sayOpen('thickness', at, thicknessM, speech)]),
-  ]);
+function sayFit(
+  { points, fit }: Sounding,
+  readings: readonly string[],
+  isUsed: boolean,
+  speech: Speech,
+): readonly string[] {
+  const { layers, tradeOffs } = fit;
+  const figures = figuresOf(layers);
   const others = fit.tried.filter((t) => t.layers < layers.length && t.misfitShare !== null);
+  const besides = tradeOffs.filter(({ layer }) => !isOpen(layers[layer]!));
+  const spacings = new Set(points.filter((_, i) => fit.readings[i]!.measuredOhmM !== null).map((p) => p.spacingM)).size;
   return [
     layers.length === 1 ? sayUniform(layers[0]!.resistivityOhmM, readings, speech) : sayLayers(fit, readings, speech),
-    say(words.ranges, { percent: percent(misfitShare!), noise: percent(noiseShare) }, speech),
+    sayMisfit(fit, { spacings, figures: figures.length }, speech),
     ...others.map((t) => say(words.tried, { count: words.counts[t.layers], percent: percent(t.misfitShare!) }, speech)),
-    ...(open.length === 0 ? [] : [say(words.notResolved, { list: open }, speech)]),
-    ...tradeOffs.map((trade) => sayTrade(trade, speech)),
+    ...(figures.every((f) => f.resolved) ? [] : [words.notResolved]),
+    ...besides.map((trade) => sayTrade(words.settledToo[trade.of], trade, speech)),
     isUsed ? words.used : words.typedWins,
   ];
 }
 
-function sayUniform(figure: Figure, readings: readonly string[], speech: Speech): string {
-  const values = { list: readings, topOhmM: digits(figure.value), rangeOhmM: rangeOf(figure) };
-  return say(words.uniform, values, speech);
+function figuresOf(layers: Fit['layers']): readonly Figure[] {
+  return layers.flatMap((l) => (l.thicknessM === null ? [l.resistivityOhmM] : [l.resistivityOhmM, l.thicknessM]));
 }
 
-function sayLayers({ layers }: Fit, readings: readonly string[], speech: Speech): string {
-  const each = layers.map(({ resistivityOhmM, thicknessM }) => {
-    const values = { resistivityOhmM: digits(resistivityOhmM.value), rangeOhmM: rangeOf(resistivityOhmM) };
-    if (thicknessM === null) return say(words.lastLayer, values, speech);
-    return say(words.layer, { ...values, thicknessM: digits(thicknessM.value), rangeM: rangeOf(thicknessM) }, speech);
+/** Neither figure of the layer is resolved. */
+function isOpen({ resistivityOhmM, thicknessM }: Fit['layers'][number]): boolean {
+  return !resistivityOhmM.resolved && thicknessM?.resolved === false;
+}
+
+/** As many figures as spacings fit exactly, whatever was read: a misfit of nothing would look like a proof. */
+function sayMisfit(
+  { misfitShare, noiseShare }: Fit,
+  { spacings, figures }: { readonly spacings: number; readonly figures: number },
+  speech: Speech,
+): string {
+  const noise = percent(noiseShare);
+  if (spacings <= figures)
+    return say(words.exact, { figures: String(figures), spacings: String(spacings), noise }, speech);
+  return say(words.ranges, { percent: percent(misfitShare!), noise }, speech);
+}
+
+function sayUniform(figure: Figure, readings: readonly string[], speech: Speech): string {
+  return say(words.uniform, { list: readings, resistivity: sayFigure('resistivity', figure, speech) }, speech);
+}
+
+function sayLayers({ layers, tradeOffs }: Fit, readings: readonly string[], speech: Speech): string {
+  const each = layers.map((layer, at) => {
+    const trade = tradeOffs.find((t) => t.layer === at);
+    if (trade !== undefined && isOpen(layer)) return sayTrade(words.settled[trade.of], trade, speech);
+    const resistivity = sayFigure('resistivity', layer.resistivityOhmM, speech);
+    if (layer.thicknessM === null) return say(words.lastLayer, { resistivity }, speech);
+    return say(words.layer, { resistivity, thickness: sayFigure('thickness', layer.thicknessM, speech) }, speech);
   });
   const count = String(words.counts[layers.length as 2 | 3]).replace(/ layers$/, '');
   return say(words.layers, { list: readings, count, layers: each.join('; ') }, speech);
 }
 
-function sayOpen(what: 'resistivity' | 'thickness', at: number, { low, high }: Figure, speech: Speech): string {
-  const name = say(words.what[what], { layer: at + 1 }, speech);
-  const key = what === 'resistivity' ? 'OhmM' : 'M';
-  const template =
-    low === null ? (high === null ? words.open : words.openLow) : high === null ? words.openHigh : words.wide;
-  const withUnits = template.replace('{low}', `{low${key}}`).replace('{high}', `{high${key}}`);
-  const values = {
-    what: name,
-    [`low${key}`]: low === null ? null : digits(low),
-    [`high${key}`]: high === null ? null : digits(high),
-  };
-  return say(withUnits, values, speech);
+/** A figure with its range; one that is not resolved is no figure, only a range. */
+function sayFigure(what: 'resistivity' | 'thickness', figure: Figure, speech: Speech): string {
+  const { value, low, high, resolved } = figure;
+  if (low === null && high === null) return words[`${what}Free`];
+  const template = resolved ? words[what] : words[`${what}Open`];
+  const [valueKey, rangeKey] = what === 'resistivity' ? ['valueOhmM', 'rangeOhmM'] : ['valueM', 'rangeM'];
+  return say(template, { [valueKey!]: digits(value), [rangeKey!]: rangeOf(figure) }, speech);
 }
 
-function sayTrade({ layer, of, range }: Fit['tradeOffs'][number], speech: Speech): string {
-  const template = of === 'thickness times resistivity' ? words.tradeProduct : words.tradeQuotient;
+function sayTrade(template: string, { layer, range }: Fit['tradeOffs'][number], speech: Speech): string {
   const [value, low, high] = [range.value, range.low ?? 0, range.high ?? Number.POSITIVE_INFINITY].map(digits);
   return say(template, { layer: layer + 1, value: value!, low: low!, high: String(high) }, speech);
 }

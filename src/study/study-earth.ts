@@ -51,6 +51,12 @@ export interface StudySoilFit {
     readonly resistivityOhmM: StudyFitted;
     readonly thicknessM: StudyFitted | null;
   }[];
+  /** What is resolved of a layer (from 0) where its figures are not: ohm square metre, or siemens. */
+  readonly tradeOffs: readonly {
+    readonly layer: number;
+    readonly of: 'thickness times resistivity' | 'thickness over resistivity';
+    readonly range: StudyFitted;
+  }[];
   /** Root mean square of (fitted - measured) / measured; null where nothing fits. */
   readonly misfitShare: number | null;
   readonly tried: readonly { readonly layers: number; readonly misfitShare: number }[];

@@ -18,6 +18,7 @@ export const soilDrawingWords = {
     reading: 'reading {reading}',
     fitted: 'what the layers give',
     layers: 'the layers',
+    open: 'a resistivity that is not resolved',
     range: '95 % range of a layer; bar: of its lower edge',
   },
   depth: {

@@ -1,20 +1,33 @@
 /** What is said of layers fitted to four-pin readings. */
 export const soilFitWords = {
-  uniform: 'The readings {list} are those of soil alike all through, {topOhmM} ({rangeOhmM}).',
+  uniform: 'The readings {list} are those of soil alike all through, {resistivity}.',
   layers: 'The readings {list} are those of {count} layers: {layers}.',
-  layer: '{resistivityOhmM} ({rangeOhmM}) for {thicknessM} ({rangeM})',
-  lastLayer: '{resistivityOhmM} ({rangeOhmM}) below',
+  layer: '{resistivity} for {thickness}',
+  lastLayer: '{resistivity} below',
+  resistivity: '{valueOhmM} ({rangeOhmM})',
+  resistivityOpen: 'a resistivity that is not resolved ({rangeOhmM})',
+  resistivityFree: 'a resistivity that is not resolved (any fits)',
+  thickness: '{valueM}, in the range {rangeM}',
+  thicknessOpen: 'a thickness that is not resolved, {rangeM}',
+  thicknessFree: 'a thickness that is not resolved (any fits)',
+  settled: {
+    'thickness times resistivity':
+      'a layer of which neither thickness nor resistivity is resolved, only the one times the other: {value} ohm square metre ({low} to {high})',
+    'thickness over resistivity':
+      'a layer of which neither thickness nor resistivity is resolved, only the one over the other: {value} siemens ({low} to {high})',
+  },
+  settledToo: {
+    'thickness times resistivity':
+      'Of layer {layer} thickness times resistivity is resolved: {value} ohm square metre ({low} to {high}).',
+    'thickness over resistivity':
+      'Of layer {layer} thickness over resistivity is resolved: {value} siemens ({low} to {high}).',
+  },
   ranges:
     'Ranges hold with 95 %; the fit misses the readings by {percent} % on the whole, and each is taken as good to {noise} %.',
-  notResolved: 'What the readings do not settle: {list}.',
-  what: { resistivity: 'the resistivity of layer {layer}', thickness: 'the thickness of layer {layer}' },
-  openLow: '{what} (nothing bounds it below {high})',
-  openHigh: '{what} (nothing bounds it above {low})',
-  open: '{what} (anything does)',
-  wide: '{what} ({low} to {high})',
-  tradeProduct:
-    'Of layer {layer} only thickness times resistivity is settled: {value} ohm square metre ({low} to {high}).',
-  tradeQuotient: 'Of layer {layer} only thickness over resistivity is settled: {value} siemens ({low} to {high}).',
+  exact:
+    'These layers have {figures} figures to choose, and there are readings at {spacings} spacings: so many readings always fit so many figures, and that they meet proves nothing. A reading at one more spacing would show whether the soil is like that. Ranges hold with 95 %, each reading taken as good to {noise} %.',
+  notResolved:
+    'Not resolved: what the readings allow runs over more than one to ten, or has no end. Any figure in it does as well.',
   tried: 'With {count} the fit would miss them by {percent} %.',
   counts: { 1: 'one layer', 2: 'two layers', 3: 'three layers' },
   typedWins: 'The soil as typed is used; this is what the readings say by themselves.',

@@ -20,6 +20,11 @@ export const soilWords = {
     below: 'without end',
     range: '95 % range: {range}',
     notResolved: 'not resolved',
+    settled: {
+      'thickness times resistivity': 'resolved: thickness times resistivity, {range} ohm square metre',
+      'thickness over resistivity': 'resolved: thickness over resistivity, {range} siemens',
+    },
+    settledRange: '{value} ({low} to {high})',
     pointsCaption: 'Readings, and what the layers give',
     reading: 'Reading',
     spacing: 'Spacing of the pins',

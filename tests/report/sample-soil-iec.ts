@@ -38,6 +38,7 @@ export const houseSoil: Pick<Earth, keyof typeof noSoil> = {
     curve: [],
     chosen: null,
     layers: [],
+    tradeOffs: [],
     misfitShare: null,
     tried: [
       { layers: 1, misfitShare: 0.88 },

@@ -49,6 +49,7 @@ const soilFit: Earth['soilFit'] = {
     },
     { resistivityOhmM: { value: fitted.lowerOhmM, low: 52, high: 64, resolved: true }, thicknessM: null },
   ],
+  tradeOffs: [],
   misfitShare: 0.028,
   tried: [
     { layers: 1, misfitShare: 0.41 },

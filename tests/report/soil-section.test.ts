@@ -84,8 +84,13 @@ describe('the fit', () => {
       },
       earth.soilFit!.layers[1]!,
     ];
-    const text = textIn(withSoil({ soilFit: { ...earth.soilFit!, layers } }));
-    expect(text.match(/not resolved/g)).toHaveLength(2);
+    const range = { value: 555, low: 500, high: 611, resolved: true };
+    const tradeOffs = [{ layer: 0, of: 'thickness times resistivity', range }] as const;
+    const pieces = piecesIn(withSoil({ soilFit: { ...earth.soilFit!, layers, tradeOffs } }));
+    const text = pieces.join('\n');
+    expect(pieces.filter((said) => said === 'not resolved')).toHaveLength(2);
+    expect(pieces).toContain('resolved: thickness times resistivity, 555 (500 to 611) ohm square metre');
+    expect(pieces).toContain('a resistivity that is not resolved');
     expect(text).toContain('95 % range: 20 to 4000 ohm m');
     expect(text).toContain('95 % range: over 3.28 ft (1 m)');
     expect(text).not.toMatch(/333|7\.77/);
