@@ -61,19 +61,19 @@ describe('potential of the surface', () => {
     expect(off(1 - at(answer, [1], [[lengthM, 0, 0]])[0]!, share)).toBeLessThan(0.01);
   });
 
-  // the same: what a pace of 3 ft from the rod spans, by formula. Even leakage takes the rod's own potential up to 3 % too
-  // high and so the share too low
+  // what a pace of 3 ft from the rod spans: rings of charge on its skin, worked out apart (tests/reference/rod-fall-off.py). The
+  // form of even leakage, from which print has it, is 0.3 to 3 % short: a rod gives off more by its foot than by its head
   it.each([
-    [5, 0.752],
-    [10, 0.673],
-    [20, 0.604],
-    [50, 0.531],
-    [100, 0.486],
-  ])('a pace from a 1 in x %d ft rod: %d by formula, 0 to 3.1 %% more', (feet, share) => {
+    [5, 0.754, 0.752],
+    [10, 0.6795, 0.673],
+    [20, 0.6146, 0.604],
+    [50, 0.5443, 0.531],
+    [100, 0.5007, 0.486],
+  ])('a pace from a 1 in x %d ft rod: %d, with even leakage %d', (feet, share, even) => {
     const answer = solved([rod(feet * 12 * inchM, 0.5 * inchM)]);
     const ours = 1 - at(answer, [1], [[36 * inchM, 0, 0]])[0]!;
-    expect(ours / share).toBeGreaterThan(1);
-    expect(ours / share).toBeLessThan(1.031);
+    expect(off(ours, share)).toBeLessThan(0.003);
+    expect(ours).toBeGreaterThan(even);
   });
 
   it('far away is that of a hemisphere: rho I / (2 pi x)', () => {
