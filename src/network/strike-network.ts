@@ -7,6 +7,7 @@ import type { Side } from './certain.ts';
 import { earthPoints } from './earth-points.ts';
 import { type EarthPoint, earthRanges } from './earth-ranges.ts';
 import type { Ground } from './ground.ts';
+import { laidApart } from './laid-apart.ts';
 import { type StrikeBranch, strikeBranches } from './strike-branches.ts';
 import { strikeTies } from './strike-ties.ts';
 import { wayLengthM } from './strike-ways.ts';
@@ -28,6 +29,10 @@ export interface StrikeNetwork {
   readonly branchOfPiece: Int32Array;
   /** Fields that decide whether something carries current too, which is not counted. */
   readonly notCounted: readonly string[];
+  /** Parts that were typed within others, and lie two diameters beside them. */
+  readonly laidApart: readonly string[];
+  /** Electrodes of which nobody knows what they have to the soil: left out. */
+  readonly unknownElectrodes: readonly string[];
 }
 
 /** Nothing reaches the soil, or the resistance of an electrode (`parts`; none: the soil itself) is not known on that side. */
@@ -51,7 +56,9 @@ export function strikeNetwork(
   if (earth === null) return { ok: false, reason: 'no soil', parts: unknownOf(leaking.points, ground) };
   const at = clusters(leaking.nodeCount, all, earth.points);
   const branches = all.filter(({ from, to }) => at[from] !== at[to] && at[from]! >= 0);
-  const { pieces, branchOfPiece } = piecesOf(branches);
+  const laid = piecesOf(branches);
+  const { branchOfPiece } = laid;
+  const { pieces, moved } = laidApart(laid.pieces, branchOfPiece);
   const { ownH, mutualH } = inductances(branches, pieces, branchOfPiece);
   return {
     ok: true,
@@ -73,17 +80,25 @@ export function strikeNetwork(
     pieces,
     branchOfPiece,
     notCounted: ties.notCounted,
+    laidApart: idsInOrder(moved.map((piece) => branches[branchOfPiece[piece]!]!.part)),
+    unknownElectrodes: unknownOf(leaking.points, ground),
   };
 }
 
 /** Electrodes of which nothing is known though the soil is. */
 function unknownOf(points: readonly EarthPoint[], { soil }: Ground): readonly string[] {
   const open = points.filter((p) => p.certain !== 'perhaps' && p.alone.ohm?.value == null);
-  return soil === null ? [] : [...new Set(open.map((p) => p.part))].sort();
+  return soil === null ? [] : idsInOrder(open.map((p) => p.part));
+}
+
+function idsInOrder(ids: readonly string[]): readonly string[] {
+  return [...new Set(ids)].sort();
 }
 
 /** Points with a resistance, and what they feel of each other. */
-function earthOn(points: readonly EarthPoint[], ground: Ground, side: Side) {
+function earthOn(all: readonly EarthPoint[], ground: Ground, side: Side) {
+  // one of which nothing is known takes no current, so that volts are not too low
+  const points = all.filter((p) => p.certain === 'perhaps' || p.alone.ohm?.value != null);
   const { earth } = earthRanges(points, ground);
   const matrix = side === 'likely' ? earth.nominalOhm : side === 'low' ? earth.lowOhm : earth.highOhm;
   if (matrix === null) return null;

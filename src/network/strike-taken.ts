@@ -19,11 +19,13 @@ export interface StrikeTaken {
   readonly protectors: readonly string[];
   /** Of them those of which nobody typed at what level they fire. */
   readonly levels: readonly string[];
+  readonly laidApart: readonly string[];
+  readonly unknownElectrodes: readonly string[];
 }
 
 export function strikeTaken(
   run: Pick<BondingRun, 'graph' | 'site' | 'metal'>,
-  { branches, notCounted }: StrikeNetwork,
+  { branches, notCounted, laidApart: apart, unknownElectrodes }: StrikeNetwork,
 ): StrikeTaken {
   const { site } = run;
   const metal = branches.filter((b) => b.lengthM > 0);
@@ -49,6 +51,8 @@ export function strikeTaken(
       .filter((l) => l.path.some((stop) => stop.is === 'street'))
       .map((l) => l.id)
       .sort(),
+    laidApart: apart,
+    unknownElectrodes,
     levels: site.arresters
       .filter((a) => a.present === 'yes' && a.sparkoverV === null && a.kind !== 'quarter-wave stub')
       .map((a) => a.id)

@@ -29,6 +29,8 @@ export function strikeAssumptions(
     ...of(assumed.lengthOnly, taken.lengthOnly),
     ...taken.wires.map(({ diameterM, parts }) => sentence(assumed.wire, { list: parts, diameterM })),
     ...taken.towers.map(({ part, diameterM }) => sentence(assumed.tower, { part, diameterM })),
+    ...of(assumed.bundle, taken.laidApart),
+    ...of(assumed.electrodes, taken.unknownElectrodes),
     ...of(assumed.guys, taken.guys),
     ...of(assumed.cores, taken.cores),
     ...of(assumed.perhaps, taken.perhaps),

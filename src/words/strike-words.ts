@@ -28,6 +28,8 @@ export const strikeWords = {
     onFace: '{list} {list?is:are} taken to run down the face of {part}.',
     joints: 'Joints without a reading have the likely resistance of their kind: {list}.',
     jointsUnknown: 'Joints of which nothing is known carry current without resistance: {list}.',
+    electrodes:
+      'What {list} {list?has:have} to the soil is not known, so {list?it takes:they take} no current here; that leaves volts too high rather than too low.',
     guys: '[Guy]s are left out: {list}. They carry some of the current to their anchors, which lowers the figures here.',
     cores: 'Cores of {list} are left out: only the shield carries current.',
     noCurrent: '{list} {list?carries:carry} no current here: an end hangs on nothing.',

@@ -1,0 +1,68 @@
+import type { Point, StraightPiece } from '../surge/straight-piece.ts';
+
+/** Pieces of metal, some moved aside, and which of them were. */
+export interface LaidApart {
+  readonly pieces: readonly StraightPiece[];
+  readonly moved: readonly number[];
+}
+
+/**
+ * Wires that were typed along one line lie side by side, not in one another: each that runs within another is moved two
+ * diameters aside, the next of them four. A wire within something much thicker (a core in its shield, a cable within the legs
+ * of a tower) stays where it is. `owners`: pieces of one owner follow each other and are left.
+ */
+export function laidApart(pieces: readonly StraightPiece[], owners: ArrayLike<number>): LaidApart {
+  const moved: number[] = [];
+  const apart = pieces.map((piece, i) => {
+    let within = 0;
+    for (let j = 0; j < i; j++) if (owners[j] !== owners[i] && runsWithin(piece, pieces[j]!)) within++;
+    if (within === 0) return piece;
+    moved.push(i);
+    return aside(piece, within * 4 * piece.radiusM);
+  });
+  return { pieces: apart, moved };
+}
+
+/** Much thicker, in radii: then one can be inside the other. */
+const muchThicker = 3;
+/** Cosine from which two count as running alike, and metres of overlap from which they count as side by side. */
+const alike = 0.9999;
+const leastOverlapM = 0.01;
+
+function runsWithin(a: StraightPiece, b: StraightPiece): boolean {
+  const ratio = a.radiusM / b.radiusM;
+  if (ratio > muchThicker || ratio < 1 / muchThicker) return false;
+  const [along, lengthM] = direction(b);
+  const [other, otherM] = direction(a);
+  if (Math.abs(dot(along, other)) < alike) return false;
+  const way = less(a.from, b.from);
+  const start = dot(way, along);
+  const end = start + dot(other, along) * otherM;
+  const overlapM = Math.min(Math.max(start, end), lengthM) - Math.max(Math.min(start, end), 0);
+  if (overlapM < leastOverlapM) return false;
+  const across = Math.sqrt(Math.max(0, dot(way, way) - start * start));
+  return across < a.radiusM + b.radiusM;
+}
+
+/** Level and square to the piece; of an upright one, to the east. */
+function aside({ from, to, radiusM }: StraightPiece, byM: number): StraightPiece {
+  const [[ux, uy]] = direction({ from, to, radiusM });
+  const level = Math.hypot(ux, uy);
+  const [sx, sy] = level < 1e-6 ? [1, 0] : [-uy / level, ux / level];
+  const shifted = ([x, y, z]: Point): Point => [x + sx * byM, y + sy * byM, z];
+  return { from: shifted(from), to: shifted(to), radiusM };
+}
+
+function direction({ from, to }: StraightPiece): readonly [Point, number] {
+  const way = less(to, from);
+  const lengthM = Math.sqrt(dot(way, way));
+  return [[way[0] / lengthM, way[1] / lengthM, way[2] / lengthM], lengthM];
+}
+
+function less(a: Point, b: Point): Point {
+  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+}
+
+function dot(a: Point, b: Point): number {
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
