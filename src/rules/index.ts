@@ -50,6 +50,7 @@ import { serviceElectrodeKnown } from './one-earth/service-electrode-known.ts';
 import { sheltersWithinReachBonded } from './one-earth/shelters-within-reach-bonded.ts';
 import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-bond.ts';
 import type { Rule } from './rule.ts';
+import { arresterFitsPower } from './strike/arrester-fits-power.ts';
 
 /** The pack, in reading order. */
 export const rules = [
@@ -104,4 +105,5 @@ export const rules = [
   galvanicPair,
   conditionSound,
   singlePointOfFailureJoint,
+  arresterFitsPower,
 ] as readonly unknown[] as readonly Rule[];

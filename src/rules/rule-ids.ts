@@ -58,6 +58,8 @@ export const ruleIds = [
   'galvanic-pair',
   'condition-sound',
   'single-point-of-failure-joint',
+  // what a strike does
+  'arrester-fits-power',
 ] as const;
 
 export type RuleId = (typeof ruleIds)[number];

@@ -6,6 +6,7 @@ import { joints } from './joints.ts';
 import { lines } from './lines.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
+import { strike } from './strike.ts';
 
 /** Words of every rule, by id. */
 export const ruleWords: Readonly<Record<string, RuleWords>> = {
@@ -16,4 +17,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...electrodes,
   ...conductors,
   ...joints,
+  ...strike,
 };

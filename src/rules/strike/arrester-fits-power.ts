@@ -1,0 +1,102 @@
+import type { ArresterFacts } from '../../facts/facts.ts';
+import type { Equipment, Line, Site } from '../../site/site.ts';
+import { type Interval, isExact } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { linePeak, lineSwr } from './line-peak.ts';
+
+/** How many times the line's peak the lowest spark-over should be: the trade's rule for selecting a tube, read in a note. */
+const margin = 1.5;
+/** A tube of one typed voltage fires this share below or above it: usual tolerance, from memory. */
+const tolerance = 0.2;
+/** Ours: more than two of the trade's steps above what is asked; the lowest usual tube stands for a line that only receives. */
+const mostTimes = 4;
+const lowestTubeV = 90;
+
+export const arresterFitsPower = rule({
+  id: 'arrester-fits-power',
+  family: 'strike',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: {
+    document: 'a selection note for gas tubes on coax lines: 1.5 times the peak voltage; the upper limit is ours',
+    edition: null,
+    clause: null,
+    provenance: 'second-hand',
+  },
+  needs: ['sections', 'arresters', 'site'],
+  check({ sections, arresters, site }) {
+    const asked = arresters.flatMap((a) => {
+      const lines = site.lines.filter((l) => a.lines.includes(l.id) && l.kind === 'coax');
+      const boxes = lines.flatMap((l) => boxesOn(l, site));
+      return a.part.kind === 'quarter-wave stub' || boxes.length === 0 ? [] : [{ a, line: lines[0]!, boxes }];
+    });
+    if (asked.length === 0) return nothingThere({ sections }, 'arresters');
+    return asked.map(({ a, line, boxes }) => ofArrester(a, line, boxes));
+  },
+});
+
+function boxesOn(line: Line, site: Site): readonly Equipment[] {
+  const stops = new Set(line.path.flatMap((stop) => (stop.is === 'part' ? [stop.at.part] : [])));
+  return site.equipment.filter((e) => e.present !== 'no' && stops.has(e.id));
+}
+
+const senders = /transceiver|transmitter|amplifier|repeater|radio/;
+
+/** The most that any box on the line puts out; 0 where all only receive; null: a box that sends has no figure. */
+function powerOf(boxes: readonly Equipment[]): Interval | null {
+  const sending = boxes.filter((e) => e.powerW !== null || senders.test(e.kind));
+  const amplifiers = sending.filter((e) => e.kind === 'amplifier');
+  const last = amplifiers.length > 0 ? amplifiers : sending;
+  if (last.some((e) => e.powerW === null)) return null;
+  const all = [...last, ...sending].flatMap((e) => e.powerW ?? []);
+  return {
+    low: Math.max(0, ...all.map((power) => power.low)),
+    high: Math.max(0, ...all.map((power) => power.high)),
+  };
+}
+
+function ofArrester({ id, part }: ArresterFacts, line: Line, boxes: readonly Equipment[]): Verdict {
+  const at = [id];
+  const powerW = powerOf(boxes);
+  if (powerW === null)
+    return { is: 'cannot tell', at, because: { key: 'power unknown' }, settle: { key: 'type power' } };
+  const peakV = linePeak(powerW, line, lineSwr(boxes));
+  const values = { powerW, peakV };
+  if (part.sparkoverV === null) return byRating(at, part.ratedPowerW, values);
+  const { low, high } = bandOf(part.sparkoverV);
+  const least = { key: 'sparkoverV', value: low, sense: 'least' } as const;
+  if (low < margin * peakV.low) {
+    const measured = { ...least, limit: margin * peakV.low };
+    const severity = high < peakV.low ? 'defect' : 'advice';
+    return { is: 'not met', at, because: { key: 'low', values }, measured, severity };
+  }
+  if (low < margin * peakV.high)
+    return { is: 'cannot tell', at, because: { key: 'swr unknown' }, settle: { key: 'type swr' } };
+  const mostV = mostTimes * Math.max(lowestTubeV, margin * peakV.high);
+  if (low > mostV) {
+    const measured = { key: 'sparkoverV', value: low, limit: mostV, sense: 'most' } as const;
+    return { is: 'not met', at, because: { key: 'high', values }, measured };
+  }
+  return { is: 'met', at, because: { key: 'fits' }, measured: { ...least, limit: margin * peakV.high } };
+}
+
+/** Lowest and highest spark-over: of a single typed voltage, its tolerance. */
+function bandOf(sparkoverV: Interval): Interval {
+  if (!isExact(sparkoverV)) return sparkoverV;
+  return { low: (1 - tolerance) * sparkoverV.low, high: (1 + tolerance) * sparkoverV.high };
+}
+
+type Values = Readonly<Record<'powerW' | 'peakV', Interval>>;
+
+/** Where nobody typed at what voltage it fires, by the power that its maker gives. */
+function byRating(at: readonly string[], rated: Interval | null, values: Values): Verdict {
+  const { powerW } = values;
+  const unknown = { is: 'cannot tell', at, because: { key: 'level unknown' }, settle: { key: 'read it' } } as const;
+  if (powerW.high === 0) return { is: 'met', at, because: { key: 'receives' } };
+  if (rated === null) return unknown;
+  const measured = { key: 'ratedPowerW', value: rated, limit: powerW.high, sense: 'least' } as const;
+  if (rated.low >= powerW.high) return { is: 'met', at, because: { key: 'rated' }, measured };
+  if (rated.high >= powerW.low) return unknown;
+  return { is: 'not met', at, because: { key: 'rated less', values }, measured };
+}
