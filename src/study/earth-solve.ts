@@ -4,15 +4,15 @@ import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import type { StudyEarthSolve } from './study-earth.ts';
 
-type Asked = Pick<Facts, 'earth' | 'ground'>;
+type Asked = Pick<Facts, 'site' | 'earth' | 'ground'>;
 type Ground = GroundFacts['conditions'][number]['ground'];
 type WhyUnsolved = NonNullable<NonNullable<ReturnType<Ground['alone']['get']>>['unsolved']>;
 
 /** How the metal in the soil was solved, and in sentences what could not be, or was left out. */
-export function earthSolve({ ground, earth }: Asked, speech: Speech): StudyEarthSolve | null {
+export function earthSolve({ site, ground, earth }: Asked, speech: Speech): StudyEarthSolve | null {
   const now = ground.conditions[0]!.ground;
   const solved = now.together.likely ?? now.together.high ?? now.together.low;
-  const limits = limitsOf(now, earth, speech);
+  const limits = limitsOf(now, earth, sayPerhaps(site, earth.perhaps, speech), speech);
   if (solved === null) {
     const isNothing = now.soil === null || limits.length === 0;
     return isNothing ? null : { segments: 0, errorShare: 0, worstAt: null, leaking: [], limits };
@@ -56,7 +56,20 @@ function sayNoLikely({ soil }: Ground, speech: Speech): readonly string[] {
   return [profile.low === null || profile.high === null ? words.outOfReach : words.contrast];
 }
 
-function limitsOf(now: Ground, earth: Facts['earth'], speech: Speech): readonly string[] {
+/** Footings and anchors that nobody typed, with the size that they are taken for; and metal that may not be there. */
+function sayPerhaps({ supports }: Facts['site'], perhaps: readonly string[], speech: Speech): readonly string[] {
+  const words = groundWords.limits;
+  const footings = new Set(supports.map((s) => s.id));
+  const anchors = new Set(supports.flatMap((s) => s.guys.map((g) => g.id)));
+  const told = [
+    [words.perhapsFooting, perhaps.filter((id) => footings.has(id))],
+    [words.perhapsAnchor, perhaps.filter((id) => anchors.has(id))],
+    [words.perhaps, perhaps.filter((id) => !footings.has(id) && !anchors.has(id))],
+  ] as const;
+  return told.flatMap(([template, list]) => (list.length === 0 ? [] : [say(template, { list }, speech)]));
+}
+
+function limitsOf(now: Ground, earth: Facts['earth'], perhaps: readonly string[], speech: Speech): readonly string[] {
   const words = groundWords.limits;
   const sentence = (template: string, list: readonly string[]) =>
     list.length === 0 ? [] : [say(template, { list }, speech)];
@@ -78,7 +91,7 @@ function limitsOf(now: Ground, earth: Facts['earth'], speech: Speech): readonly 
       words.leakPerhapsBare,
       now.leaking.filter((c) => c.spans !== null && c.certain === 'likely').map((c) => c.id),
     ),
-    ...sentence(words.perhaps, earth.perhaps),
+    ...perhaps,
     ...sentence(words.perhapsTied, earth.perhapsTied),
     ...(soil !== null && soil.profile.merged > soil.profile.moved ? [words.merged] : []),
     ...(soil !== null && soil.profile.moved > 0 ? [words.moved] : []),

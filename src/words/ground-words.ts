@@ -22,7 +22,11 @@ export const groundWords = {
     leakPerhapsBare:
       'Nobody said whether {list} {list?is:are} bare: taken as bare, and left out of the highest figure.',
     perhaps:
-      '{list} may carry current into the soil too, by a footing, an anchor or metal that nobody is sure of: in for the lowest figure, out for the others.',
+      '{list} may carry current into the soil too, by metal that nobody is sure of: in for the lowest figure, out for the others.',
+    perhapsFooting:
+      '{list} may carry current into the soil too, by {list?a footing:footings} that nobody typed: for the lowest figure each is taken for a half sphere of metal {=1 m} in radius in the soil at its least, which hardly any footing exceeds; out for the others. Typed as [electrode]s with their size they make the range narrower.',
+    perhapsAnchor:
+      '{list} may carry current into the soil too, by {list?an anchor:anchors} that nobody typed: for the lowest figure each is taken for a half sphere of metal {=0.4 m} in radius in the soil at its least, which hardly any anchor exceeds; out for the others.',
     perhapsTied:
       'Nobody knows whether {list} {list?is:are} tied to the rest: in for the lowest figure, out for the others.',
     refused:

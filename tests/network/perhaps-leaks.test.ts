@@ -76,7 +76,14 @@ conductors:
     isNear(resistanceOhm!.value, rodOhm);
     isNear(resistanceOhm!.high, rodOhm);
     expect(perhaps).toEqual(['g1', 'mast']);
-    expect(limitsOf(text(guys)).join('\n')).toContain('g1, mast may carry current into the soil too');
+    const limits = limitsOf(text(guys)).join('\n');
+    const size = 'for the lowest figure each is taken for a half sphere of metal';
+    expect(limits).toContain(
+      `mast may carry current into the soil too, by a footing that nobody typed: ${size} 1 m (3.28 ft) in radius`,
+    );
+    expect(limits).toContain(
+      `g1 may carry current into the soil too, by an anchor that nobody typed: ${size} 0.4 m (1.31 ft) in radius`,
+    );
   });
 });
 
