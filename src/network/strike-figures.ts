@@ -23,8 +23,9 @@ export interface StrikeAsk {
   readonly at: PointRef | null;
   readonly wave: string | null;
   readonly currentA: number | null;
-  /** Pairs that are asked for by name. */
+  /** Pairs that are asked for, as typed, and the points that they name. */
   readonly between: readonly (readonly [string, string])[];
+  readonly named: readonly PointRef[];
   /** Also in the soil at its least and its greatest resistivity, and what the first positive strokes would do. */
   readonly detail: boolean;
 }
@@ -52,7 +53,10 @@ export interface StrikeConductor {
 export interface StrikeFigures {
   readonly at: string;
   readonly stroke: StrikeStroke;
-  readonly refused: RefusedStrike | { readonly reason: 'nothing to strike'; readonly parts: readonly [] } | null;
+  readonly refused:
+    | RefusedStrike
+    | { readonly reason: 'nothing to strike' | 'no metal'; readonly parts: readonly string[] }
+    | null;
   readonly peaks: readonly { readonly part: string; readonly peak: Peak }[];
   readonly differences: readonly StrikeDifference[];
   readonly conductors: readonly StrikeConductor[];
@@ -88,12 +92,17 @@ export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk
   const none = (refused: NonNullable<StrikeFigures['refused']>): StrikeFigures => {
     return { ...nothing, at: point?.text ?? ask.at?.text ?? '', stroke, refused };
   };
-  if (point === null) return none({ reason: 'nothing to strike', parts: [] });
-  const likely = strikeOn(bonded, ground, 'likely', { point, stroke });
+  if (point === null) {
+    return none(
+      ask.at === null ? { reason: 'nothing to strike', parts: [] } : { reason: 'no metal', parts: [ask.at.text] },
+    );
+  }
+  const named = namedNodes(bonded, ask.named);
+  const likely = strikeOn(bonded, ground, 'likely', { point, stroke, named });
   if (!likely.ok) return none(likely);
   const sides = ask.detail ? (['low', 'high'] as const) : [];
   const others = sides.flatMap((side) => {
-    const run = strikeOn(bonded, ground, side, { point, stroke });
+    const run = strikeOn(bonded, ground, side, { point, stroke, named });
     return run.ok ? [run] : [];
   });
   return { ...worked(bonded, likely, others, { ask, stroke }), at: point.text, stroke, refused: null };
@@ -167,15 +176,24 @@ function askedPoint({ metal }: BondingRun, at: PointRef): StrikePoint | null {
   return { node: isSupport ? (top ?? found.nodes[0]!) : found.nodes[0]!, text: at.text };
 }
 
+function namedNodes({ metal }: BondingRun, points: readonly PointRef[]): StrikeSite['named'] {
+  return new Map(
+    points.flatMap((point) => {
+      const found = askedNodes(metal, point);
+      return found.is === 'found' && point.text !== point.part ? [[point.text, found.nodes] as const] : [];
+    }),
+  );
+}
+
 type Known = StrikeRun & { readonly site: StrikeSite };
 
 function strikeOn(
   bonded: BondingRun,
   ground: Ground,
   side: Side,
-  { point, stroke }: { readonly point: StrikePoint; readonly stroke: StrikeStroke },
+  { point, stroke, named }: { readonly point: StrikePoint; readonly stroke: StrikeStroke } & Pick<StrikeSite, 'named'>,
 ): Known | RefusedStrike {
-  const site = strikeSite(bonded, ground, side);
+  const site = strikeSite(bonded, ground, side, named);
   if (!site.ok) return site;
   const run = strikeOf(site, point, stroke.wave);
   return run.ok ? { ...run, site } : run;

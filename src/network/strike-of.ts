@@ -37,17 +37,20 @@ export interface StrikeSite {
   readonly modes: SurgeModes;
   readonly placeOfNode: ReadonlyMap<string, Position>;
   readonly graph: BondingRun['graph'];
+  /** Nodes of points that are asked for as they are typed: `tower@30 ft`. */
+  readonly named: ReadonlyMap<string, readonly string[]>;
 }
 
 export function strikeSite(
   bonded: Pick<BondingRun, 'graph' | 'site' | 'metal'>,
   ground: Ground,
   side: Side,
+  named: StrikeSite['named'] = new Map(),
 ): StrikeSite | RefusedStrike {
   const network = strikeNetwork(bonded, ground, side);
   if (!network.ok) return network;
   const modes = surgeModes(network.surge);
-  if (modes.ok) return { ok: true, network, modes, placeOfNode: nodePlaces(bonded), graph: bonded.graph };
+  if (modes.ok) return { ok: true, network, modes, placeOfNode: nodePlaces(bonded), graph: bonded.graph, named };
   const parts = [...new Set(modes.branches.map((branch) => network.branches[branch]!.part))].sort();
   return { ok: false, reason: 'impossible inductances', parts };
 }
@@ -90,9 +93,11 @@ function channelCoupling({ pieces, branchOfPiece, branches }: StrikeNetwork, cha
 }
 
 /** A part is met at its own node, a support at its foot. */
-function placesOf({ network, placeOfNode, graph }: StrikeSite, channel: StraightPiece | null): StrikePlaces {
+function placesOf({ network, placeOfNode, graph, named }: StrikeSite, channel: StraightPiece | null): StrikePlaces {
   const meeting = (part: string): string | null =>
-    [`${part}@base`, part, `${part}@top`].find((id) => graph.hasNode(id) && surgeNode(network, id) !== null) ?? null;
+    [...(named.get(part) ?? []), `${part}@base`, part, `${part}@top`].find(
+      (id) => graph.hasNode(id) && surgeNode(network, id) !== null,
+    ) ?? null;
   return {
     nodeOf: (part) => {
       const id = meeting(part);

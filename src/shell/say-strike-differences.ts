@@ -15,7 +15,10 @@ const mostTold = 10;
 /** Pairs that were asked for, then the worst of what a person or a cable joins, then lines from outside; then what the marks mean. */
 export function differenceBlocks(page: StrikePage, asked: readonly (readonly [string, string])[]): readonly string[] {
   const all = [...page.strike.differences].sort(byPeak);
-  const wanted = asked.map((pair) => ({ pair, one: all.find((d) => isOf(d, pair)) ?? null }));
+  const wanted = asked.map((pair) => ({
+    pair,
+    one: all.find((d) => d.why === 'asked' && isOf(d, pair)) ?? all.find((d) => isOf(d, pair)) ?? null,
+  }));
   const named = wanted.flatMap(({ one }) => (one === null ? [] : [one]));
   const missing = wanted.filter(({ one }) => one === null).map(({ pair }) => pair);
   const others = all.filter(isJoined);

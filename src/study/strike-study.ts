@@ -19,14 +19,9 @@ export interface StrikeStudyAsk {
 /** One strike as somebody asks for it, with everything that a page shows. */
 export function strikeStudy(site: Site, { state, at, currentA, wave, between }: StrikeStudyAsk): StudyStrike {
   const point = at === null ? null : pointOfText(at);
-  const pairs = between.map(([a, b]) => [partOf(a), partOf(b)] as const);
-  const facts = strikeFacts(site, state, { at: point, wave, currentA, between: pairs, detail: true });
+  const named = between.flat().flatMap((text) => pointOfText(text) ?? []);
+  const facts = strikeFacts(site, state, { at: point, wave, currentA, between, named, detail: true });
   return strikeOfFacts(facts, site, at !== null, speechOf(site));
-}
-
-/** A point of a part stands for the part. */
-function partOf(text: string): string {
-  return pointOfText(text)?.part ?? text;
 }
 
 /** The study of a strike that the facts hold; `isAsked`: somebody named where it strikes. */

@@ -20,6 +20,7 @@ export function strikeIn(text: string, asked: StrikeAsked = {}): StrikeFacts {
     wave: asked.wave ?? null,
     currentA: asked.currentA ?? null,
     between: asked.between ?? [],
+    named: (asked.between ?? []).flat().flatMap((text) => pointOfText(text) ?? []),
     detail: asked.detail ?? false,
   });
 }
