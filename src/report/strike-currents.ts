@@ -10,7 +10,7 @@ const words = strikeReportWords.current;
 /** Less of the stroke than this is told in one sentence. */
 const toldShare = 0.01;
 /** The rest stands in the study file. */
-const mostRows = 24;
+const mostRows = 16;
 
 /** The plan of currents, what each piece of metal carries, and what each electrode lets into the soil. */
 export function currentBlocks(view: StrikeView): readonly Block[] {

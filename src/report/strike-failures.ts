@@ -6,7 +6,7 @@ import { partName, partNames, sayIn } from './page-context.ts';
 import { captionOf, endName, marksOf, restBlocks, type StrikeView, volt } from './strike-view.ts';
 
 const words = strikeReportWords.failures;
-const mostRows = 20;
+const mostRows = 14;
 
 /** What one loss changes: what then hangs on nothing first, then the greatest growth; what changes nothing in a sentence. */
 export function failureBlocks(view: StrikeView): readonly Block[] {
@@ -18,14 +18,15 @@ export function failureBlocks(view: StrikeView): readonly Block[] {
     .sort((x, y) => rank(x) - rank(y) || growth(y) - growth(x) || (x.lost < y.lost ? -1 : 1));
   const count = strike.failures.length - matters.length;
   const shown = matters.slice(0, mostRows);
+  const isParted = shown.some((f) => f.separates.length > 0);
   return [
     minor(words.heading),
     paragraph(words.intro),
     ...tableIfAny({
       id: `${view.id}-failures`,
       caption: captionOf(view, words.caption),
-      head: [words.lost, words.separates, words.pair, words.change],
-      rows: shown.map((f) => failureRow(view, f)),
+      head: [words.lost, ...(isParted ? [words.separates] : []), words.pair, words.change],
+      rows: shown.map((f) => failureRow(view, f, isParted)),
     }),
     ...restBlocks(view, matters.length, mostRows),
     ...(count === 0 ? [] : [paragraph(sayIn(page, words.none, { count }))]),
@@ -36,16 +37,19 @@ function rank({ separates }: StudyStrikeFailure): number {
   return separates.length > 0 ? 0 : 1;
 }
 
-function failureRow(view: StrikeView, { lost, separates, worst }: StudyStrikeFailure): Row {
+/** `isParted`: the table has a column for what hangs on nothing. */
+function failureRow(view: StrikeView, { lost, alike, separates, worst }: StudyStrikeFailure, isParted: boolean): Row {
   const { page } = view;
-  const apart = cell(separates.length === 0 ? '–' : partNames(page, separates));
-  if (worst === null) return row(cell(partName(page, lost)), apart, cell('–'), cell('–'));
+  const apart = isParted ? [cell(separates.length === 0 ? '–' : partNames(page, separates))] : [];
+  const series = alike.length === 0 ? null : sayIn(page, words.inSeries, { count: alike.length });
+  const name = cell(partName(page, lost), series);
+  if (worst === null) return row(name, ...apart, cell('–'), cell('–'));
   const marks = marksBetween(view, worst);
   const after = `${volt(worst.afterV)}${marks === '' ? '' : ` ${marks}`}`;
   const change = sayIn(page, words.fromTo, { before: volt(worst.beforeV), after });
   return row(
-    cell(partName(page, lost)),
-    apart,
+    name,
+    ...apart,
     listCell([endName(view, worst.a), endName(view, worst.b)]),
     cell(change, growthOf(view, worst)),
   );

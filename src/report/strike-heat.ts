@@ -9,7 +9,7 @@ const words = strikeReportWords.heat;
 /** A smaller rise is none to a reader. */
 const leastK = 1;
 /** The rest, cooler or of less current, stands in the study file. */
-const mostRows = 24;
+const mostRows = 14;
 const levels = ['I', 'II', 'III', 'IV'] as const;
 
 /** How warm each wire of known metal and section becomes, those first that melt, in this stroke and at each protection level. */
@@ -21,6 +21,8 @@ export function heatBlocks(view: StrikeView): readonly Block[] {
     (c) => c.id,
   );
   const known = all.filter((c) => c.melts !== null || c.levels.length > 0).sort((x, y) => meltings(y) - meltings(x));
+  const warm = known.filter(isWarmed);
+  const count = known.length - warm.length;
   if (all.length === 0) return [];
   const unknown = all.filter((c) => !known.includes(c)).map((c) => c.id);
   const list = someNames(view, unknown);
@@ -31,13 +33,14 @@ export function heatBlocks(view: StrikeView): readonly Block[] {
       id: `${view.id}-heat`,
       caption: captionOf(view, words.caption),
       head: [words.name, words.now, ...levels.map((level) => sayIn(page, words.level, { level }))],
-      rows: known
+      rows: warm
         .slice(0, mostRows)
         .map((c) =>
           row(cell(partName(page, c.id)), riseCell(page, c), ...levels.map((l) => riseCell(page, atLevel(c, l)))),
         ),
     }),
-    ...restBlocks(view, known.length, mostRows),
+    ...restBlocks(view, warm.length, mostRows),
+    ...(count === 0 ? [] : [paragraph(sayIn(page, words.cool, { count }))]),
     ...(known.length === 0 ? [] : [paragraph(words.levels)]),
     ...(unknown.length === 0 ? [] : [paragraph(sayIn(page, words.unknown, { list }))]),
   ];
@@ -46,6 +49,11 @@ export function heatBlocks(view: StrikeView): readonly Block[] {
 interface Rise {
   readonly riseK: number | null;
   readonly melts: boolean | null;
+}
+
+/** In this stroke or at a level by as much as a reader is told. */
+function isWarmed(c: StudyStrikeConductor): boolean {
+  return [c, ...c.levels].some((r) => r.melts === true || (r.riseK ?? 0) >= leastK);
 }
 
 /** In how many of the columns it melts. */

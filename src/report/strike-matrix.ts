@@ -51,8 +51,14 @@ function pairCell(a: string, b: string, pairs: readonly StudyStrikeDifference[])
   if (a === b) return { text: '', shade: '' };
   const found = pairs.find((d) => (d.a === a && d.b === b) || (d.a === b && d.b === a));
   if (found === undefined) return { text: '–', shade: '' };
-  const kilovolt = Number((found.peakV / 1e3).toPrecision(3));
-  return { text: `${kilovolt}${marksOf(found)}`, shade: String(shadeOf(found.peakV)) };
+  return { text: `${kilovoltOf(found.peakV)}${marksOf(found)}`, shade: String(shadeOf(found.peakV)) };
+}
+
+/** What a person would not feel is no figure. */
+const leastV = 10;
+
+function kilovoltOf(peakV: number): string {
+  return peakV < leastV ? `<${leastV / 1e3}` : String(Number((peakV / 1e3).toPrecision(3)));
 }
 
 function shadeOf(peakV: number): number {

@@ -23,7 +23,7 @@ export const strikeWords = {
     heights:
       'Heights on {list} are not known: what meets {list?it:them} there is taken to meet {list?it:them} at the foot, and the volts along that metal are missing.',
     wire: 'Wire of {list} is not known: taken as round, {diameterM} thick.',
-    tower: '{part} is taken as one tube, {diameterM} across, in place of legs and bracing.',
+    tower: '{part} is taken as one tube, {diameterM} across, with whatever legs and bracing it has.',
     bundle: 'Lines in one trench or bundle are taken two cable diameters apart: {list}.',
     onFace: '{list} {list?is:are} taken to run down the face of {part}.',
     joints: 'Joints without a reading have the likely resistance of their kind: {list}.',

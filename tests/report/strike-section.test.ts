@@ -202,16 +202,26 @@ describe('where the current goes', () => {
 
   it('has the plan where there is one, and names what is not on it', () => {
     expect(club).toContain('id="strike-1-plan"');
-    expect(textIn(club)).toMatch(/too short for this plan or of no known place: .*50 c8/);
+    expect(textIn(club)).toMatch(/too short for this plan or has no known place: .*50 c8/);
     expect(sectionOf(pageOf(struck(houseStudy, houseStrike)), 'strike')).not.toContain('id="strike-1-plan"');
   });
 
   it('cuts long tables, and says so', () => {
     const conductors = Array.from({ length: 60 }, (_, i) => carrier(`w${i}`, 1 + i / 10));
     const html = withClub({ conductors });
-    expect(tableOf(html, 'strike-1-conductors')).toHaveLength(24);
+    expect(tableOf(html, 'strike-1-conductors')).toHaveLength(16);
     expect(textIn(html)).toContain('The study file beside this page has all 60.');
     expect(textIn(html)).toMatch(/section is not known: (?:\S+, ){23}\S+ and 36 more\./);
+  });
+});
+
+describe('a difference of next to nothing', () => {
+  it('is less than 10 V in the matrix, not a figure of many digits', () => {
+    const pairs = [difference(['tower', 'entry'], 'base', 50), difference(['entry', 'hf-radio'], 'line', 0.0000119)];
+    const html = withClub({ differences: [...pairs, difference(['tower', 'hf-radio'], 'asked', 49)] });
+    const cells = tableOf(html, 'strike-1-matrix').flat();
+    expect(cells.filter((c) => c === '&lt;0.01' || c === '<0.01')).toHaveLength(2);
+    expect(textIn(html)).not.toMatch(/0\.0000/);
   });
 });
 
@@ -245,6 +255,15 @@ describe('heat', () => {
     expect(tableOf(html, 'strike-1-heat')[0]!.slice(1, 4)).toEqual(['5.4 °F | 3 K', '140 °F | 80 K', '–']);
     expect(textIn(withClub({ conductors: [carrier('c1', 2)] }))).toContain('section is not known: 43 c1.');
   });
+
+  it('leaves out in one sentence what no stroke warms', () => {
+    const warm = carrier('c1', 2, { riseK: 0.2, melts: false, levels: [{ level: 'I', riseK: 3, melts: false }] });
+    const cold = carrier('c2', 3, { riseK: 0.2, melts: false, levels: [{ level: 'I', riseK: 0.9, melts: false }] });
+    const html = withClub({ conductors: [warm, cold] });
+    expect(tableOf(html, 'strike-1-heat').map(([part]) => part)).toEqual(['43 c1']);
+    expect(textIn(html)).toContain('1 other becomes less than 1 K warmer, in this stroke and at every level.');
+    expect(withClub({ conductors: [cold] })).not.toContain('id="strike-1-heat"');
+  });
 });
 
 describe('joints, protectors and cores', () => {
@@ -255,8 +274,10 @@ describe('joints, protectors and cores', () => {
   });
 
   it('say which protectors conduct and when, or that none does', () => {
-    expect(textIn(club)).toContain('Conduct in this strike: 19 a1 after 0.12 µs, 22 mains-spd after 0.4 µs.');
-    expect(textIn(withClub({ fired: [] }))).toContain('No protector conducts in this strike.');
+    expect(textIn(club)).toMatch(
+      /Would fire in this strike, by what stands over them .*: 19 a1 after 0.12 µs, 22 mains-spd after 0.4 µs\. From then on/,
+    );
+    expect(textIn(withClub({ fired: [] }))).toContain('No protector reaches the level at which it fires.');
   });
 
   it('have the core of each line', () => {
@@ -279,6 +300,15 @@ describe('one failure at a time', () => {
   it('has the change in volts, and in times or per cent', () => {
     expect(rows[2]!.slice(2)).toEqual(['27 hf-radio | 28 main-panel', '96.4 kV to 655 kV | 6.8 times']);
     expect(rows[4]![3]).toBe('212 kV to 220 kV | 3.8 % more');
+  });
+
+  it('says how many things stand in one row of metal with it; no column where nothing hangs free', () => {
+    const worst = { a: 'tower', b: 'entry', beforeV: 10e3, afterV: 30e3 };
+    const html = withClub({ failures: [{ lost: 'c3', alike: ['c4', 'clamp2'], separates: [], worst }] });
+    expect(tableOf(html, 'strike-1-failures')).toEqual([
+      ['45 c3 | or 2 in series with it', '9 tower | 15 entry', '10 kV to 30 kV | 3 times'],
+    ]);
+    expect(textIn(html)).not.toContain('Hangs on nothing');
   });
 
   it('has the rest in a sentence', () => {
