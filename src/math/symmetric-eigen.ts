@@ -61,16 +61,34 @@ function reflectBoth(z: Float64Array, size: number, v: Float64Array, half: numbe
   const count = v.length;
   let share = 0;
   for (let i = 0; i < count; i++) {
-    let sum = 0;
-    for (let j = 0; j < count; j++) sum += z[i * size + j]! * v[j]!;
-    q[i] = sum / half;
+    q[i] = rowProduct(z, i * size, v) / half;
     share += q[i]! * v[i]!;
   }
   share /= 2 * half;
   for (let i = 0; i < count; i++) q[i] = q[i]! - share * v[i]!;
   for (let i = 0; i < count; i++) {
-    const [vi, qi] = [v[i]!, q[i]!];
-    for (let j = 0; j < count; j++) z[i * size + j] = z[i * size + j]! - vi * q[j]! - qi * v[j]!;
+    takeOff(z, i * size, v, q[i]!);
+    takeOff(z, i * size, q, v[i]!, count);
+  }
+}
+
+// Small loops in functions of their own: the engine compiles those once and for all.
+
+function rowProduct(z: Float64Array, start: number, v: Float64Array): number {
+  let sum = 0;
+  for (let j = 0; j < v.length; j++) sum += z[start + j]! * v[j]!;
+  return sum;
+}
+
+function takeOff(z: Float64Array, start: number, v: Float64Array, factor: number, count = v.length): void {
+  for (let j = 0; j < count; j++) z[start + j] = z[start + j]! - factor * v[j]!;
+}
+
+function rotate(z: Float64Array, low: number, high: number, size: number, sine: number, cosine: number): void {
+  for (let k = 0; k < size; k++) {
+    const [a, b] = [z[low + k]!, z[high + k]!];
+    z[high + k] = sine * a + cosine * b;
+    z[low + k] = cosine * a - sine * b;
   }
 }
 
@@ -80,12 +98,7 @@ function reflectRows(z: Float64Array, size: number, v: Float64Array): void {
   let half = 0;
   for (let k = 0; k < count; k++) half += v[k]! * v[k]!;
   half /= 2;
-  for (let i = 0; i < count; i++) {
-    let sum = 0;
-    for (let k = 0; k < count; k++) sum += z[i * size + k]! * v[k]!;
-    sum /= half;
-    for (let k = 0; k < count; k++) z[i * size + k] = z[i * size + k]! - sum * v[k]!;
-  }
+  for (let i = 0; i < count; i++) takeOff(z, i * size, v, rowProduct(z, i * size, v) / half);
 }
 
 const mostSweeps = 60;
@@ -121,7 +134,7 @@ function turn(z: Float64Array, d: Float64Array, e: Float64Array, first: number, 
   g = d[last]! - d[first]! + e[first]! / (g + (g >= 0 ? r : -r));
   let [sine, cosine, p] = [1, 1, 0];
   for (let i = last - 1; i >= first; i--) {
-    let f = sine * e[i]!;
+    const f = sine * e[i]!;
     const b = cosine * e[i]!;
     r = Math.hypot(f, g);
     e[i + 1] = r;
@@ -137,12 +150,7 @@ function turn(z: Float64Array, d: Float64Array, e: Float64Array, first: number, 
     p = sine * r;
     d[i + 1] = g + p;
     g = cosine * r - b;
-    const [low, high] = [i * size, (i + 1) * size];
-    for (let k = 0; k < size; k++) {
-      f = z[high + k]!;
-      z[high + k] = sine * z[low + k]! + cosine * f;
-      z[low + k] = cosine * z[low + k]! - sine * f;
-    }
+    rotate(z, i * size, (i + 1) * size, size, sine, cosine);
   }
   d[first] = d[first]! - p;
   e[first] = g;

@@ -1,5 +1,6 @@
 import type { Arrester, Line, Site } from '../site/site.ts';
-import { currentFigure, overTime, potentialFigure, type SurgeFigure, type SurgeRun } from '../surge/surge-run.ts';
+import { currentFigure, overTime, potentialFigure, type SurgeFigure } from '../surge/surge-figure.ts';
+import type { SurgeRun } from '../surge/surge-run.ts';
 import { middle } from '../units/interval.ts';
 import type { StrikeNetwork } from './strike-network.ts';
 import type { StrikePlaces } from './strike-result.ts';

@@ -3,7 +3,8 @@ import { inductancesWith } from '../surge/inductance-matrix.ts';
 import { mutualInductance } from '../surge/mutual-inductance.ts';
 import { actionIntegral, type Peak, peakOf } from '../surge/peak-of.ts';
 import type { StraightPiece } from '../surge/straight-piece.ts';
-import { currentFigure, overTime, potentialFigure, type SurgeFigure, type SurgeRun } from '../surge/surge-run.ts';
+import { currentFigure, figureDifference, overTime, potentialFigure, type SurgeFigure } from '../surge/surge-figure.ts';
+import type { SurgeRun } from '../surge/surge-run.ts';
 import type { StrikeNetwork } from './strike-network.ts';
 import { remoteEarth, type StrikePair } from './strike-pairs.ts';
 
@@ -39,12 +40,12 @@ export function strikeBetween(
   if (b === remoteEarth) return { pair, peak: peakIn(run, volts), route: null };
   const second = nodeOf(b);
   if (second === null) return null;
-  const apart = less(volts, potentialFigure(run, second));
+  const apart = figureDifference(volts, potentialFigure(run, second));
   const [from, to] = [placeOf(a), placeOf(b)];
   if (from === null || to === null) return { pair, peak: peakIn(run, apart), route: null };
   if (apartM(from, to) < leastRouteM) return { pair, peak: peakIn(run, apart), route: 'straight' };
   const induced = inducedAlong({ from, to, radiusM: cableM }, network, run, channel);
-  return { pair, peak: peakIn(run, less(apart, induced)), route: 'straight' };
+  return { pair, peak: peakIn(run, figureDifference(apart, induced)), route: 'straight' };
 }
 
 /** Nearer than this nothing is induced that counts. */
@@ -65,16 +66,7 @@ function inducedAlong(
     weights[branch] = weights[branch]! + henry;
   });
   const figure = currentFigure(run, weights, true);
-  return channel === null ? figure : { ...figure, slope: figure.slope + mutualInductance(route, channel) };
-}
-
-function less(a: SurgeFigure, b: SurgeFigure): SurgeFigure {
-  return {
-    current: a.current - b.current,
-    slope: a.slope - b.slope,
-    modes: a.modes.map((value, k) => value - b.modes[k]!),
-    modeSlopes: a.modeSlopes.map((value, k) => value - b.modeSlopes[k]!),
-  };
+  return channel === null ? figure : { ...figure, strokeSlope: mutualInductance(route, channel) };
 }
 
 function peakIn(run: SurgeRun, figure: SurgeFigure): Peak {

@@ -1,9 +1,12 @@
 import { independentRows } from '../math/independent-rows.ts';
 import { type CutStep, cutSteps } from './cut-step.ts';
-import { cutSolver, voltSolver } from './cut-volts.ts';
+import { type Cut, endVolts, pointVolts } from './cut-volts.ts';
 import { radauParabolas, radauPoints } from './radau.ts';
+import type { SurgeCourse } from './surge-course.ts';
+import { voltsDrive } from './surge-drive.ts';
+import { currentFigure, overTime } from './surge-figure.ts';
 import { waysWithout } from './surge-loops.ts';
-import { currentFigure, ofLoops, overTime, type SurgeCourse, type SurgeRun } from './surge-run.ts';
+import type { SurgeRun } from './surge-run.ts';
 import { inTwiceTheSteps } from './surge-steps.ts';
 
 /** The same stroke with branches cut. */
@@ -33,7 +36,7 @@ export function cutter(run: SurgeRun): (branches: readonly number[]) => CutCours
     const { network } = run.modes;
     const wrong = branches.find((branch) => network.branches[branch] === undefined);
     if (wrong !== undefined) throw new RangeError(`no branch ${wrong} to cut`);
-    const toEarth = waysWithout(network, new Set(branches));
+    const toEarth = waysWithout(network, run.modes.loops, new Set(branches));
     const separated = toEarth.flatMap((way, node) => (way === null ? [node] : []));
     if (toEarth[run.source.node] === null) return { ok: false, separated };
     const modes = { ...run.modes, loops: { ...run.modes.loops, toEarth } };
@@ -41,23 +44,17 @@ export function cutter(run: SurgeRun): (branches: readonly number[]) => CutCours
   };
 }
 
-/** A branch that is cut: what each mode drives through it, and what flows there uncut at the three points of each block. */
-interface Cut {
-  readonly byMode: Float64Array;
-  /** Share of the source's current that goes this way by the tree: 1, -1 or 0. */
-  readonly own: number;
-  readonly uncutA: Float64Array;
-}
-
 /** Those of the cuts that do not follow from the others, as the last way into a node does. */
 function cutsOf(run: SurgeRun, branches: readonly number[]): readonly Cut[] {
-  const elements = run.drive.way.length;
-  const unit = (branch: number) => new Float64Array(elements).fill(1, branch, branch + 1);
-  const rows = branches.map((branch) => ofLoops(run.modes, unit(branch)));
-  return independentRows(rows, leastIndependent).map((at) => ({
-    byMode: rows[at]!,
+  const drives = branches.map((branch) => voltsDrive(run.modes, branch));
+  const kept = independentRows(
+    drives.map((drive) => drive.byCurrent),
+    leastIndependent,
+  );
+  return kept.map((at) => ({
+    drive: drives[at]!,
     own: run.drive.way[branches[at]!]!,
-    uncutA: atPoints(overTime(run, currentFigure(run, unit(branches[at]!)))),
+    uncutA: atPoints(overTime(run, currentFigure(run, drives[at]!.ownOhm!))),
   }));
 }
 
@@ -66,11 +63,12 @@ const leastIndependent = 1e-9;
 
 /** By the polynomial through the five times of each block. */
 function atPoints(figures: Float64Array): Float64Array {
-  const blocks = (figures.length - 1) / 4;
-  return Float64Array.from({ length: 3 * blocks }, (_, at) => {
-    const first = 4 * Math.floor(at / 3);
-    return fifths[at % 3]!.reduce((sum, weight, i) => sum + weight * figures[first + i]!, 0);
-  });
+  const points = new Float64Array((3 * (figures.length - 1)) / 4);
+  for (let at = 0; at < points.length; at++) {
+    const [weights, first] = [fifths[at % 3]!, 4 * Math.floor(at / 3)];
+    for (let i = 0; i < 5; i++) points[at] = points[at]! + weights[i]! * figures[first + i]!;
+  }
+  return points;
 }
 
 const fifths = radauPoints.map((point) =>
@@ -79,94 +77,74 @@ const fifths = radauPoints.map((point) =>
   ),
 );
 
+/** Times of a course and of its states are the ends of the blocks; `course.z` still has all steps. */
 function stepped(
   course: SurgeCourse & Pick<SurgeRun, 'errorShare'>,
   cuts: readonly Cut[],
   stepOf: (stepS: number) => CutStep,
-) {
+): Pick<CutCourse, 'z' | 'inputs' | 'errorShare'> {
   const { wave, modes } = course;
-  const { count } = modes;
   const times = wave.timesS.length;
-  const change = new Float64Array(count);
-  const states = { z: new Float64Array(times * count), slope: new Float64Array(times * count) };
-  const byMode = cuts.map((cut) => cut.byMode);
-  const [solve, voltsAt] = [
-    cutSolver(byMode, modes, stepOf),
-    voltSolver(
-      byMode,
-      cuts.map((cut) => cut.own),
-      course,
-    ),
-  ];
+  const z = new Float64Array(times * modes.count);
+  const change = new Float64Array(modes.count);
+  const inputs = cuts.map(({ drive }) => ({
+    drive,
+    value: new Float64Array(times),
+    slope: new Float64Array(times),
+  }));
+  const volts = { atPoints: new Float64Array(3 * cuts.length), atEnd: new Float64Array(cuts.length) };
+  const [setPointVolts, setEndVolts] = [pointVolts(cuts, stepOf), endVolts(cuts, course)];
   let [apart, largest] = [0, 0];
   for (let t = 0; t < times; t++) {
     const stepS = wave.stepS[t]!;
-    const volts = t === 0 ? new Float64Array(3 * cuts.length) : solve(stepS, change, uncutAt(cuts, t - 1));
-    if (t > 0) advance(stepOf(stepS), byMode, volts, change);
-    const row = t * count;
-    for (let k = 0; k < count; k++) states.z[row + k] = course.z[4 * row + k]! + change[k]!;
-    const end = voltsAt(t, states.z.subarray(row, row + count));
-    setSlopes(course, { byMode, end, rise: risesAt(volts, cuts.length, stepS) }, t, states);
-    end.forEach((volt, c) => {
-      if (t > 0) apart = Math.max(apart, Math.abs(volt - volts[2 * cuts.length + c]!));
-      largest = Math.max(largest, Math.abs(volt));
-    });
-  }
-  return { ...states, errorShare: largest === 0 ? course.errorShare : Math.max(course.errorShare, apart / largest) };
-}
-
-/** Point by point, cut by cut. */
-function uncutAt(cuts: readonly Cut[], block: number): Float64Array {
-  return Float64Array.from(
-    { length: 3 * cuts.length },
-    (_, i) => cuts[i % cuts.length]!.uncutA[3 * block + Math.floor(i / cuts.length)]!,
-  );
-}
-
-function advance(
-  { kept, answer }: CutStep,
-  byMode: readonly Float64Array[],
-  volts: Float64Array,
-  change: Float64Array,
-): void {
-  const last = kept[2]!;
-  for (let k = 0; k < change.length; k++) change[k] = change[k]! * last[k]!;
-  byMode.forEach((weights, c) => {
-    for (let p = 0; p < 3; p++) {
-      const [volt, end] = [volts[p * byMode.length + c]!, answer[6 + p]!];
-      for (let k = 0; k < change.length; k++) change[k] = change[k]! - volt * weights[k]! * end[k]!;
+    if (t > 0) {
+      setPointVolts(stepS, t - 1, change, volts.atPoints);
+      advance(stepOf(stepS), cuts, volts.atPoints, change);
     }
-  });
-}
-
-/** Slope of the parabola of each cut at its end. */
-function risesAt(volts: Float64Array, cuts: number, stepS: number): Float64Array {
-  return Float64Array.from({ length: cuts }, (_, c) => {
-    if (stepS === 0) return 0;
-    return radauParabolas.reduce((sum, [, c1, c2], p) => sum + volts[p * cuts + c]! * (c1 + 2 * c2), 0) / stepS;
-  });
-}
-
-interface CutsAt {
-  readonly byMode: readonly Float64Array[];
-  readonly end: Float64Array;
-  readonly rise: Float64Array;
-}
-
-function setSlopes(
-  { modes, drive, wave }: SurgeCourse,
-  { byMode, end, rise }: CutsAt,
-  t: number,
-  { z, slope }: Pick<SurgeCourse, 'z' | 'slope'>,
-): void {
-  const { count, stored, lost } = modes;
-  const [current, currentRise] = [wave.currentA[t]!, wave.slopeAPerS[t]!];
-  for (let k = 0; k < count; k++) {
-    const isQuick = stored[k] === 0;
-    let push = isQuick
-      ? -drive.byCurrent[k]! * currentRise
-      : -drive.byCurrent[k]! * current - drive.bySlope[k]! * currentRise - lost[k]! * z[t * count + k]!;
-    for (let c = 0; c < byMode.length; c++) push -= byMode[c]![k]! * (isQuick ? rise[c]! : end[c]!);
-    slope[t * count + k] = push / (isQuick ? lost[k]! : stored[k]!);
+    changed(z, t * modes.count, course.z, change);
+    setEndVolts(t, z, volts.atEnd);
+    for (let c = 0; c < cuts.length; c++) {
+      const volt = volts.atEnd[c]!;
+      inputs[c]!.value[t] = volt;
+      inputs[c]!.slope[t] = riseAt(volts.atPoints, c, cuts.length, stepS);
+      if (t > 0) apart = Math.max(apart, Math.abs(volt - volts.atPoints[2 * cuts.length + c]!));
+      largest = Math.max(largest, Math.abs(volt));
+    }
   }
+  const source = { drive: course.drive, value: wave.currentA, slope: wave.slopeAPerS };
+  const errorShare = largest === 0 ? course.errorShare : Math.max(course.errorShare, apart / largest);
+  return { z, inputs: [source, ...inputs], errorShare };
+}
+
+function advance({ kept, answer }: CutStep, cuts: readonly Cut[], volts: Float64Array, change: Float64Array): void {
+  keep(change, kept[2]!);
+  for (let c = 0; c < cuts.length; c++) {
+    for (let p = 0; p < 3; p++)
+      takeProduct(change, cuts[c]!.drive.byCurrent, answer[6 + p]!, volts[p * cuts.length + c]!);
+  }
+}
+
+/** Slope of the parabola of a cut at the end of its block. */
+function riseAt(volts: Float64Array, cut: number, cuts: number, stepS: number): number {
+  if (stepS === 0) return 0;
+  let sum = 0;
+  for (let p = 0; p < 3; p++) sum += volts[p * cuts + cut]! * parabolaEnds[p]!;
+  return sum / stepS;
+}
+
+const parabolaEnds = radauParabolas.map(([, c1, c2]) => c1 + 2 * c2);
+
+// Small loops in functions of their own: the engine compiles those once and for all.
+
+/** Four steps of the whole run are one block. */
+function changed(z: Float64Array, row: number, whole: Float64Array, change: Float64Array): void {
+  for (let k = 0; k < change.length; k++) z[row + k] = whole[4 * row + k]! + change[k]!;
+}
+
+function keep(change: Float64Array, share: Float64Array): void {
+  for (let k = 0; k < change.length; k++) change[k] = change[k]! * share[k]!;
+}
+
+function takeProduct(change: Float64Array, a: Float64Array, b: Float64Array, factor: number): void {
+  for (let k = 0; k < change.length; k++) change[k] = change[k]! - factor * a[k]! * b[k]!;
 }

@@ -1,98 +1,124 @@
 import { factorCholesky, factorLu, solveFactored } from '../math/dense.ts';
 import type { CutStep } from './cut-step.ts';
-import type { SurgeModes } from './surge-modes.ts';
-import type { SurgeCourse } from './surge-run.ts';
+import type { SurgeCourse } from './surge-course.ts';
+import type { SurgeDrive } from './surge-drive.ts';
+
+/** A branch that is cut, none following from the others. */
+export interface Cut {
+  /** Of volts over it. What they do to a mode, that mode drives through it. */
+  readonly drive: SurgeDrive;
+  /** Share of the source's current that goes this way by the tree: 1, -1 or 0. */
+  readonly own: number;
+  /** What flows there uncut at the three points of each block. */
+  readonly uncutA: Float64Array;
+}
 
 /**
- * Volts over cuts at the three points of a step (point by point, cut by cut) that keep all their currents at zero there: from the
- * change that the cuts have made so far, and from what would flow at the points with no cut. `byMode`: what each mode drives
- * through each cut, none following from the others.
+ * Volts over cuts at the three points of a block (point by point, cut by cut), put into `volts`, that keep all their currents at
+ * zero there: from the change that the cuts have made so far, and from what would flow at the points with no cut.
  */
-export function cutSolver(
-  byMode: readonly Float64Array[],
-  modes: SurgeModes,
+export function pointVolts(
+  cuts: readonly Cut[],
   stepOf: (stepS: number) => CutStep,
-): (stepS: number, change: Float64Array, uncutA: Float64Array) => Float64Array {
+): (stepS: number, block: number, change: Float64Array, volts: Float64Array) => void {
   const inverses = new Map<number, Float64Array>();
-  const size = 3 * byMode.length;
-  return (stepS, change, uncutA) => {
+  const flowing = new Float64Array(3 * cuts.length);
+  return (stepS, block, change, volts) => {
     const { kept, answer } = stepOf(stepS);
-    const inverse = inverses.get(stepS) ?? inverted(byMode, answer, modes.count);
+    const inverse = inverses.get(stepS) ?? inverted(cuts, answer);
     inverses.set(stepS, inverse);
-    const flowing = uncutA.slice();
-    byMode.forEach((weights, c) => {
-      let [first, second, third] = [0, 0, 0];
-      const [a, b, d] = kept as [Float64Array, Float64Array, Float64Array];
-      for (let k = 0; k < change.length; k++) {
-        const part = weights[k]! * change[k]!;
-        first += part * a[k]!;
-        second += part * b[k]!;
-        third += part * d[k]!;
-      }
-      [first, second, third].forEach((sum, s) => {
-        flowing[s * byMode.length + c] = flowing[s * byMode.length + c]! + sum;
-      });
-    });
-    const volts = new Float64Array(size);
-    for (let i = 0; i < size; i++)
-      for (let j = 0; j < size; j++) volts[i] = volts[i]! + inverse[i * size + j]! * flowing[j]!;
-    return volts;
+    for (let c = 0; c < cuts.length; c++) {
+      const { drive, uncutA } = cuts[c]!;
+      for (let p = 0; p < 3; p++)
+        flowing[p * cuts.length + c] = uncutA[3 * block + p]! + tripleProduct(drive.byCurrent, change, kept[p]!);
+    }
+    product(inverse, flowing, volts);
   };
 }
 
 /** Of the matrix that says what 1 V over a cut, by the parabola of a point, takes from each current at each point. */
-function inverted(byMode: readonly Float64Array[], answer: readonly Float64Array[], count: number): Float64Array {
-  const cuts = byMode.length;
-  const size = 3 * cuts;
+function inverted(cuts: readonly Cut[], answer: readonly Float64Array[]): Float64Array {
+  const size = 3 * cuts.length;
   const matrix = new Float64Array(size * size);
-  byMode.forEach((own, c) => {
-    byMode.forEach((other, d) => {
-      answer.forEach((gain, sp) => {
-        let sum = 0;
-        for (let k = 0; k < count; k++) sum += own[k]! * other[k]! * gain[k]!;
-        matrix[(Math.floor(sp / 3) * cuts + c) * size + (sp % 3) * cuts + d] = sum;
-      });
-    });
-  });
-  return solution(factorLu(matrix, size), size);
+  for (let c = 0; c < cuts.length; c++) {
+    for (let d = 0; d < cuts.length; d++) {
+      for (let sp = 0; sp < 9; sp++) {
+        const at = (Math.floor(sp / 3) * cuts.length + c) * size + (sp % 3) * cuts.length + d;
+        matrix[at] = tripleProduct(cuts[c]!.drive.byCurrent, cuts[d]!.drive.byCurrent, answer[sp]!);
+      }
+    }
+  }
+  return inverseOf(factorLu(matrix, size), size);
 }
 
-function solution(factor: ReturnType<typeof factorLu>, size: number): Float64Array {
+/** Sum of the products of three rows. Small loops in functions of their own: the engine compiles those once and for all. */
+function tripleProduct(a: Float64Array, b: Float64Array, c: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < a.length; k++) sum += a[k]! * b[k]! * c[k]!;
+  return sum;
+}
+
+function inverseOf(factor: ReturnType<typeof factorLu>, size: number): Float64Array {
   if (!factor.ok) throw new Error('cuts of which one follows from the others');
   const unit = new Float64Array(size * size);
   for (let i = 0; i < size; i++) unit[i * (size + 1)] = 1;
   return solveFactored(factor, unit, size).solution;
 }
 
+function product(matrix: Float64Array, vector: Float64Array, into: Float64Array): void {
+  const size = vector.length;
+  for (let i = 0; i < size; i++) {
+    let sum = 0;
+    for (let j = 0; j < size; j++) sum += matrix[i * size + j]! * vector[j]!;
+    into[i] = sum;
+  }
+}
+
 /** A loop of resistances counts as one of this time constant, seconds: nothing of a stroke is as fast. */
 const quickS = 1e-12;
 
 /**
- * Volts over cuts at one time, from the modes alone: those that keep the slopes of all their currents at zero,
- * sum g g' / stored u = sum g (f - lost z) / stored + own di/dt, f the drive of the source and `own` its current's share by the tree.
+ * Volts over cuts at one time, put into `volts`, from the modes alone: those that keep the slopes of all their currents at zero,
+ * sum g g' / stored u = sum g (f - lost z) / stored + own di/dt, with g what a mode drives through a cut and f the drive of the source.
  */
-export function voltSolver(
-  byMode: readonly Float64Array[],
-  own: readonly number[],
+export function endVolts(
+  cuts: readonly Cut[],
   { modes, drive, wave }: SurgeCourse,
-): (t: number, z: Float64Array) => Float64Array {
+): (t: number, z: Float64Array, volts: Float64Array) => void {
   const { count, stored, lost } = modes;
-  const cuts = byMode.length;
-  const ease = stored.map((held, k) => 1 / Math.max(held, quickS * lost[k]!));
-  const matrix = new Float64Array(cuts * cuts);
-  byMode.forEach((weights, c) => {
-    byMode.forEach((other, d) => {
-      for (let k = 0; k < count; k++) matrix[c * cuts + d] = matrix[c * cuts + d]! + weights[k]! * other[k]! * ease[k]!;
+  const size = cuts.length;
+  const eased = cuts.map((cut) =>
+    cut.drive.byCurrent.map((weight, k) => weight / Math.max(stored[k]!, quickS * lost[k]!)),
+  );
+  const matrix = new Float64Array(size * size);
+  cuts.forEach((cut, c) => {
+    eased.forEach((other, d) => {
+      for (let k = 0; k < count; k++)
+        matrix[c * size + d] = matrix[c * size + d]! + cut.drive.byCurrent[k]! * other[k]!;
     });
   });
-  const inverse = solution(factorCholesky(matrix, cuts), cuts);
-  return (t, z) => {
+  const inverse = inverseOf(factorCholesky(matrix, size), size);
+  const pushed = new Float64Array(size);
+  // what a current, a slope of it and the modes themselves push through the cuts
+  const { byCurrent, bySlope } = drive;
+  const pushes = eased.map((weights) => ({
+    byCurrent: rowProduct(weights, byCurrent, 0),
+    bySlope: rowProduct(weights, bySlope, 0),
+    byMode: weights.map((weight, k) => weight * lost[k]!),
+  }));
+  return (t, z, volts) => {
     const [current, rise] = [wave.currentA[t]!, wave.slopeAPerS[t]!];
-    const pushed = Float64Array.from(own, (share) => share * rise);
-    for (let k = 0; k < count; k++) {
-      const push = (-drive.byCurrent[k]! * current - drive.bySlope[k]! * rise - lost[k]! * z[k]!) * ease[k]!;
-      for (let c = 0; c < cuts; c++) pushed[c] = pushed[c]! + byMode[c]![k]! * push;
+    for (let c = 0; c < size; c++) {
+      const push = pushes[c]!;
+      pushed[c] =
+        (cuts[c]!.own - push.bySlope) * rise - push.byCurrent * current - rowProduct(push.byMode, z, t * count);
     }
-    return pushed.map((_, c) => pushed.reduce((sum, value, d) => sum + inverse[c * cuts + d]! * value, 0));
+    product(inverse, pushed, volts);
   };
+}
+
+function rowProduct(weights: Float64Array, states: Float64Array, start: number): number {
+  let sum = 0;
+  for (let k = 0; k < weights.length; k++) sum += weights[k]! * states[start + k]!;
+  return sum;
 }

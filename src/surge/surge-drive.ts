@@ -1,40 +1,46 @@
-import { along, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
+import { byModes, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
 import type { SurgeSource } from './surge-network.ts';
 
-/** What a source does to the modes: stored z' + lost z = -(byCurrent i + bySlope di/dt). */
+/** What something from outside (a current into a node, a voltage over a branch) does to the modes and to the elements. */
 export interface SurgeDrive {
+  /** stored z' + lost z = -(byCurrent x + bySlope dx/dt), summed over all that drives. */
   readonly byCurrent: Float64Array;
   readonly bySlope: Float64Array;
-  /** Volts over each element by the source's own way alone, per ampere and per ampere a second. */
-  readonly ohm: Float64Array;
-  readonly henry: Float64Array;
-  /** The source's way over the elements: 1, -1 or 0. */
-  readonly way: Int8Array;
+  /** Share of it that each element carries by itself, the modes left out: 1, -1 or 0. */
+  readonly way: Float64Array;
+  /** Volts that it puts over each element by itself, and volts by its slope; null: none. */
+  readonly ownOhm: Float64Array | null;
+  readonly ownHenry: Float64Array | null;
 }
 
 /** The current of a source runs by the tree from its node to earth; the loops take it from there. RangeError: no such node. */
-export function surgeDrive(
-  { network, loops, count, shape }: SurgeModes,
-  { node, channelH }: Pick<SurgeSource, 'node' | 'channelH'>,
-): SurgeDrive {
-  const way = loops.toEarth[node];
+export function surgeDrive(modes: SurgeModes, { node, channelH }: Pick<SurgeSource, 'node' | 'channelH'>): SurgeDrive {
+  const way = modes.loops.toEarth[node];
   if (way == null) throw new RangeError(`no node ${node} to strike`);
-  const ohm = resistanceTimes(network, way);
-  const henry = inductanceTimes(network, way);
+  const ohm = resistanceTimes(modes.network, way);
+  const henry = inductanceTimes(modes.network, way);
   channelH?.forEach((mutual, branch) => {
     henry[branch] = henry[branch]! + mutual;
   });
-  const onElements = new Int8Array(ohm.length);
+  const onElements = new Float64Array(ohm.length);
   way.elements.forEach((element, i) => {
     onElements[element] = way.signs[i]!;
   });
-  const [byCurrent, bySlope] = [ohm, henry].map((volts) => {
-    const sum = new Float64Array(count);
-    loops.loops.forEach((loop, row) => {
-      const volt = along(loop, volts);
-      for (let k = 0; k < count; k++) sum[k] = sum[k]! + shape[row * count + k]! * volt;
-    });
-    return sum;
-  }) as [Float64Array, Float64Array];
-  return { byCurrent, bySlope, ohm, henry, way: onElements };
+  const ownHenry = channelH === null ? null : new Float64Array(ohm.length);
+  ownHenry?.set(channelH!);
+  return { byCurrent: byModes(modes, ohm), bySlope: byModes(modes, henry), way: onElements, ownOhm: null, ownHenry };
+}
+
+/** Volts in one branch, positive where they hinder its current. */
+export function voltsDrive(modes: SurgeModes, branch: number): SurgeDrive {
+  const { network, count } = modes;
+  const elements = network.branches.length + network.earth.nodes.length;
+  const unit = new Float64Array(elements).fill(1, branch, branch + 1);
+  return {
+    byCurrent: byModes(modes, unit),
+    bySlope: new Float64Array(count),
+    way: new Float64Array(elements),
+    ownOhm: unit,
+    ownHenry: null,
+  };
 }

@@ -1,71 +1,68 @@
-import { type SurgeDrive, surgeDrive } from './surge-drive.ts';
-import { along, type SurgeModes } from './surge-modes.ts';
-import type { SurgeSource } from './surge-network.ts';
-import type { SurgeStates } from './surge-states.ts';
-import type { SampledWave } from './surge-steps.ts';
-
-/** What is known of a run when its energies are asked for. */
-export interface EnergyAsked {
-  readonly modes: SurgeModes;
-  readonly source: SurgeSource;
-  readonly drive: SurgeDrive;
-  readonly wave: SampledWave;
-  readonly states: SurgeStates;
-}
+import type { SurgeCourse } from './surge-course.ts';
+import { surgeDrive } from './surge-drive.ts';
+import { overTime, potentialFigure } from './surge-figure.ts';
+import { along, inductanceTimes, resistanceTimes } from './surge-modes.ts';
 
 /**
  * What went in at the struck node, less heat in all resistances, energy of the field and what the channel's own field took, over
- * what went in. Simpson's rule over pairs of steps.
+ * what went in. Simpson's rule over pairs of steps. For a course that nothing but its source drives.
  */
-export function energyShare(asked: EnergyAsked): number {
-  const { stepS, timesS } = asked.wave;
-  const at = powersOf(asked);
-  const sums = { put: 0, heat: 0, channel: 0 };
-  const first = at(0);
-  let field = 0;
-  for (let t = 2; t < timesS.length; t += 2) {
-    const [a, b, c] = [at(t - 2), at(t - 1), at(t)];
-    const third = stepS[t]! / 3;
-    sums.put += third * (a.put + 4 * b.put + c.put);
-    sums.heat += third * (a.heat + 4 * b.heat + c.heat);
-    sums.channel += third * (a.channel + 4 * b.channel + c.channel);
-    field = c.field - first.field;
-  }
-  return sums.put === 0 ? 0 : Math.abs(sums.put - sums.heat - field - sums.channel) / sums.put;
+export function energyShare(course: SurgeCourse): number {
+  const { stepS, timesS, currentA } = course.wave;
+  const volts = overTime(course, potentialFigure(course, course.source.node));
+  const powers = powersOf(course);
+  const put = simpson(
+    stepS,
+    timesS.map((_, t) => volts[t]! * currentA[t]!),
+  );
+  const field = powers.field.at(-1)! - powers.field[0]!;
+  return put === 0 ? 0 : Math.abs(put - simpson(stepS, powers.spent) - field) / put;
+}
+
+function simpson(stepS: Float64Array, figures: Float64Array): number {
+  let sum = 0;
+  for (let t = 2; t < figures.length; t += 2)
+    sum += (stepS[t]! / 3) * (figures[t - 2]! + 4 * figures[t - 1]! + figures[t]!);
+  return sum;
 }
 
 interface Powers {
-  readonly put: number;
-  readonly heat: number;
-  readonly channel: number;
-  /** Joule, not watt. */
-  readonly field: number;
+  /** Heat and what the channel takes, watt. */
+  readonly spent: Float64Array;
+  /** Energy of the field, joule. */
+  readonly field: Float64Array;
 }
 
 /** By the source's own way through the tree, by the modes, and by both together. */
-function powersOf({ modes, source, drive, wave, states }: EnergyAsked): (t: number) => Powers {
-  const { count, stored, lost } = modes;
+function powersOf({ modes, source, drive, wave, z }: SurgeCourse): Powers {
+  const { count, stored, lost, network } = modes;
   const metal = surgeDrive(modes, { node: source.node, channelH: null });
   const way = modes.loops.toEarth[source.node]!;
-  const [ohm, henry, all] = [along(way, metal.ohm), along(way, metal.henry), along(way, drive.henry)];
-  return (t) => {
+  const ohm = along(way, resistanceTimes(network, way));
+  const henry = along(way, inductanceTimes(network, way));
+  const channelH = drive.ownHenry === null ? 0 : along(way, drive.ownHenry);
+  const byChannel = drive.bySlope.map((all, k) => all - metal.bySlope[k]!);
+  const [spent, field] = [new Float64Array(wave.timesS.length), new Float64Array(wave.timesS.length)];
+  for (let t = 0; t < spent.length; t++) {
     const [i, rise] = [wave.currentA[t]!, wave.slopeAPerS[t]!];
     const row = t * count;
-    let [byOhm, byHenry, held, byChannel, heat, field] = [0, 0, 0, 0, 0, 0];
-    for (let k = 0; k < count; k++) {
-      const [z, slope] = [states.z[row + k]!, states.slope[row + k]!];
-      byOhm += metal.byCurrent[k]! * z;
-      byHenry += metal.bySlope[k]! * slope;
-      held += metal.bySlope[k]! * z;
-      byChannel += (drive.bySlope[k]! - metal.bySlope[k]!) * z;
-      heat += lost[k]! * z * z;
-      field += stored[k]! * z * z;
-    }
-    return {
-      put: i * (ohm * i + all * rise + byOhm + byHenry),
-      heat: ohm * i * i + 2 * i * byOhm + heat,
-      channel: rise * ((all - henry) * i + byChannel),
-      field: (henry * i * i + field) / 2 + i * held,
-    };
-  };
+    spent[t] =
+      i * (ohm * i + 2 * weighted(metal.byCurrent, z, row)) +
+      squares(lost, z, row) +
+      rise * (channelH * i + weighted(byChannel, z, row));
+    field[t] = i * ((henry * i) / 2 + weighted(metal.bySlope, z, row)) + squares(stored, z, row) / 2;
+  }
+  return { spent, field };
+}
+
+function weighted(weights: Float64Array, z: Float64Array, row: number): number {
+  let sum = 0;
+  for (let k = 0; k < weights.length; k++) sum += weights[k]! * z[row + k]!;
+  return sum;
+}
+
+function squares(weights: Float64Array, z: Float64Array, row: number): number {
+  let sum = 0;
+  for (let k = 0; k < weights.length; k++) sum += weights[k]! * z[row + k]! * z[row + k]!;
+  return sum;
 }

@@ -1,5 +1,5 @@
 import { surgeDrive } from './surge-drive.ts';
-import { along, type SurgeModes } from './surge-modes.ts';
+import { along, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
 
 /**
  * Impedance of a node to remote earth at a real rate s of growth (the current grows as exp(s t)), ohm:
@@ -14,7 +14,8 @@ export function surgeImpedance(modes: SurgeModes, node: number, ratePerS: number
   if (!(ratePerS >= 0 && Number.isFinite(ratePerS))) throw new RangeError(`${ratePerS} is no rate per second`);
   const way = modes.loops.toEarth[node];
   if (way == null) throw new RangeError(`no node ${node}`);
-  const { byCurrent, bySlope, ohm, henry } = surgeDrive(modes, { node, channelH: null });
+  const { byCurrent, bySlope } = surgeDrive(modes, { node, channelH: null });
+  const [ohm, henry] = [resistanceTimes(modes.network, way), inductanceTimes(modes.network, way)];
   let impedanceOhm = along(way, ohm) + ratePerS * along(way, henry);
   for (let k = 0; k < modes.count; k++) {
     const volt = byCurrent[k]! + ratePerS * bySlope[k]!;

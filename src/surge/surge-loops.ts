@@ -30,11 +30,20 @@ export function surgeLoops(network: SurgeNetwork): SurgeLoops {
   return { toEarth, loops };
 }
 
-/** Shortest ways to remote earth past some branches that are not there; null: no way is left. */
-export function waysWithout(network: SurgeNetwork, cut: ReadonlySet<number>): readonly (SignedWay | null)[] {
+/**
+ * Ways to remote earth past some branches that are not there: those of the tree where they do, else the shortest that is left;
+ * null: there is none.
+ */
+export function waysWithout(
+  network: SurgeNetwork,
+  { toEarth }: SurgeLoops,
+  cut: ReadonlySet<number>,
+): readonly (SignedWay | null)[] {
+  const passes = (way: SignedWay | null) => way === null || way.elements.some((element) => cut.has(element));
+  if (!toEarth.some(passes)) return toEarth;
   const ends = endsOf(network);
   const tree = treeFrom(network.nodeCount, ends, cut);
-  return Array.from({ length: network.nodeCount }, (_, node) => wayToEarth(node, network.nodeCount, ends, tree));
+  return toEarth.map((way, node) => (passes(way) ? wayToEarth(node, network.nodeCount, ends, tree) : way));
 }
 
 type Ends = readonly (readonly [from: number, to: number])[];

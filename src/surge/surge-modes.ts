@@ -103,6 +103,20 @@ export function along({ elements, signs }: SignedWay, figures: Float64Array): nu
   return sum;
 }
 
+/** What each mode adds to a sum over the elements, each times its weight. */
+export function byModes({ loops, count, shape }: SurgeModes, weights: Float64Array): Float64Array {
+  const sum = new Float64Array(count);
+  for (let row = 0; row < count; row++) {
+    const weight = along(loops.loops[row]!, weights);
+    if (weight !== 0) addRow(sum, shape, row * count, weight);
+  }
+  return sum;
+}
+
+function addRow(sum: Float64Array, shape: Float64Array, from: number, weight: number): void {
+  for (let k = 0; k < sum.length; k++) sum[k] = sum[k]! + shape[from + k]! * weight;
+}
+
 /** Volts over every element while 1 A runs along a way: its resistances. */
 export function resistanceTimes({ branches, earth }: SurgeNetwork, { elements, signs }: SignedWay): Float64Array {
   const volts = new Float64Array(branches.length + earth.nodes.length);

@@ -3,52 +3,38 @@ import type { SurgeDrive } from './surge-drive.ts';
 import type { SurgeModes } from './surge-modes.ts';
 import type { SampledWave } from './surge-steps.ts';
 
-/** Modes and their slopes, time by time. */
-export interface SurgeStates {
-  readonly z: Float64Array;
-  readonly slope: Float64Array;
-}
-
-/** From rest, each step exact for a source that is a parabola over it: nothing rings, and no step is too long for a fast mode. */
-export function surgeStates(modes: SurgeModes, drive: SurgeDrive, wave: SampledWave): SurgeStates {
+/** Modes time by time from rest, each step exact for a source that is a parabola over it: nothing rings, and no step is too long for a fast mode. */
+export function surgeStates(modes: SurgeModes, drive: SurgeDrive, wave: SampledWave): Float64Array {
   const { count } = modes;
   const times = wave.timesS.length;
-  const states = { z: new Float64Array(times * count), slope: new Float64Array(times * count) };
+  const z = new Float64Array(times * count);
   const stepOf = modeSteps(modes);
-  const atRest = new Float64Array(count);
-  setSlopes(modes, drive, wave, 0, states);
   for (let t = 1; t < times; t++) {
-    const before = t === 1 ? atRest : states.z.subarray((t - 1) * count, t * count);
-    const { kept, start, middle, end } = stepOf(wave.stepS[t]!);
-    const [i0, im, i1] = [wave.currentA[t - 1]!, wave.middleCurrentA[t]!, wave.currentA[t]!];
-    const [s0, sm, s1] = [wave.slopeAPerS[t - 1]!, wave.middleSlopeAPerS[t]!, wave.slopeAPerS[t]!];
+    const step = stepOf(wave.stepS[t]!);
     const row = t * count;
-    for (let k = 0; k < count; k++) {
-      const [from, by, to] = [start[k]!, middle[k]!, end[k]!];
-      const current = from * i0 + by * im + to * i1;
-      const slope = from * s0 + by * sm + to * s1;
-      states.z[row + k] = kept[k]! * before[k]! - drive.byCurrent[k]! * current - drive.bySlope[k]! * slope;
-    }
-    setSlopes(modes, drive, wave, t, states);
+    keep(z, row, step.kept);
+    push(z, row, step.start, drive, wave.currentA[t - 1]!, wave.slopeAPerS[t - 1]!);
+    push(z, row, step.middle, drive, wave.middleCurrentA[t]!, wave.middleSlopeAPerS[t]!);
+    push(z, row, step.end, drive, wave.currentA[t]!, wave.slopeAPerS[t]!);
   }
-  return states;
+  return z;
 }
 
-/** From the modes' own equation; a loop of resistances follows its source. */
-function setSlopes(
-  { count, stored, lost }: SurgeModes,
+// Small loops in functions of their own: the engine compiles those once and for all.
+
+function keep(z: Float64Array, row: number, kept: Float64Array): void {
+  const before = row - kept.length;
+  for (let k = 0; k < kept.length; k++) z[row + k] = kept[k]! * z[before + k]!;
+}
+
+function push(
+  z: Float64Array,
+  row: number,
+  gain: Float64Array,
   { byCurrent, bySlope }: SurgeDrive,
-  wave: SampledWave,
-  t: number,
-  { z, slope }: SurgeStates,
+  current: number,
+  rise: number,
 ): void {
-  const [current, rise] = [wave.currentA[t]!, wave.slopeAPerS[t]!];
-  const row = t * count;
-  for (let k = 0; k < count; k++) {
-    const [a, b] = [byCurrent[k]!, bySlope[k]!];
-    if (stored[k] === 0) {
-      z[row + k] = -(a * current + b * rise) / lost[k]!;
-      slope[row + k] = (-a * rise) / lost[k]!;
-    } else slope[row + k] = (-a * current - b * rise - lost[k]! * z[row + k]!) / stored[k]!;
-  }
+  for (let k = 0; k < gain.length; k++)
+    z[row + k] = z[row + k]! - gain[k]! * (byCurrent[k]! * current + bySlope[k]! * rise);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { peakOf } from '../../src/surge/peak-of.ts';
-import { currentFigure, overTime, potentialFigure, surgeRun } from '../../src/surge/surge-run.ts';
+import { currentFigure, overTime, potentialFigure } from '../../src/surge/surge-figure.ts';
+import { surgeRun } from '../../src/surge/surge-run.ts';
 import type { Wave } from '../../src/surge/wave.ts';
 import { wave0p25x100, wave1x200, wave8x20, wave10x350 } from '../../src/surge/wave-presets.ts';
 import { random } from '../network/random.ts';

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type CutCourse, cutter } from '../../src/surge/cut-run.ts';
 import { peakOf } from '../../src/surge/peak-of.ts';
+import type { SurgeCourse } from '../../src/surge/surge-course.ts';
+import { currentFigure, overTime, potentialFigure } from '../../src/surge/surge-figure.ts';
 import { surgeImpedance } from '../../src/surge/surge-impedance.ts';
 import type { SurgeNetwork } from '../../src/surge/surge-network.ts';
-import { currentFigure, overTime, potentialFigure, type SurgeCourse, surgeRun } from '../../src/surge/surge-run.ts';
+import { surgeRun } from '../../src/surge/surge-run.ts';
 import { wave0p25x100, wave1p2x50, wave1x200, wave10x350 } from '../../src/surge/wave-presets.ts';
 import { random } from '../network/random.ts';
 import { caseNetwork, caseWave } from './case-network.ts';

@@ -1,7 +1,8 @@
 import { peakOf } from '../../src/surge/peak-of.ts';
+import { overTime, potentialFigure } from '../../src/surge/surge-figure.ts';
 import { type SurgeModes, surgeModes } from '../../src/surge/surge-modes.ts';
 import type { SurgeNetwork } from '../../src/surge/surge-network.ts';
-import { overTime, potentialFigure, surgeRun } from '../../src/surge/surge-run.ts';
+import { surgeRun } from '../../src/surge/surge-run.ts';
 import type { Wave } from '../../src/surge/wave.ts';
 
 /** Modes of a network that is sound; the test fails where it is refused. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { resistancesToEarth } from '../../src/currents/resistance.ts';
+import { currentFigure, overTime } from '../../src/surge/surge-figure.ts';
 import { surgeImpedance } from '../../src/surge/surge-impedance.ts';
 import type { SurgeNetwork } from '../../src/surge/surge-network.ts';
-import { currentFigure, overTime, surgeRun } from '../../src/surge/surge-run.ts';
+import { surgeRun } from '../../src/surge/surge-run.ts';
 import { wave1x200 } from '../../src/surge/wave-presets.ts';
 import { solve } from '../currents/networks.ts';
 import { random } from '../network/random.ts';

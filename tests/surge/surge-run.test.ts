@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { peakOf } from '../../src/surge/peak-of.ts';
-import { currentFigure, overTime, potentialFigure, type SurgeRun, surgeRun } from '../../src/surge/surge-run.ts';
+import { currentFigure, overTime, potentialFigure } from '../../src/surge/surge-figure.ts';
+import { type SurgeRun, surgeRun } from '../../src/surge/surge-run.ts';
 import { type CaseNetwork, caseNetwork, caseWave } from './case-network.ts';
 import { lightningCases } from './lightning-cases.ts';
 import { modesOf } from './modes-of.ts';
