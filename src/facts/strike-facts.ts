@@ -8,6 +8,7 @@ import { type StrikeAsk, type StrikeFigures, strikeFigures } from '../network/st
 import type { Site } from '../site/site.ts';
 
 export { unknownLevelV } from '../network/strike-fired.ts';
+export { heatAtLevels } from '../network/strike-heat.ts';
 
 /** One stroke of a site, as the network gives it; see `StrikeFigures`. */
 export type StrikeFacts = StrikeFigures;

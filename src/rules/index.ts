@@ -51,6 +51,8 @@ import { sheltersWithinReachBonded } from './one-earth/shelters-within-reach-bon
 import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-bond.ts';
 import type { Rule } from './rule.ts';
 import { arresterFitsPower } from './strike/arrester-fits-power.ts';
+import { onlyBondStandsStrike } from './strike/only-bond-stands-strike.ts';
+import { protectorLeadVolts } from './strike/protector-lead-volts.ts';
 
 /** The pack, in reading order. */
 export const rules = [
@@ -106,4 +108,6 @@ export const rules = [
   conditionSound,
   singlePointOfFailureJoint,
   arresterFitsPower,
+  onlyBondStandsStrike,
+  protectorLeadVolts,
 ] as readonly unknown[] as readonly Rule[];

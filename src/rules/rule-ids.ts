@@ -59,7 +59,10 @@ export const ruleIds = [
   'condition-sound',
   'single-point-of-failure-joint',
   // what a strike does
+  // what a strike does
   'arrester-fits-power',
+  'only-bond-stands-strike',
+  'protector-lead-volts',
 ] as const;
 
 export type RuleId = (typeof ruleIds)[number];

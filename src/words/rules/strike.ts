@@ -25,4 +25,43 @@ export const strike = {
       receives: 'Nothing on its line sends.',
     },
   },
+  'only-bond-stands-strike': {
+    title: 'A conductor that alone bonds what lightning strikes does not melt',
+    failTitle: '{at} melts in a strike, and is the only bond',
+    why: 'The least section that a code asks is for static and contact. One that carries all of a strong stroke and melts throws hot metal about and leaves the rest of the stroke to the feed lines and the house.',
+    met: 'It stands all of a first positive stroke of 100 kA 10/350 (2.5 MJ/ohm, levels III and IV) without melting, or it has a second bond beside it. What shields carry is not counted on.',
+    remedy: 'Replace {at} with {=6 AWG} copper or more, or run a second conductor of its own beside it.',
+    because: {
+      none: 'No conductor of a support or an antenna to the soil is in the file.',
+      shares: '{at} {at?is:are} not the only way: another bond takes its part.',
+      stands: '{at} {at?gets:get} hot but {at?does:do} not melt in a stroke of 100 kA 10/350.',
+      melts:
+        '{at}, {areaM2}, is the only bond of what lightning strikes there, and a stroke of 100 kA 10/350 melts it.',
+      'size unknown': 'Whether {at} {at?melts:melt} hangs on a section that is not known well enough.',
+      'measure it':
+        'Measure the bare metal of {at} across with a gauge, or read the print on its covering; type `wire:`.',
+      'metal unknown': 'The metal of {at} is not known.',
+      'look at it': 'Scratch or cut {at} at an end: copper or another metal; type it with `wire:`.',
+      'metal not listed': 'Nobody gives the constants by which the metal of {at} heats.',
+      'compare it': 'Lay copper beside {at}, or ask the maker what current it stands.',
+      'perhaps not alone':
+        '{at} {at?melts:melt} if it is the only bond, and whether there is a second one is not known.',
+      'look for second': 'Look at the ties that are typed as unknown at the foot of what {at} {at?bonds:bond}.',
+    },
+  },
+  'protector-lead-volts': {
+    title: 'Leads of protectors add little to what they let through',
+    failTitle: 'The lead of {at} adds more volts than it should',
+    why: 'What is behind a protector sees its level and, on top, the voltage along its lead: about a kilovolt for each metre in a surge that rises by 1 kA in a microsecond.',
+    met: 'At most 500 V along the lead at 1 kA/µs (8 kA 8/20), which is half a metre; of a lead without a known wire 1 µH/m is taken. An arrester bolted to its bar has no lead.',
+    remedy: 'Move {at} to its bar, bolted, or bring the bar to it: the line makes the way, not the lead.',
+    because: {
+      none: 'No bonded arrester is in the file.',
+      bolted: '{at} {at?is:are} fixed to {at?its:their} bar.',
+      short: 'The lead of {at} adds little.',
+      long: 'The lead of {at} adds {leadV} in a surge that rises by 1 kA in a microsecond.',
+      'lead unknown': 'How long the lead of {at} is, is not known.',
+      'measure it': 'Measure from the body of {at} to the bar along the wire; type `lead:`.',
+    },
+  },
 } as const satisfies Readonly<Record<string, RuleWords>>;
