@@ -20,6 +20,8 @@ import {
 const words = strikeReportWords.between;
 /** Rows of the table of worst differences; those asked for by name stand in it whatever their size. */
 const mostRows = 14;
+/** What is next to nothing is left to the matrix. */
+const leastV = 10;
 
 /** The worst of what people and cables join, in a sentence; nothing where no two things were looked at. */
 export function worstBlocks(view: StrikeView): readonly Block[] {
@@ -32,7 +34,7 @@ export function differenceBlocks(view: StrikeView): readonly Block[] {
   const between = betweenOf(view);
   if (between.length === 0) return outsideBlocks(view);
   const { page } = view;
-  const shown = between.filter((d, i) => i < mostRows || d.why === 'asked');
+  const shown = between.filter((d, i) => (i < mostRows && d.peakV >= leastV) || d.why === 'asked');
   return [
     minor(sayIn(page, words.heading)),
     ...tableIfAny({

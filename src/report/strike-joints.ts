@@ -7,6 +7,9 @@ import { ampereOf, byGreatest, captionOf, restBlocks, type StrikeView, volt } fr
 
 const words = strikeReportWords.joints;
 const mostRows = 14;
+/** A joint that carries less, or a core that sees less, is not told. */
+const leastA = 1;
+const leastV = 1;
 
 /** What stands across joints and heats them, which protectors conduct, and what reaches the core of each line. */
 export function jointBlocks(view: StrikeView): readonly Block[] {
@@ -23,7 +26,7 @@ function jointTable(view: StrikeView): readonly Block[] {
     (j) => j.id,
   );
   const sorted = [...byCurrent].sort((x, y) => (y.peakV ?? -1) - (x.peakV ?? -1));
-  const shown = sorted.slice(0, mostRows);
+  const shown = sorted.filter((j) => j.peakA >= leastA).slice(0, mostRows);
   const energy = (joule: number | null) => formatQuantity(joule, 'energy', 'si') ?? pageWords.page.unknown;
   return [
     ...tableIfAny({
@@ -39,7 +42,7 @@ function jointTable(view: StrikeView): readonly Block[] {
         ),
       ),
     }),
-    ...restBlocks(view, sorted.length, mostRows),
+    ...restBlocks(view, sorted.length, shown.length),
   ];
 }
 
@@ -54,7 +57,7 @@ function firedBlocks({ page, study, strike }: StrikeView): readonly Block[] {
 
 function coreTable(view: StrikeView): readonly Block[] {
   const sorted = byGreatest(
-    view.strike.cores,
+    view.strike.cores.filter((c) => c.peakV >= leastV),
     (c) => c.peakV,
     (c) => JSON.stringify([c.line, c.at]),
   );

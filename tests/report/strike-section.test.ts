@@ -222,6 +222,11 @@ describe('a difference of next to nothing', () => {
     const cells = tableOf(html, 'strike-1-matrix').flat();
     expect(cells.filter((c) => c === '&lt;0.01' || c === '<0.01')).toHaveLength(2);
     expect(textIn(html)).not.toMatch(/0\.0000/);
+    expect(tableOf(html, 'strike-1-differences').map(([pair]) => pair)).toEqual([
+      '9 tower | 15 entry',
+      '9 tower | 27 hf-radio',
+    ]);
+    expect(textIn(html)).toContain('The study file beside this page has all 3.');
   });
 });
 
@@ -271,6 +276,17 @@ describe('joints, protectors and cores', () => {
     const rows = tableOf(club, 'strike-1-joints');
     expect(rows[0]).toEqual(['55 clamp2', '3.9 kA', '74 V', '38 J']);
     expect(rows.at(-1)).toEqual(['45a c3:entry', '3.9 kA', 'unknown', 'unknown']);
+  });
+
+  it('leave out joints that carry nothing and cores that see nothing', () => {
+    const joints = [
+      { id: 'clamp2', peakA: 3e3, peakV: 30, energyJ: 3 },
+      { id: 'weld1', peakA: 1e-9, peakV: 0, energyJ: 0 },
+    ];
+    const html = withClub({ joints, cores: [{ line: 'line1', at: 'hf-radio', peakV: 0 }] });
+    expect(tableOf(html, 'strike-1-joints').map(([joint]) => joint)).toEqual(['55 clamp2']);
+    expect(textIn(html)).toContain('The study file beside this page has all 2.');
+    expect(html).not.toContain('id="strike-1-cores"');
   });
 
   it('say which protectors conduct and when, or that none does', () => {
