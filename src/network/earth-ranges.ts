@@ -83,16 +83,18 @@ interface Asked {
   readonly isFelt: readonly boolean[];
 }
 
-function matrix({ points, isFelt }: Asked, ground: Ground, side: Side): readonly (readonly number[])[] {
+function matrix({ points, isFelt }: Asked, ground: Ground, side: Side): RangedEarth['lowOhm'] {
   const solved = ground.together[side];
-  const indexes = points.map((p) => (solved === null ? undefined : ground.indexOf.get(p.id)));
-  const size = solved === null ? 0 : solved.aloneOhm.length;
+  // thousands of pieces that were not solved together feel nothing
+  if (solved === null) return points.map((p) => ownOhm(p, null, undefined, side));
+  const indexes = points.map((p) => ground.indexOf.get(p.id));
+  const size = solved.aloneOhm.length;
   return points.map((p, i) =>
     points.map((_, j) => {
       if (i === j) return ownOhm(p, solved, indexes[i], side);
       const [a, b] = [indexes[i], indexes[j]];
       const isCoupled = a !== undefined && b !== undefined && isFelt[i] === true && isFelt[j] === true;
-      return isCoupled ? solved!.resistanceOhm[a * size + b]! * sameLineShare(p, points[j]!, side) : 0;
+      return isCoupled ? solved.resistanceOhm[a * size + b]! * sameLineShare(p, points[j]!, side) : 0;
     }),
   );
 }
@@ -119,7 +121,10 @@ function pairsLeftOut({ points, isFelt }: Asked, { indexOf }: Ground): EarthRang
   const isPlain = (a: EarthPoint, b: EarthPoint): boolean =>
     [a, b].every((p) => p.alone.how === 'stated' && !indexOf.has(p.id));
   const felt = new Set(points.filter((_, i) => isFelt[i]));
-  const counted = points.filter((p) => p.certain === 'there' && p.alone.how !== 'unknown');
+  const counted = likePoints(
+    points.filter((p) => p.certain === 'there' && p.alone.how !== 'unknown'),
+    (p) => JSON.stringify([nameOf(p), p.bonded, felt.has(p), isPlain(p, p)]),
+  );
   const pairs = counted.flatMap((a, i) =>
     counted
       .slice(i + 1)
@@ -127,6 +132,16 @@ function pairsLeftOut({ points, isFelt }: Asked, { indexOf }: Ground): EarthRang
       .map((b) => [nameOf(a), nameOf(b)] as const),
   );
   return eachOnce(pairs);
+}
+
+/** The first of each sort: a wire has many pieces, and pairs of them are many more. */
+function likePoints(points: readonly EarthPoint[], sortOf: (p: EarthPoint) => string): readonly EarthPoint[] {
+  const first = new Map<string, EarthPoint>();
+  for (const p of points) {
+    const sort = sortOf(p);
+    if (!first.has(sort)) first.set(sort, p);
+  }
+  return [...first.values()];
 }
 
 /** A piece goes by the name of the whole. */
@@ -141,7 +156,8 @@ function eachOnce(pairs: EarthRanges['leftOut']): EarthRanges['leftOut'] {
 /** The same electrodes as if the soil joined none of them; every pair is named as left out. */
 export function withoutCoupling({ earth, leftOut }: EarthRanges, points: readonly EarthPoint[]): EarthRanges {
   const own = (matrix: RangedEarth['lowOhm']) => matrix.map((row, i) => (typeof row === 'number' ? row : row[i]!));
-  const pairs = eachOnce(points.flatMap((a, i) => points.slice(i + 1).map((b) => [nameOf(a), nameOf(b)] as const)));
+  const each = likePoints(points, nameOf);
+  const pairs = eachOnce(each.flatMap((a, i) => each.slice(i + 1).map((b) => [nameOf(a), nameOf(b)] as const)));
   return {
     earth: {
       nodes: earth.nodes,

@@ -1,4 +1,4 @@
-import type { RangedNetwork } from '../currents/bounds.ts';
+import type { RangedEarth, RangedNetwork } from '../currents/bounds.ts';
 import { resistancesToEarth } from '../currents/resistance.ts';
 import { solveNetwork } from '../currents/solve-network.ts';
 
@@ -20,14 +20,10 @@ export function uncoupledHigh(network: RangedNetwork, isPlaced: readonly boolean
     .slice(0, mostTried);
   const choices = [...(placed.length > 0 ? [placed] : []), ...single.map((i) => [i])];
   const bounds = choices.map((chosen) => {
-    const highOhm = earth.highOhm.map((row, i) => {
-      if (chosen.includes(i)) return typeof row === 'number' ? own.map((_, j) => (i === j ? row : 0)) : row;
-      return own.map((_, j) => (i === j ? Number.POSITIVE_INFINITY : ((row as readonly number[])[j] ?? 0)));
-    });
     const solved = solveNetwork({
       nodeCount,
       branches: branches.map((b) => ({ from: b.from, to: b.to, resistanceOhm: b.resistanceOhm.high })),
-      earth: { nodes: earth.nodes, resistanceOhm: highOhm },
+      earth: { nodes: earth.nodes, resistanceOhm: onlyOf(earth.highOhm, own, new Set(chosen)) },
     });
     return solved.ok ? resistancesToEarth(solved) : [];
   });
@@ -35,4 +31,16 @@ export function uncoupledHigh(network: RangedNetwork, isPlaced: readonly boolean
     const known = bounds.flatMap((of) => (of[node] == null ? [] : [of[node]]));
     return known.length === 0 ? Number.POSITIVE_INFINITY : Math.min(...known);
   });
+}
+
+/** The earth of some electrodes, as if the others were not there. */
+function onlyOf(
+  highOhm: RangedEarth['highOhm'],
+  own: readonly number[],
+  chosen: ReadonlySet<number>,
+): RangedEarth['highOhm'] {
+  const ownOf = (i: number): number => (chosen.has(i) ? own[i]! : Number.POSITIVE_INFINITY);
+  const rows = highOhm.filter((row) => typeof row !== 'number');
+  if (rows.length < highOhm.length) return own.map((_, i) => ownOf(i));
+  return rows.map((row, i) => (chosen.has(i) ? row : row.map((ohm, j) => (i === j ? ownOf(i) : ohm))));
 }
