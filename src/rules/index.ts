@@ -51,6 +51,7 @@ import { sheltersWithinReachBonded } from './one-earth/shelters-within-reach-bon
 import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-bond.ts';
 import type { Rule } from './rule.ts';
 import { arresterFitsPower } from './strike/arrester-fits-power.ts';
+import { boxesHeldTogether } from './strike/boxes-held-together.ts';
 import { onlyBondStandsStrike } from './strike/only-bond-stands-strike.ts';
 import { protectorLeadVolts } from './strike/protector-lead-volts.ts';
 
@@ -110,4 +111,5 @@ export const rules = [
   arresterFitsPower,
   onlyBondStandsStrike,
   protectorLeadVolts,
+  boxesHeldTogether,
 ] as readonly unknown[] as readonly Rule[];

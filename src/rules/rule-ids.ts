@@ -60,9 +60,11 @@ export const ruleIds = [
   'single-point-of-failure-joint',
   // what a strike does
   // what a strike does
+  // what a strike does
   'arrester-fits-power',
   'only-bond-stands-strike',
   'protector-lead-volts',
+  'boxes-held-together',
 ] as const;
 
 export type RuleId = (typeof ruleIds)[number];

@@ -64,4 +64,24 @@ export const strike = {
       'measure it': 'Measure from the body of {at} to the bar along the wire; type `lead:`.',
     },
   },
+  'boxes-held-together': {
+    title: 'Bonds hold boxes together that a signal line joins or a person reaches',
+    failTitle: 'The bonds do not hold {at} together in a strike',
+    why: 'Metal holds two boxes together in a slow fault; in a strike each metre of it has about a kilovolt for each kA/µs. The line that joins the boxes, or the hand that lies on both, then bridges what the bond does not hold.',
+    met: 'At most 2.5 kV between the two in the median first negative stroke into the highest support, in the likely soil: what the insulation of usual mains kit stands. A port stands less where its maker says so. What the panel and a box at the end of its mains cord differ by is not judged here; it is in the table of differences.',
+    remedy:
+      'Bring {at} to one bar by short wide leads of their own, with every line that joins them over that bar; or part the line by fibre.',
+    because: {
+      none: 'There is nothing to strike, or no two boxes that a signal line joins or a person reaches.',
+      held: 'The bonds hold {at} together.',
+      apart: '{at} come {peakV} apart in a median stroke: {wayM} of metal lie between the two.',
+      'no metal': '{at} come {peakV} apart in a median stroke: no metal joins the two.',
+      'no soil': 'Nothing is known of the soil, so no volts can be worked out.',
+      'type soil': 'Name the soil, such as `soil: {type: clay}`, or take a four-pin reading.',
+      'no figures': 'The volts of a strike cannot be worked out, because of {at}.',
+      'ask strike': '`evenground strike` says why, and what to type.',
+      'metal guessed': 'The volts hang on what is not known of {at}.',
+      'measure it': 'Measure the length of {at}, or look whether {at?it is:they are} tied; type what you find.',
+    },
+  },
 } as const satisfies Readonly<Record<string, RuleWords>>;
