@@ -32,7 +32,10 @@ type Difference = Strike['differences'][number];
 function ofStrike(strike: Strike, { site, sections }: Pick<Facts, 'site' | 'sections'>): readonly Verdict[] {
   if (strike.refused !== null) return ofRefused(strike.refused, sections);
   const isSignal = (line: string | null) => site.lines.find((l) => l.id === line)?.kind !== 'mains';
-  const touched = new Set([...site.equipment, ...site.bars].map((part) => part.id));
+  const supports = new Set(site.supports.map((support) => support.id));
+  // what stands on a support goes up with it: no bar holds it to the house
+  const boxes = site.equipment.filter((e) => !supports.has(e.on?.part ?? '')).map((e) => e.id);
+  const touched = new Set([...boxes, ...site.bars.map((bar) => bar.id)]);
   const asked = strike.differences.filter(
     ({ pair: { a, b, why, by } }) =>
       touched.has(a) && touched.has(b) && (why === 'reach' || (why === 'line' && isSignal(by))),
@@ -40,7 +43,10 @@ function ofStrike(strike: Strike, { site, sections }: Pick<Facts, 'site' | 'sect
   if (asked.length === 0) return nothingThere({ sections }, 'equipment');
   const guessed = guessedParts(strike, site.lines);
   if (guessed.length > 0) return [{ ...doubt('metal guessed', 'measure it'), at: guessed }];
-  return folded([...asked].sort((x, y) => volts(y) - volts(x)));
+  return folded(
+    [...asked].sort((x, y) => volts(y) - volts(x)),
+    new Set(boxes),
+  );
 }
 
 function ofRefused(refused: NonNullable<Strike['refused']>, sections: Facts['sections']): readonly Verdict[] {
@@ -79,8 +85,8 @@ function volts({ peak }: Difference): number {
   return Math.abs(peak.value);
 }
 
-/** A box that is over against several others is one finding: the worst leads, the others of it stand beneath. */
-function folded(worstFirst: readonly Difference[]): readonly Verdict[] {
+/** A box that is over against several others is one finding: the worst leads, the others of it stand beneath. A bar is no box. */
+function folded(worstFirst: readonly Difference[], boxes: ReadonlySet<string>): readonly Verdict[] {
   const leadingOf = new Map<string, string>();
   return worstFirst.map((difference): Verdict => {
     const at = [difference.pair.a, difference.pair.b];
@@ -89,7 +95,7 @@ function folded(worstFirst: readonly Difference[]): readonly Verdict[] {
     if (peakV <= withstandV) return { is: 'met', at, because: { key: 'held' }, measured };
     const under = at.map((id) => leadingOf.get(id)).find((id) => id !== undefined);
     const leading = under ?? `boxes-held-together:${at.join('+')}`;
-    for (const id of at) if (!leadingOf.has(id)) leadingOf.set(id, leading);
+    for (const id of at) if (boxes.has(id) && !leadingOf.has(id)) leadingOf.set(id, leading);
     const values = { peakV, wayM: difference.wayM };
     const parent = under === undefined ? {} : { under };
     if (!Number.isFinite(difference.wayM))

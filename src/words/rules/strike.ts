@@ -68,7 +68,7 @@ export const strike = {
     title: 'Bonds hold boxes together that a signal line joins or a person reaches',
     failTitle: 'The bonds do not hold {at} together in a strike',
     why: 'Metal holds two boxes together in a slow fault; in a strike each metre of it has about a kilovolt for each kA/µs. The line that joins the boxes, or the hand that lies on both, then bridges what the bond does not hold.',
-    met: 'At most 2.5 kV between the two in the median first negative stroke into the highest support, in the likely soil: what the insulation of usual mains kit stands. A port stands less where its maker says so. What the panel and a box at the end of its mains cord differ by is not judged here; it is in the table of differences.',
+    met: 'At most 2.5 kV between the two in the median first negative stroke into the highest support, in the likely soil: what the insulation of usual mains kit stands. A port stands less where its maker says so. What stands on a support, and what the panel and a box at the end of its mains cord differ by, are not judged here; they are in the table of differences.',
     remedy:
       'Bring {at} to one bar by short wide leads of their own, with every line that joins them over that bar; or part the line by fibre.',
     because: {

@@ -70,7 +70,10 @@ describe('what is not asked', () => {
 
 /** Figures handed in as the network would give them; a site of three boxes. */
 function judge(differences: readonly (readonly [a: string, b: string, volt: number])[]) {
-  const { site } = readSite(text('  x: {kind: computer}\n  y: {kind: modem}\n'), 'x');
+  const { site } = readSite(
+    text('  x: {kind: computer}\n  y: {kind: modem}\n  lamp: {kind: camera, on: mast@top}\n'),
+    'x',
+  );
   const pairs = differences.map(([a, b, value]) => ({
     pair: { a, b, why: 'reach', by: null },
     peak: { value, atS: 1e-6 },
@@ -100,5 +103,17 @@ test('a box that is over against several others leads with the worst of them', (
     ['not met', 'x y', null],
     ['not met', 'radio x', 'boxes-held-together:x+y'],
     ['met', 'radio y', null],
+  ]);
+});
+
+test('over against one bar, two boxes are two findings; a box on the mast is not asked', () => {
+  const two = judge([
+    ['bar', 'x', 3000],
+    ['bar', 'y', 9000],
+    ['bar', 'lamp', 90000],
+  ]);
+  expect(two.map(([is, at, under]) => [is, at, under])).toEqual([
+    ['not met', 'bar y', null],
+    ['not met', 'bar x', null],
   ]);
 });
