@@ -1,6 +1,7 @@
 import type { ImageSet, SoilImages } from '../soil/layer-images.ts';
 import { layerAt } from '../soil/layered-soil.ts';
 import type { SoilPoint } from './body.ts';
+import { farAndNear } from './far-bodies.ts';
 import type { Segments } from './segments.ts';
 import type { SolvedBodies } from './solve-bodies.ts';
 import { type SurfaceKernel, surfaceKernels } from './surface-kernel.ts';
@@ -41,9 +42,15 @@ export function surfacePotential(solved: SolvedBodies, bodyV: ArrayLike<number>,
   const currents = segmentCurrents(solved, bodyV);
   const { images, segments } = solved;
   const potential = new Float64Array(placesM.length / 2);
-  for (let j = 0; j < segments.count; j++) {
-    const ampere = currents[j]!;
-    if (ampere === 0) continue;
+  const { far, near } = farAndNear(solved, currents, placesM);
+  const kernels = surfaceKernels(images);
+  for (const { ampere, atM, layer } of far) {
+    const points = { placesM: Float64Array.of(atM[0], atM[1]), kernels: [kernels(layer, atM[2])] };
+    for (let p = 0; p < potential.length; p++) {
+      potential[p]! += ampere * ohmOfPoints(points, placesM[2 * p]!, placesM[2 * p + 1]!);
+    }
+  }
+  for (const j of near) {
     const points = pointsOf(segments, images, j);
     for (let p = 0; p < potential.length; p++) {
       const [east, north] = [placesM[2 * p]!, placesM[2 * p + 1]!];
@@ -52,7 +59,7 @@ export function surfacePotential(solved: SolvedBodies, bodyV: ArrayLike<number>,
         halvings > mostHalvings
           ? segmentOhm(segments, images.between(segments.layer[j]!, 0), j, [east, north, 0])
           : ohmOfPoints(points(halvings), east, north);
-      potential[p]! += ampere * ohm;
+      potential[p]! += currents[j]! * ohm;
     }
   }
   const [least, most] = [Math.min(0, ...Array.from(bodyV)), Math.max(0, ...Array.from(bodyV))];

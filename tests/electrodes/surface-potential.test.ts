@@ -223,6 +223,33 @@ describe('potential of many places of the surface', () => {
     }
   });
 
+  it.each([
+    [[100], []],
+    [[10, 1e5], [0.3]],
+    [[1e5, 10], [0.3]],
+    [[300, 60], [2]],
+  ] as const)('far bodies count as points, to 3e-5 of the rise: %j ohm m, %j m', (ohmM, thickM) => {
+    const far: readonly Body[] = [
+      rod(3, 0.008),
+      rod(3, 0.008, 90),
+      { runs: [run([60, -200, 0.5], [64, -204, 0.5], 0.004)] },
+      { runs: [run([0, 300, 0.1], [2, 305, 2.4], 0.004)] },
+    ];
+    const answer = solved(far, layered(ohmM, thickM));
+    // the last two float: what they take in at one end leaves by the other
+    const [a, b] = [answer.resistanceOhm.subarray(8, 12), answer.resistanceOhm.subarray(12, 16)];
+    const scale = answer.resistanceOhm[0]!;
+    for (const bodyV of [
+      [1, 1, 1, 1],
+      [1, 0, a[0]! / scale, b[0]! / scale],
+    ]) {
+      const each = potentialAt(answer, bodyV, Float64Array.from(places.flatMap((place) => [...place, 0])));
+      onSurface(answer, bodyV).forEach((volt, p) => {
+        expect(Math.abs(volt - each[p]!)).toBeLessThan(3e-5);
+      });
+    }
+  });
+
   it('is never above the metal, nor below remote earth, even over a rod cut coarsely', () => {
     const answer = solved([rod(2.4, 0.008), rod(2.4, 0.008, 30)], layered([110, 60], [1.8]), {
       cutting: () => 4,
