@@ -1,6 +1,7 @@
 import type { RangedEarth } from '../currents/bounds.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
 import type { Interval } from '../units/interval.ts';
+import { lazily } from '../units/lazily.ts';
 import type { AloneOhm } from './alone-ohm.ts';
 import { type Certain, isThere, type Side } from './certain.ts';
 import type { Ground } from './ground.ts';
@@ -51,12 +52,12 @@ export function earthRanges(points: readonly EarthPoint[], ground: Ground): Eart
   const isFelt = points.map((p) => feltThroughSoil(p, points, ground));
   const matrixAt = (side: Side) => matrix({ points, isFelt }, ground, side);
   return {
-    earth: {
-      nodes: points.map((p) => p.node),
-      lowOhm: matrixAt('low'),
-      highOhm: matrixAt('high'),
-      nominalOhm: isKnown ? matrixAt('likely') : null,
-    },
+    earth: lazily<RangedEarth>({
+      nodes: () => points.map((p) => p.node),
+      lowOhm: () => matrixAt('low'),
+      highOhm: () => matrixAt('high'),
+      nominalOhm: () => (isKnown ? matrixAt('likely') : null),
+    }),
     leftOut: pairsLeftOut({ points, isFelt }, ground),
     isFelt,
   };

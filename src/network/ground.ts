@@ -119,10 +119,7 @@ function optionsOf(bodies: number): SolveOptions {
  * All in the soil of least resistivity, without what may not be there in the others: even metal that nothing is tied to
  * carries current along and lowers what the rest has.
  */
-function solvedTogether(
-  placed: readonly PlacedBody[],
-  images: EnclosingSoils | null,
-): Pick<Ground, 'together' | 'refused' | 'errorShare'> {
+function solvedTogether(placed: readonly PlacedBody[], images: EnclosingSoils | null): Solved {
   const none = { low: null, likely: null, high: null };
   if (images === null || placed.length === 0) return { together: none, refused: null, errorShare: 0 };
   let refused: Ground['refused'] = null;
@@ -139,12 +136,24 @@ function solvedTogether(
     refused = { reason: solved.reason, at: placed[there[solved.body]!]!.part };
     return null;
   };
-  const together = {
-    low: solve(images.low, 'low'),
-    likely: solve(images.likely, 'likely'),
-    high: solve(images.high, 'high'),
-  };
-  const shown = together.likely ?? together.high ?? together.low;
-  const errorShare = shown === null ? 0 : Math.max(aloneErrorShare, shown.togetherHalvingShare);
-  return { together, refused, errorShare };
+  const together = lazily<Ground['together']>({
+    low: () => solve(images.low, 'low'),
+    likely: () => solve(images.likely, 'likely'),
+    high: () => solve(images.high, 'high'),
+  });
+  // both ask for all three sides
+  const all = () => [together.likely, together.high, together.low];
+  return lazily<Solved>({
+    together: () => together,
+    refused: () => {
+      all();
+      return refused;
+    },
+    errorShare: () => {
+      const shown = all().find((solved) => solved !== null);
+      return shown == null ? 0 : Math.max(aloneErrorShare, shown.togetherHalvingShare);
+    },
+  });
 }
+
+type Solved = Pick<Ground, 'together' | 'refused' | 'errorShare'>;

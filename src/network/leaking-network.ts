@@ -1,5 +1,7 @@
 import type { RangedBranch } from '../currents/bounds.ts';
 import { middle, scale } from '../units/interval.ts';
+import { lazily } from '../units/lazily.ts';
+import type { AloneOhm } from './alone-ohm.ts';
 import type { Side } from './certain.ts';
 import type { GroupNetwork } from './dc-network.ts';
 import type { EarthPoint } from './earth-ranges.ts';
@@ -196,11 +198,12 @@ function piecePoint(
 ): EarthPoint {
   const index = indexOf.get(id)!;
   const own = (side: Side) => together[side]?.aloneOhm[index] ?? null;
-  const [low, likely, high] = [own('low'), own('likely'), own('high')];
-  const ohm =
-    low === null
-      ? null
-      : { low: low * share.low, value: likely, high: high === null ? Number.POSITIVE_INFINITY : high * share.high };
+  // worked out side by side: a strike asks for one of them
+  const ohm = lazily<NonNullable<AloneOhm['ohm']>>({
+    value: () => own('likely'),
+    low: () => (own('low') ?? 0) * share.low,
+    high: () => (own('high') ?? Number.POSITIVE_INFINITY) * share.high,
+  });
   const { resistanceOhm, nominalOhm } = ofPiece;
   const evenOhm = { low: sixth(resistanceOhm.low), likely: sixth(nominalOhm), high: sixth(resistanceOhm.high) };
   return {

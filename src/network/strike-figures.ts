@@ -6,6 +6,8 @@ import { overTime, potentialFigure } from '../surge/surge-figure.ts';
 import type { SurgeRun } from '../surge/surge-run.ts';
 import { waveFigures } from '../surge/wave-figures.ts';
 import { wave10x350 } from '../surge/wave-presets.ts';
+import { lazily } from '../units/lazily.ts';
+import { once } from '../units/once.ts';
 import type { Side } from './certain.ts';
 import type { Ground } from './ground.ts';
 import { metalDistance } from './metal-distance.ts';
@@ -106,7 +108,12 @@ export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk
     const run = strikeOn(bonded, ground, side, { point, stroke, named });
     return run.ok ? [run] : [];
   });
-  return { ...worked(bonded, likely, others, { ask, stroke }), at: point.text, stroke, refused: null };
+  return lazily<StrikeFigures>({
+    at: () => point.text,
+    stroke: () => stroke,
+    refused: () => null,
+    ...worked(bonded, likely, others, { ask, stroke }),
+  });
 }
 
 type Worked = Omit<StrikeFigures, 'at' | 'stroke' | 'refused'>;
@@ -116,42 +123,43 @@ function worked(
   likely: Known,
   others: readonly Known[],
   { ask, stroke }: { readonly ask: StrikeAsk; readonly stroke: StrikeStroke },
-): Worked {
+): { readonly [Name in keyof Worked]: () => Worked[Name] } {
   const { run, network } = likely;
-  const carried = strikeCarried(network, run);
-  const slow = ask.detail ? slowShares(likely) : new Map<string, number>();
+  const carried = once(() => strikeCarried(network, run));
+  const slow = once(() => (ask.detail ? slowShares(likely) : new Map<string, number>()));
   const isJoint = (part: string) =>
     bonded.graph.hasNode(part) && bonded.graph.getNodeAttribute(part, 'kind') === 'joint';
   return {
-    peaks: peaksOf(bonded, likely),
-    differences: differencesOf(bonded, likely, others, ask),
-    conductors: carried
-      .filter(({ part }) => !isJoint(part) && bonded.metal.index.parts.has(part))
-      .map(({ part, peak, actionA2s }) => {
-        const wire = bonded.site.conductors.find((c) => c.id === part)?.wire ?? null;
-        const share = slow.get(part);
-        return {
-          part,
-          peak,
-          actionA2s,
-          heat: strikeHeat(wire, actionA2s),
-          levels: share === undefined ? [] : heatAtLevels(wire, share),
-        };
-      }),
-    joints: carried.filter(({ part }) => isJoint(part)),
-    electrodes: strikeIntoSoil(network, run),
-    cores: strikeCores(network, run),
-    fired: strikeFired(bonded.site, network, run, likely.places),
-    failures: ask.detail ? failuresOf(bonded, likely, carried, stroke) : [],
-    traces: tracesOf(bonded, likely),
-    taken: strikeTaken(bonded, network),
-    solve: {
+    peaks: () => peaksOf(bonded, likely),
+    differences: () => differencesOf(bonded, likely, others, ask),
+    conductors: () =>
+      carried()
+        .filter(({ part }) => !isJoint(part) && bonded.metal.index.parts.has(part))
+        .map(({ part, peak, actionA2s }) => {
+          const wire = bonded.site.conductors.find((c) => c.id === part)?.wire ?? null;
+          const share = slow().get(part);
+          return {
+            part,
+            peak,
+            actionA2s,
+            heat: strikeHeat(wire, actionA2s),
+            levels: share === undefined ? [] : heatAtLevels(wire, share),
+          };
+        }),
+    joints: () => carried().filter(({ part }) => isJoint(part)),
+    electrodes: () => strikeIntoSoil(network, run),
+    cores: () => strikeCores(network, run),
+    fired: () => strikeFired(bonded.site, network, run, likely.places),
+    failures: () => (ask.detail ? failuresOf(bonded, likely, carried(), stroke) : []),
+    traces: () => tracesOf(bonded, likely),
+    taken: () => strikeTaken(bonded, network),
+    solve: () => ({
       branches: network.branches.length,
       loops: run.modes.count,
       steps: run.wave.timesS.length - 1,
       errorShare: run.errorShare,
       energyShare: run.energyShare,
-    },
+    }),
   };
 }
 
