@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -115,6 +115,7 @@ describe('what the tutorial says that is found', () => {
 describe('the commands of the tutorial', () => {
   const evenground = buildCommand();
   const folder = mkdtempSync(join(tmpdir(), 'evenground-tutorial-'));
+  cpSync('examples', join(folder, 'examples'), { recursive: true });
   afterAll(() => {
     evenground.remove();
     rmSync(folder, { recursive: true, force: true });
