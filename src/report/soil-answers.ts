@@ -62,6 +62,7 @@ function depthTables(page: PageContext, curves: readonly Alike<StudyDepthCurve>[
     const list = all.map((a) => partNames(page, a.electrodes)).join('; ');
     return tableIfAny({
       id: `soil-depth-${i + 1}`,
+      look: 'wide',
       caption: sayIn(page, words.depth.caption, { list }),
       head: [words.depth.condition, ...lengths.map((lengthM) => figure(page, lengthM, 'length'))],
       rows,

@@ -98,6 +98,7 @@ export function electrodeBlocks(page: PageContext): readonly Block[] {
     const head = some.map((c) => conditionName(c.id));
     return tableIfAny({
       id: `soil-electrodes-${i + 1}`,
+      look: 'wide',
       caption: captionOf(page, caption, i),
       head: [sayIn(page, electrode), ...(hasNow ? [within] : []), ...head],
       rows: ids.map((id) =>
