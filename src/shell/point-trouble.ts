@@ -1,7 +1,7 @@
 import type { AskedTrouble } from '../bonding/asked-nodes.ts';
 import { type FailTrouble, failingNames } from '../bonding/without.ts';
 import type { PointRef, Site } from '../site/site.ts';
-import { speechOf } from '../study/run-study.ts';
+import { speechOf } from '../study/speech-of.ts';
 import { nearName } from '../units/near-name.ts';
 import { say } from '../words/say.ts';
 import { failTroubleWords, pointTroubleWords } from '../words/way-words.ts';
