@@ -33,9 +33,9 @@ const widthMm = 180;
 /** Map at the left; at its right the curve along the line, and below that the legend. */
 const mapMm = 119;
 const rightMm = 124;
-const profile: Rect = { x: rightMm + 9, y: 6, width: widthMm - rightMm - 11, height: 34 };
-const legendTopMm = 55;
-const barsMm = 26;
+const profile: Rect = { x: rightMm + 9, y: 6, width: widthMm - rightMm - 11, height: 30 };
+const legendTopMm = 49;
+const barsMm = 18;
 const arrowAt: Point = [mapMm - 10, 11];
 
 /**
@@ -145,8 +145,8 @@ function underMap(scale: PlanScale, surface: StudySurface, speech: Speech) {
   const inInches = speech.unitsFirst === 'us' && scale.ratio % 12 === 0;
   const condition = say(words.condition, { condition: conditionName(surface.condition) }, speech);
   const says = [say(inInches ? words.scaleInches : words.scale, values, speech), condition];
-  const lines = says.map((t, i) => text(t, { x: 2, y: top + 15.4 + i * 4, 'font-size': 2.6, fill: ink }));
-  return [...scaleBars([2, top], scale.ratio), ...lines];
+  const lines = says.map((t, i) => text(t, { x: 2, y: top + 8.6 + i * 3.8, 'font-size': 2.6, fill: ink }));
+  return [...scaleBars([2, top], scale.ratio, [60, 0]), ...lines];
 }
 
 function describe(surface: StudySurface, contours: readonly PaperContour[], speech: Speech): string {

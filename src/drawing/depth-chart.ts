@@ -25,7 +25,7 @@ const words = soilDrawingWords.depth;
 /** Two charts stand side by side on a sheet of paper. */
 const widthMm = 88;
 const namesMm = 21;
-const plot: Rect = { x: 14, y: 9, width: widthMm - 14 - namesMm, height: 48 };
+const plot: Rect = { x: 14, y: 9, width: widthMm - 14 - namesMm, height: 40 };
 const underMm = 11;
 
 /**

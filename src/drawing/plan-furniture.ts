@@ -28,9 +28,9 @@ export function northArrow([x, y]: Point, northDeg: number): readonly Svg[] {
 
 const longestBarMm = 48;
 
-/** Two scale bars, one under the other: metres and feet. */
-export function scaleBars([x, y]: Point, ratio: number): readonly Svg[] {
-  return [...scaleBar([x, y], ratio, 1, 'm'), ...scaleBar([x, y + 7.5], ratio, footM, 'ft')];
+/** Two scale bars: metres, and feet so far from it, one under the other unless told. */
+export function scaleBars([x, y]: Point, ratio: number, [right, down]: Point = [0, 7.5]): readonly Svg[] {
+  return [...scaleBar([x, y], ratio, 1, 'm'), ...scaleBar([x + right, y + down], ratio, footM, 'ft')];
 }
 
 function scaleBar([x, y]: Point, ratio: number, unitM: number, unit: string): readonly Svg[] {

@@ -16,7 +16,7 @@ const words = soilDrawingWords.spacing;
 /** Two charts stand side by side on a sheet of paper. */
 const widthMm = 88;
 const namesMm = 21;
-const plot: Rect = { x: 11, y: 9, width: widthMm - 11 - namesMm, height: 48 };
+const plot: Rect = { x: 11, y: 9, width: widthMm - 11 - namesMm, height: 40 };
 const size = 2.7;
 /** Two that do not feel each other have half the resistance of one. */
 const halfShare = 0.5;
