@@ -35,13 +35,20 @@ export function clampLoop(
   if (![clampedOhm, ...otherOhm].every((ohm) => ohm > 0) || !(bondOhm >= 0)) {
     throw new RangeError('a resistance to earth is above 0 ohm');
   }
-  if (otherOhm.length === 0) return { readsOhm: null, traps: ['no-loop'] };
-  const readsOhm = clampedOhm + 1 / otherOhm.reduce((sum, ohm) => sum + 1 / ohm, 0) + bondOhm;
-  const traps: ClampTrap[] = [];
-  if (otherOhm.length === 1) traps.push('sum-of-two');
-  if (looksLikeMetal(readsOhm)) traps.push('metal-loop');
-  if (nearest !== null && nearest < 1) traps.push('too-near');
-  return { readsOhm, traps };
+  const readsOhm =
+    otherOhm.length === 0 ? null : clampedOhm + 1 / otherOhm.reduce((sum, ohm) => sum + 1 / ohm, 0) + bondOhm;
+  return { readsOhm, traps: trapsOfClamp(readsOhm, otherOhm.length, nearest) };
+}
+
+/** The same of a reading (ohm; null: over range) round the lead of an electrode with so many others on its group. */
+export function trapsOfClamp(readsOhm: number | null, others: number, nearest: number | null): readonly ClampTrap[] {
+  const isMetal = readsOhm !== null && looksLikeMetal(readsOhm);
+  if (others === 0) return isMetal ? ['metal-loop'] : ['no-loop'];
+  return [
+    ...(others === 1 ? (['sum-of-two'] as const) : []),
+    ...(isMetal ? (['metal-loop'] as const) : []),
+    ...(nearest !== null && nearest < 1 ? (['too-near'] as const) : []),
+  ];
 }
 
 /** Whether a reading is so low that the loop is likely metal alone: a ring, a tower leg, a cable trench. */

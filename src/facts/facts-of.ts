@@ -5,6 +5,7 @@ import { conditionAsIs, earthConditions } from '../network/earth-conditions.ts';
 import type { Ground } from '../network/ground.ts';
 import { jointOhm } from '../network/joint-ohm.ts';
 import { measuredSoil } from '../network/measured-soil.ts';
+import { readingTraps } from '../network/reading-traps.ts';
 import { siteSounding } from '../network/site-sounding.ts';
 import { noAnswers, soilAnswers } from '../network/soil-answers.ts';
 import { transferredShares } from '../network/transferred-shares.ts';
@@ -54,6 +55,7 @@ function groundFacts(run: BondingRun, ground: Ground, dc: DcRun, seasons: boolea
     conditions,
     transferred: transferredShares(bonding.groups, ground),
     measured: measuredSoil(site, ground),
+    traps: readingTraps(run),
     sounding: seasons || ground.soil?.from !== 'typed' ? siteSounding(site) : null,
     answers: seasons ? soilAnswers(run, conditions) : noAnswers,
   };

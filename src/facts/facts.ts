@@ -10,6 +10,7 @@ import type { Wire } from '../materials/wire.ts';
 import type { AloneOhm } from '../network/alone-ohm.ts';
 import type { EarthCondition } from '../network/earth-conditions.ts';
 import type { MeasuredSoil } from '../network/measured-soil.ts';
+import type { ReadingTrap } from '../network/reading-traps.ts';
 import type { SiteSounding } from '../network/site-sounding.ts';
 import type { SoilAnswers } from '../network/soil-answers.ts';
 import type { TransferredShare } from '../network/transferred-shares.ts';
@@ -149,6 +150,8 @@ export interface GroundFacts {
   readonly transferred: readonly TransferredShare[];
   /** What electrodes measured alone say of the soil. */
   readonly measured: MeasuredSoil;
+  /** Readings that are not what they look like. */
+  readonly traps: readonly ReadingTrap[];
   /** The four-pin readings; null: there are none, or the soil was typed and only a page shows them. */
   readonly sounding: SiteSounding | null;
   /** What only a page shows: curves and the surface. */

@@ -13,6 +13,7 @@ export function hasSoil({ earth }: Study): boolean {
   const lists = [
     earth.soilOfElectrodes,
     earth.contradictions,
+    earth.readingTraps,
     earth.transferred,
     earth.depthCurves,
     earth.spacingGains,
@@ -41,12 +42,12 @@ export function soilSection(page: PageContext): Section {
 }
 
 function measuredBlocks(page: PageContext): readonly Block[] {
-  const { soilOfElectrodes, contradictions } = page.study.earth;
+  const { soilOfElectrodes, readingTraps, contradictions } = page.study.earth;
   const words = soilWords.measured;
   return [
     ...listUnder(
       sayIn(page, words.heading),
-      soilOfElectrodes.map((s) => s.text),
+      [...soilOfElectrodes, ...readingTraps].map((s) => s.text),
     ),
     ...listUnder(
       words.contradictions,

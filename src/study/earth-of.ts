@@ -4,7 +4,7 @@ import { middle } from '../units/interval.ts';
 import { groundWords } from '../words/ground-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import { earthSolve } from './earth-solve.ts';
-import { sayContradiction, soilOfElectrode } from './say-measured-soil.ts';
+import { sayContradiction, sayTrap, soilOfElectrode } from './say-measured-soil.ts';
 import { soilFitOf } from './soil-fit-of.ts';
 import type { Study } from './study.ts';
 import type { Bounded, StudyEarthCondition, StudyLayer } from './study-earth.ts';
@@ -46,6 +46,7 @@ export function earthOf(facts: Asked, speech: Speech): Study['earth'] {
         : soilFitOf(ground.sounding, ground.conditions[0]!.ground.soil?.from === 'readings', speech),
     soilOfElectrodes: ground.measured.ofElectrodes.map((m) => soilOfElectrode(m, speech)),
     contradictions: ground.measured.contradictions.map((c) => ({ at: c.at, text: sayContradiction(c, speech) })),
+    readingTraps: ground.traps.map((t) => ({ reading: t.reading, at: t.at, text: sayTrap(t, speech) })),
     transferred: ground.transferred.map((t) => ({ ...t, share: bounded(t.share)! })),
     depthCurves: ground.answers.depthCurves.map((c) => ({
       ...c,

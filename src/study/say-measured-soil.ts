@@ -39,6 +39,12 @@ export function sayContradiction(c: Measured['contradictions'][number], speech: 
   return say(words.noUniformDrop, { ...values, dropM: drop.depthM, dropOhmM: twoDigits(drop.lowerOhmM) }, speech);
 }
 
+/** Why a reading is no resistance to earth, and what to do. */
+export function sayTrap({ reading, at, trap }: GroundFacts['traps'][number], speech: Speech): string {
+  const traps: Readonly<Record<typeof trap, string>> = groundWords.traps;
+  return say(traps[trap], { reading, at }, speech);
+}
+
 function twoDigits(figure: number): number {
   return Number(figure.toPrecision(2));
 }

@@ -344,6 +344,8 @@ export interface Study {
     readonly soilOfElectrodes: readonly StudySoilOfElectrode[];
     /** Readings that no one soil can give, each in a sentence. */
     readonly contradictions: readonly { readonly at: readonly string[]; readonly text: string }[];
+    /** Readings that are not the resistance to earth that they look like. */
+    readonly readingTraps: readonly { readonly reading: string; readonly at: string; readonly text: string }[];
     readonly transferred: readonly StudyTransferred[];
     readonly depthCurves: readonly StudyDepthCurve[];
     readonly spacingGains: readonly StudySpacingGain[];

@@ -72,4 +72,23 @@ export const groundWords = {
     notTaken:
       '{electrode} was read as {measuredOhm}, and the soil as it is taken gives {computedOhm}: the reading counts, and the soil is another one there.',
   },
+  /** Why a reading is not the resistance to earth that it looks like. */
+  traps: {
+    'no-loop':
+      '{reading}: a clamp reads a loop, and nothing else in the soil is tied to {at} here, so its figure is no resistance to [ground].',
+    'sum-of-two':
+      '{reading}: with one other [electrode] in the loop a clamp reads both one after the other; {at} itself has less.',
+    'metal-loop':
+      '{reading}: below 1 ohm a clamp has most likely read a loop of metal alone. That shows that {at} is tied, and says nothing of the soil.',
+    'too-near':
+      '{reading}: the [electrode] nearest to {at} stands nearer than the longer of the two is long, where a clamp reads low.',
+    'no-rise':
+      '{reading}: its figures at 20, 40 and 60 % of the way to the current probe do not rise from {at} outwards. A probe had bad contact, or metal lies along the line: read again in another direction.',
+    'slope-low':
+      '{reading}: its figures at 20, 40 and 60 % of the way to the current probe level off more than the slope method is good for. Set the probes again, in another direction.',
+    'slope-high':
+      '{reading}: its figures at 20, 40 and 60 % of the way to the current probe still rise too steeply: the current probe stands too near {at}. Set it farther away.',
+    'probes-disagree':
+      '{reading}: its figures at 52, 62 and 72 % of the way to the current probe lie more than 5 % apart, so that none is that of {at} (practice, from memory). Set the current probe farther away.',
+  },
 } as const;

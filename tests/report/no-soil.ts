@@ -4,6 +4,7 @@ export const noSoil = {
   soilFit: null,
   soilOfElectrodes: [],
   contradictions: [],
+  readingTraps: [],
   transferred: [],
   depthCurves: [],
   spacingGains: [],

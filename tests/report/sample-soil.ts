@@ -200,6 +200,7 @@ export const clubSoil: Pick<Earth, keyof typeof noSoil> = {
       text: 'water-pipe was read as 12 to 14 ohm: in soil alike all through that would be 72 to 84 ohm m.',
     },
   ],
+  readingTraps: [],
   contradictions: [
     {
       at: ['E-shack'],

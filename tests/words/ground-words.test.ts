@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import { clampTraps } from '../../src/electrodes/clamp-loop.ts';
 import { groundWords } from '../../src/words/ground-words.ts';
 import { soilCommandWords } from '../../src/words/soil-command-words.ts';
 import { soilFitWords } from '../../src/words/soil-fit-words.ts';
@@ -29,6 +30,7 @@ function textsOfMember(file: string, owner: string, member: string): readonly st
 const sorted = (texts: Iterable<string>) => [...texts].sort();
 const troubles = textsOfMember('src/electrodes/body-troubles.ts', 'BodyTrouble', 'key');
 const unsolved = textsOfMember('src/electrodes/solve-bodies.ts', 'UnsolvedBodies', 'reason');
+const traps = [...textsOfMember('src/electrodes/slope-method.ts', 'SlopeAnswer', 'reason'), ...clampTraps];
 const fitReasons = textsOfMember('src/soil/sounding-fit.ts', 'FitReason', 'key');
 
 describe('reasons of the soil that reach a page', () => {
@@ -36,11 +38,13 @@ describe('reasons of the soil that reach a page', () => {
     expect(troubles).toContain('shorter-than-radius');
     expect(unsolved).toContain('too many segments');
     expect(fitReasons).toContain('misfit');
+    expect(traps).toEqual(expect.arrayContaining(['slope-high', 'metal-loop']));
   });
 
   it('have a sentence each, and there is none that nothing gives', () => {
     const keys = new Set([...troubles, ...unsolved, 'soil out of reach']);
     expect(sorted(Object.keys(groundWords.unsolved))).toEqual(sorted(keys));
+    expect(sorted(Object.keys(groundWords.traps))).toEqual(sorted([...traps, 'probes-disagree']));
     expect(sorted(Object.keys(soilFitWords.reasons))).toEqual(sorted(new Set(fitReasons)));
   });
 });
