@@ -21,7 +21,8 @@ export function cutStep({ count, stored, lost }: SurgeModes, stepS: number): Cut
     const gain = stepS / stored[k]!;
     radauPoints.forEach((point, s) => {
       const x = point * gain * lost[k]!;
-      const [zero, one, two] = decayMoments(x);
+      const moments = decayMoments(x, 3);
+      const [zero, one, two] = [moments[0]!, moments[1]!, moments[2]!];
       kept[s]![k] = Math.exp(-x);
       radauParabolas.forEach(([c0, c1, c2], p) => {
         answer[3 * s + p]![k] = gain * point * (c0 * zero + c1 * point * one + c2 * point * point * two);

@@ -24,7 +24,8 @@ export function modeStep({ count, stored, lost }: SurgeModes, stepS: number): Mo
     }
     const gain = stepS / stored[k]!;
     const x = gain * lost[k]!;
-    const [zero, one, two] = decayMoments(x);
+    const moments = decayMoments(x, 3);
+    const [zero, one, two] = [moments[0]!, moments[1]!, moments[2]!];
     step.kept[k] = Math.exp(-x);
     step.start[k] = gain * (zero - 3 * one + 2 * two);
     step.middle[k] = gain * (4 * one - 4 * two);
@@ -46,14 +47,18 @@ export function modeSteps(modes: SurgeModes): (stepS: number) => ModeStep {
 }
 
 /**
- * Integrals of exp(-x (1 - u)) u^k over u from 0 to 1, k = 0, 1, 2; by a series where x is small, since the closed forms lose
- * digits there.
+ * Integrals of exp(-x (1 - u)) u^k over u from 0 to 1, k = 0, 1, ... (`count` of them); by a series where x is small, since the
+ * closed forms lose digits there.
  */
-export function decayMoments(x: number): readonly [number, number, number] {
-  if (x < 0.5) return [series(x, 0), series(x, 1), series(x, 2)];
-  const zero = -Math.expm1(-x) / x;
-  const one = (1 - zero) / x;
-  return [zero, one, (1 - 2 * one) / x];
+export function decayMoments(x: number, count: number): Float64Array {
+  const moments = new Float64Array(count);
+  if (x < 1) {
+    for (let k = 0; k < count; k++) moments[k] = series(x, k);
+    return moments;
+  }
+  moments[0] = -Math.expm1(-x) / x;
+  for (let k = 1; k < count; k++) moments[k] = (1 - k * moments[k - 1]!) / x;
+  return moments;
 }
 
 /** Sum of k! (-x)^n / (n + k + 1)!, from the integral by parts. */

@@ -31,6 +31,26 @@ export function surgeDrive(modes: SurgeModes, { node, channelH }: Pick<SurgeSour
   return { byCurrent: byModes(modes, ohm), bySlope: byModes(modes, henry), way: onElements, ownOhm: null, ownHenry };
 }
 
+/** A current that something takes out of one node and brings to another (null: remote earth). RangeError: no such node. */
+export function portDrive(modes: SurgeModes, from: number, to: number | null): SurgeDrive {
+  const start = surgeDrive(modes, { node: from, channelH: null });
+  if (to === null) return { ...start, ...negative(start) };
+  const end = surgeDrive(modes, { node: to, channelH: null });
+  const less = (of: Float64Array, other: Float64Array) => of.map((value, i) => value - other[i]!);
+  return {
+    byCurrent: less(end.byCurrent, start.byCurrent),
+    bySlope: less(end.bySlope, start.bySlope),
+    way: less(end.way, start.way),
+    ownOhm: null,
+    ownHenry: null,
+  };
+}
+
+function negative({ byCurrent, bySlope, way }: SurgeDrive): Pick<SurgeDrive, 'byCurrent' | 'bySlope' | 'way'> {
+  const turned = (of: Float64Array) => of.map((value) => -value);
+  return { byCurrent: turned(byCurrent), bySlope: turned(bySlope), way: turned(way) };
+}
+
 /** Volts in one branch, positive where they hinder its current. */
 export function voltsDrive(modes: SurgeModes, branch: number): SurgeDrive {
   const { network, count } = modes;

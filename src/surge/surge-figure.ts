@@ -68,11 +68,12 @@ export function overTime(course: SurgeCourse, figure: SurgeFigure | ModalFigure)
 }
 
 /** The slope of a mode is its equation's: part of it goes by the mode, part by the inputs. */
-function stateWeights({ stored, lost }: SurgeModes, { byMode, byModeSlope }: ModalFigure): Float64Array {
+export function stateWeights({ stored, lost }: SurgeModes, { byMode, byModeSlope }: ModalFigure): Float64Array {
   return byMode.map((weight, k) => (stored[k] === 0 ? weight : weight - (byModeSlope[k]! * lost[k]!) / stored[k]!));
 }
 
-function inputWeights(
+/** Direct weights of an input's value and slope in a figure. */
+export function inputWeights(
   { count, stored, lost }: SurgeModes,
   { current, slope, own, byModeSlope }: ModalFigure,
   drive: SurgeDrive,

@@ -1,3 +1,4 @@
+import type { SurgeDevice } from '../../src/surge/device.ts';
 import type { SurgeNetwork } from '../../src/surge/surge-network.ts';
 import type { Wave } from '../../src/surge/wave.ts';
 
@@ -6,6 +7,13 @@ export interface NamedNetwork {
   readonly name: string;
   readonly network: SurgeNetwork;
   readonly into: number;
+  readonly devices?: readonly TimedDevice[];
+}
+
+/** A gap, and when it closes; null: never. */
+export interface TimedDevice {
+  readonly device: SurgeDevice;
+  readonly closesAtS: number | null;
 }
 
 /** Several networks, each under the same wave, as one circuit with one earth. Steps are at most `stepS` long. */
@@ -33,7 +41,7 @@ export function branchVector({ name }: NamedNetwork, branch: number): string {
 }
 
 /** Each branch with a voltage source of 0 V that shows its current. */
-function elements({ name, network, into }: NamedNetwork): readonly string[] {
+function elements({ name, network, into, devices = [] }: NamedNetwork): readonly string[] {
   const { branches, mutualH, earth } = network;
   const lines = [`Gs${name} 0 ${name}_${into} wave 0 1`];
   branches.forEach(({ from, to, resistanceOhm, inductanceH }, i) => {
@@ -45,7 +53,7 @@ function elements({ name, network, into }: NamedNetwork): readonly string[] {
     if (inductanceH > 0) lines.push(`Lb${at} ${middle} ${end} ${inductanceH} ic=0`);
   });
   if (mutualH !== null) lines.push(...couplings(name, branches.length, mutualH));
-  return [...lines, ...electrodes(name, earth)];
+  return [...lines, ...electrodes(name, earth), ...devices.flatMap((device, d) => deviceElements(name, device, d))];
 }
 
 function couplings(name: string, count: number, mutualH: Float64Array): readonly string[] {
@@ -58,6 +66,31 @@ function couplings(name: string, count: number, mutualH: Float64Array): readonly
     }
   }
   return lines;
+}
+
+/** Name of a device's current in the answer. */
+export function deviceVector({ name }: NamedNetwork, device: number): string {
+  return `i(vd${name}_${device})`;
+}
+
+/** A gap closes at a time that is given, within a tenth of a nanosecond. A varistor of two points: a power law. */
+function deviceElements(name: string, { device, closesAtS }: TimedDevice, d: number): readonly string[] {
+  const [from, to] = [`${name}_${device.from}`, device.to === null ? '0' : `${name}_${device.to}`];
+  const [at, own] = [`${name}_${d}`, `${name}_d${d}`];
+  const sense = `Vd${at} ${from} ${own} 0`;
+  const volts = `V(${own},${to})`;
+  if (device.kind === 'gap') {
+    if (closesAtS === null) return [sense, `Rd${at} ${own} ${to} 1e9`];
+    const share = `(0.5+0.5*tanh((time-${closesAtS})/5e-11))`;
+    return [
+      sense,
+      `Rd${at} ${own} ${to} 1e9`,
+      `Bd${at} ${own} ${to} I=(${volts}-${device.arcV})/${device.slopeOhm}*${share}`,
+    ];
+  }
+  const [a, b] = device.points as readonly [(typeof device.points)[number], (typeof device.points)[number]];
+  const power = Math.log(b.currentA / a.currentA) / Math.log(b.volts / a.volts);
+  return [sense, `Bd${at} ${own} ${to} I=sgn(${volts})*${a.currentA}*pow(abs(${volts})/${a.volts},${power})`];
 }
 
 /** What one electrode feels of another's current is a voltage source that the other's current steers. */
