@@ -4,7 +4,7 @@ import { buildGraph } from '../bonding/build-graph.ts';
 import { siteIndex } from '../bonding/site-index.ts';
 import { groundOfRun } from '../network/dc-of.ts';
 import type { Ground } from '../network/ground.ts';
-import { type StrikeAsk, type StrikeFigures, strikeFigures } from '../network/strike-figures.ts';
+import { mostWires, type StrikeAsk, type StrikeFigures, strikeFigures } from '../network/strike-figures.ts';
 import type { Site } from '../site/site.ts';
 
 export { unknownLevelV } from '../network/strike-fired.ts';
@@ -15,7 +15,15 @@ export type StrikeFacts = StrikeFigures;
 
 /** What is asked of the default strike: the median first negative stroke at the top of the highest support. */
 export function defaultStrike(run: BondingRun, ground: Ground, detail: boolean): StrikeFacts {
-  return strikeFigures(run, ground, { at: null, wave: null, currentA: null, between: [], named: [], detail });
+  return strikeFigures(run, ground, {
+    at: null,
+    wave: null,
+    currentA: null,
+    between: [],
+    named: [],
+    mostWires,
+    detail,
+  });
 }
 
 /** A strike that somebody asks for, in one state of a site (null: as typed). The point of a support becomes a node of its own. */

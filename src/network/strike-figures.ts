@@ -29,6 +29,8 @@ export interface StrikeAsk {
   /** Pairs that are asked for, as typed, and the points that they name. */
   readonly between: readonly (readonly [string, string])[];
   readonly named: readonly PointRef[];
+  /** A site of more conductors and lines than this is refused; null: none is. */
+  readonly mostWires: number | null;
   /** Also in the soil at its least and its greatest resistivity, and what the first positive strokes would do. */
   readonly detail: boolean;
 }
@@ -58,7 +60,7 @@ export interface StrikeFigures {
   readonly stroke: StrikeStroke;
   readonly refused:
     | RefusedStrike
-    | { readonly reason: 'nothing to strike' | 'no metal'; readonly parts: readonly string[] }
+    | { readonly reason: 'nothing to strike' | 'no metal' | 'too large'; readonly parts: readonly string[] }
     | null;
   readonly peaks: readonly { readonly part: string; readonly peak: Peak }[];
   readonly differences: readonly StrikeDifference[];
@@ -95,6 +97,7 @@ export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk
   const none = (refused: NonNullable<StrikeFigures['refused']>): StrikeFigures => {
     return { ...nothing, at: point?.text ?? ask.at?.text ?? '', stroke, refused };
   };
+  if (ask.mostWires !== null && wiresOf(bonded) > ask.mostWires) return none({ reason: 'too large', parts: [] });
   if (point === null) {
     return none(
       ask.at === null ? { reason: 'nothing to strike', parts: [] } : { reason: 'no metal', parts: [ask.at.text] },
@@ -150,7 +153,7 @@ function worked(
     electrodes: () => strikeIntoSoil(network, run),
     cores: () => strikeCores(network, run),
     fired: () => strikeFired(bonded.site, network, run, likely.places),
-    failures: () => (ask.detail ? failuresOf(bonded, likely, carried(), stroke) : []),
+    failures: () => (ask.detail && wiresOf(bonded) <= mostWires ? failuresOf(bonded, likely, carried(), stroke) : []),
     traces: () => tracesOf(bonded, likely),
     taken: () => strikeTaken(bonded, network),
     solve: () => ({
@@ -161,6 +164,13 @@ function worked(
       energyShare: run.energyShare,
     }),
   };
+}
+
+/** Conductors and lines beyond which one loss at a time, and a strike that nobody asked for by name, take too long. */
+export const mostWires = 250;
+
+function wiresOf({ site }: BondingRun): number {
+  return site.conductors.length + site.lines.length;
 }
 
 const nothing: Worked = {

@@ -56,6 +56,8 @@ export function strikeRefused({ refused }: StrikeFacts, speech: Speech): string 
   switch (refused.reason) {
     case 'nothing to strike':
       return say(words.nothingToStrike, {}, speech);
+    case 'too large':
+      return say(words.tooLarge, {}, speech);
     case 'no metal':
       return say(words.noMetal, { part: parts[0]! }, speech);
     case 'no soil':

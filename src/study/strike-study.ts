@@ -20,7 +20,7 @@ export interface StrikeStudyAsk {
 export function strikeStudy(site: Site, { state, at, currentA, wave, between }: StrikeStudyAsk): StudyStrike {
   const point = at === null ? null : pointOfText(at);
   const named = between.flat().flatMap((text) => pointOfText(text) ?? []);
-  const facts = strikeFacts(site, state, { at: point, wave, currentA, between, named, detail: true });
+  const facts = strikeFacts(site, state, { at: point, wave, currentA, between, named, mostWires: null, detail: true });
   return strikeOfFacts(facts, site, at !== null, speechOf(site));
 }
 

@@ -58,6 +58,8 @@ export const strikeWords = {
       'What {list} has to the soil is not known, so nothing can be said of volts; type {list?its length:their lengths}, or a reading as `resistance:`.',
     noWayToSoil:
       '{part} has no way to the soil by metal: it would flash over to something, and nobody can tell to what.',
+    tooLarge:
+      'The site has more conductors and lines than a strike is worked out for unasked; `evenground strike` works one out, and takes its time.',
     noMetal: '{part}: nothing of it is metal that carries the current of a strike. Name what it hangs on.',
     closePieces:
       '{a} and {b} are so close together that what is typed of their places and thickness cannot be right; their inductances contradict each other. Look at the places of both.',

@@ -21,6 +21,7 @@ export function strikeIn(text: string, asked: StrikeAsked = {}): StrikeFacts {
     currentA: asked.currentA ?? null,
     between: asked.between ?? [],
     named: (asked.between ?? []).flat().flatMap((text) => pointOfText(text) ?? []),
+    mostWires: null,
     detail: asked.detail ?? false,
   });
 }
