@@ -15,10 +15,10 @@ export interface Judged {
 }
 
 /** How far over its level a gap may be found, and what share of its peak its last current may have. Ours. */
-const levelShare = 2e-3;
+const levelShare = 3e-4;
 const endShare = 1e-3;
 /** A varistor begins softly: it may be found further over its level; below this share of it, it counts as off. Ours. */
-const softShare = 0.05;
+const softShare = 0.02;
 const softEndShare = 0.8;
 
 export function judgeDevices(

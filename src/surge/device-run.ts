@@ -25,7 +25,7 @@ export interface DeviceHistory {
 /**
  * Devices between nodes of a network that is solved without them. Until the first of them reaches its level nothing is solved
  * anew; from there on, step by step, the network as its ports see it and the devices agree on currents, which drive the modes
- * beside the source. Steps are halved until a level is met to two parts in a thousand. RangeError: see `checkDevice`.
+ * beside the source. Steps are halved until a level is met to three parts in ten thousand. RangeError: see `checkDevice`.
  */
 export function deviceRun(run: SurgeRun, devices: readonly SurgeDevice[]): DeviceCourse {
   for (const device of devices) checkDevice(device, run.modes.network.nodeCount);

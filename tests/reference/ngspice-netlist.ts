@@ -81,7 +81,8 @@ function deviceElements(name: string, { device, closesAtS }: TimedDevice, d: num
   const volts = `V(${own},${to})`;
   if (device.kind === 'gap') {
     if (closesAtS === null) return [sense, `Rd${at} ${own} ${to} 1e9`];
-    const share = `(0.5+0.5*tanh((time-${closesAtS})/5e-11))`;
+    // to the sixth: at a tenth of an ohm a hundredth of it would carry kiloamperes already
+    const share = `pow(0.5+0.5*tanh((time-${closesAtS})/5e-11),6)`;
     return [
       sense,
       `Rd${at} ${own} ${to} 1e9`,
