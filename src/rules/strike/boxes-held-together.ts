@@ -96,10 +96,15 @@ function folded(worstFirst: readonly Difference[], boxes: ReadonlySet<string>): 
     const under = at.map((id) => leadingOf.get(id)).find((id) => id !== undefined);
     const leading = under ?? `boxes-held-together:${at.join('+')}`;
     for (const id of at) if (boxes.has(id) && !leadingOf.has(id)) leadingOf.set(id, leading);
-    const values = { peakV, wayM: difference.wayM };
     const parent = under === undefined ? {} : { under };
     if (!Number.isFinite(difference.wayM))
-      return { is: 'not met', at, because: { key: 'no metal', values }, measured, ...parent };
-    return { is: 'not met', at, because: { key: 'apart', values }, measured, ...parent };
+      return { is: 'not met', at, because: { key: 'no metal', values: { peakV } }, measured, ...parent };
+    return {
+      is: 'not met',
+      at,
+      because: { key: 'apart', values: { peakV, wayM: difference.wayM } },
+      measured,
+      ...parent,
+    };
   });
 }
