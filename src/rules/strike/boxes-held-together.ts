@@ -52,10 +52,11 @@ function ofStrike(strike: Strike, { site, sections }: Pick<Facts, 'site' | 'sect
 function ofRefused(refused: NonNullable<Strike['refused']>, sections: Facts['sections']): readonly Verdict[] {
   if (refused.reason === 'nothing to strike') return nothingThere({ sections }, 'equipment');
   if (refused.reason === 'no soil') return [doubt('no soil', 'type soil')];
+  if (refused.reason === 'too large') return [doubt('too large', 'ask strike')];
   return [{ ...doubt('no figures', 'ask strike'), at: [...refused.parts].sort() }];
 }
 
-type Reason = 'no soil' | 'no figures' | 'metal guessed';
+type Reason = 'no soil' | 'too large' | 'no figures' | 'metal guessed';
 type Settle = 'type soil' | 'ask strike' | 'measure it';
 
 function doubt(because: Reason, settle: Settle) {

@@ -78,6 +78,7 @@ export const strike = {
       'no metal': '{at} come {peakV} apart in a median stroke: no metal joins the two.',
       'no soil': 'Nothing is known of the soil, so no volts can be worked out.',
       'type soil': 'Name the soil, such as `soil: {type: clay}`, or take a four-pin reading.',
+      'too large': 'The site has more wires than a check works a strike out for.',
       'no figures': 'The volts of a strike cannot be worked out, because of {at}.',
       'ask strike': '`evenground strike` says why, and what to type.',
       'metal guessed': 'The volts hang on what is not known of {at}.',
