@@ -55,21 +55,27 @@ function distancesOf(lengthM: number): readonly number[] {
   return distances;
 }
 
-/** Greatest difference between metal at a potential and the ground that somebody stands on who touches it: eight directions. */
-export function touchShare(
+/**
+ * For each place on the plan the greatest difference between metal there, at one potential, and the ground that somebody stands
+ * on who touches it: eight directions.
+ */
+export function touchShares(
   solved: SolvedBodies,
   bodyV: ArrayLike<number>,
   metalV: number,
-  [eastM, northM]: readonly [number, number],
-): number {
-  const around = Float64Array.from(
-    [0, 1, 2, 3, 4, 5, 6, 7].flatMap((k) => {
-      const angle = (k * Math.PI) / 4;
-      return [eastM + reachM * Math.cos(angle), northM + reachM * Math.sin(angle)];
-    }),
+  placesM: readonly (readonly [number, number])[],
+): readonly number[] {
+  const around = placesM.flatMap(([eastM, northM]) =>
+    directions.flatMap((angle) => [eastM + reachM * Math.cos(angle), northM + reachM * Math.sin(angle)]),
   );
-  return readable(Math.max(...surfacePotential(solved, bodyV, around).map((volt) => Math.abs(metalV - volt))));
+  const volts = surfacePotential(solved, bodyV, Float64Array.from(around));
+  return placesM.map((_, place) => {
+    const own = volts.subarray(directions.length * place, directions.length * (place + 1));
+    return readable(Math.max(...own.map((volt) => Math.abs(metalV - volt))));
+  });
 }
+
+const directions = [0, 1, 2, 3, 4, 5, 6, 7].map((k) => (k * Math.PI) / 4);
 
 /** Where some of the bodies reach furthest east, on the plan; the first of several. */
 export function eastEndOf(segments: Segments, bodies: readonly number[]): readonly [number, number] {

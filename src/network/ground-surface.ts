@@ -2,7 +2,7 @@ import type { BondingRun } from '../bonding/bonding-of.ts';
 import { siteIndex } from '../bonding/site-index.ts';
 import { liftedPotentials } from '../electrodes/lifted-potentials.ts';
 import type { SolvedBodies } from '../electrodes/solve-bodies.ts';
-import { eastEndOf, type StepLine, stepLine, touchShare } from '../electrodes/step-and-touch.ts';
+import { eastEndOf, type StepLine, stepLine, touchShares } from '../electrodes/step-and-touch.ts';
 import { isSameSurface, metalBelow } from '../electrodes/surface-alike.ts';
 import { extentOf, gridFrame, type SurfaceGrid, surfaceGrid } from '../electrodes/surface-grid.ts';
 import { positionsOf } from '../site/positions-of.ts';
@@ -101,9 +101,15 @@ function touchOf(
     const isInReach = at !== null && at[2] < tooHighM && part?.kind !== 'roof mast';
     return part === undefined || !isInReach || (part.where ?? 'outside') !== 'outside' ? [] : [{ id, at }];
   });
+  const shares = touchShares(
+    solved,
+    bodyV,
+    1,
+    outdoors.map(({ at }) => [at[0], at[1]] as const),
+  );
   let worst: { readonly share: number; readonly part: string } | null = null;
-  for (const { id, at } of outdoors) {
-    const share = touchShare(solved, bodyV, 1, [at[0], at[1]]);
+  for (const [i, { id }] of outdoors.entries()) {
+    const share = shares[i]!;
     if (worst === null || share > worst.share) worst = { share, part: id };
   }
   return worst;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Body } from '../../src/electrodes/body.ts';
-import { eastEndOf, stepLine, touchShare } from '../../src/electrodes/step-and-touch.ts';
+import type { SolvedBodies } from '../../src/electrodes/solve-bodies.ts';
+import { eastEndOf, stepLine, touchShares } from '../../src/electrodes/step-and-touch.ts';
 import { bodyFrom, off, ring, run, solved, uniform } from './solved.ts';
 
 const rod = (eastM: number, lengthM = 3): Body => ({ runs: [run([eastM, 0, 0], [eastM, 0, lengthM], 0.008)] });
@@ -42,6 +43,20 @@ describe('steps along a line', () => {
 });
 
 describe('touch', () => {
+  const touchShare = (answer: SolvedBodies, bodyV: readonly number[], metalV: number, at: readonly [number, number]) =>
+    touchShares(answer, bodyV, metalV, [at])[0]!;
+
+  it('of several places at once is that of each', () => {
+    const answer = solved([rod(0)]);
+    const places = [
+      [0, 0],
+      [2, 1],
+      [5, 0],
+    ] as const;
+    expect(touchShares(answer, [1], 1, places)).toEqual(places.map((at) => touchShare(answer, [1], 1, at)));
+    expect(touchShares(answer, [1], 1, [])).toEqual([]);
+  });
+
   it('of a lone rod: what the ground an arm away is below it', () => {
     expect(off(touchShare(solved([rod(0)]), [1], 1, [0, 0]), 1 - round[1])).toBeLessThan(0.002);
   });
