@@ -1,4 +1,4 @@
-import type { SurgeDevice } from './device.ts';
+import { deviceVolts, type SurgeDevice } from './device.ts';
 import type { DeviceMoment, StepAsked } from './device-moment.ts';
 import { type DeviceState, excess, watched } from './device-watch.ts';
 import { cubicAt } from './port-step.ts';
@@ -39,7 +39,8 @@ export function judgeDevices(
     const on = stillOn(device, state, currents[d]!, volts[d]!);
     isTooFar ||= on.isTooFar;
     const before = moment.currents?.[d];
-    if (before !== undefined) apart = Math.max(apart, unforeseen(before, currents[d]!, stepS / moment.stepS, on.state));
+    if (before !== undefined)
+      apart = Math.max(apart, unforeseen(device, on.state, before, currents[d]!, stepS / moment.stepS));
     return on.state;
   });
   return { states, isTooFar, apart };
@@ -69,10 +70,25 @@ function stillOn(device: SurgeDevice, state: DeviceState, currents: Float64Array
   return { state: { ...state, peakA, isOn: !isOff }, isTooFar: back > endShare * peakA };
 }
 
-function unforeseen(before: Float64Array, currents: Float64Array, ratio: number, { peakA }: DeviceState): number {
+/**
+ * Currents that differ from what was foretold, over the largest; and the volts that a curve makes of the difference, which is
+ * much where a varistor's current dies away.
+ */
+function unforeseen(
+  device: SurgeDevice,
+  { sign, peakA }: DeviceState,
+  before: Float64Array,
+  currents: Float64Array,
+  ratio: number,
+): number {
   if (peakA === 0) return 0;
-  return radauPoints.reduce(
-    (most, point, s) => Math.max(most, Math.abs(currents[s + 1]! - cubicAt(before, 1 + point * ratio)) / peakA),
-    0,
-  );
+  const most = deviceVolts(device, sign, sign * peakA).volts;
+  return radauPoints.reduce((worst, point, s) => {
+    const [current, foretold] = [currents[s + 1]!, cubicAt(before, 1 + point * ratio)];
+    const volts = deviceVolts(device, sign, current).volts - deviceVolts(device, sign, foretold).volts;
+    return Math.max(worst, Math.abs(current - foretold) / peakA, (voltsWeight * Math.abs(volts)) / Math.abs(most));
+  }, 0);
 }
+
+/** Volts count for less: half a per cent of the current, five of the volts. Ours. */
+const voltsWeight = 0.1;

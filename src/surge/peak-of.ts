@@ -10,17 +10,11 @@ export function peakOf(timesS: Float64Array, values: Float64Array): Peak {
   for (let i = 1; i < values.length; i++) if (Math.abs(values[i]!) > Math.abs(values[at]!)) at = i;
   const found = { value: values[at] ?? 0, atS: timesS[at] ?? 0 };
   if (at < 2 || at > values.length - 3) return found;
-  const differences = dividedDifferences(timesS.subarray(at - 2, at + 3), values.subarray(at - 2, at + 3));
-  const origin = timesS.subarray(at - 2, at + 3);
-  const size = (time: number) => Math.abs(polynomial(differences, origin, time));
-  let [low, high] = [timesS[at - 1]!, timesS[at + 1]!];
-  for (let turn = 0; turn < 60; turn++) {
-    const third = (high - low) / 3;
-    if (size(low + third) < size(high - third)) low += third;
-    else high -= third;
-  }
-  const atS = (low + high) / 2;
-  return size(atS) > Math.abs(found.value) ? { value: polynomial(differences, origin, atS), atS } : found;
+  const times = timesS.subarray(at - 2, at + 3);
+  const differences = dividedDifferences(times, values.subarray(at - 2, at + 3));
+  const atS = extremum(differences, times);
+  const { value } = polynomial(differences, times, atS);
+  return Math.abs(value) > Math.abs(found.value) ? { value, atS } : found;
 }
 
 /** Newton's coefficients of the polynomial through points. */
@@ -34,10 +28,30 @@ function dividedDifferences(times: Float64Array, values: Float64Array): Float64A
   return differences;
 }
 
-function polynomial(differences: Float64Array, times: Float64Array, time: number): number {
-  let sum = differences.at(-1)!;
-  for (let i = differences.length - 2; i >= 0; i--) sum = sum * (time - times[i]!) + differences[i]!;
-  return sum;
+/** Where the slope is zero beside the middle point, by Newton's method within its two neighbours. */
+function extremum(differences: Float64Array, times: Float64Array): number {
+  const [low, high] = [times[1]!, times[3]!];
+  let time = times[2]!;
+  for (let turn = 0; turn < 20; turn++) {
+    const { slope, bend } = polynomial(differences, times, time);
+    if (bend === 0) break;
+    const next = Math.min(high, Math.max(low, time - slope / bend));
+    if (Math.abs(next - time) <= 1e-9 * (high - low)) return next;
+    time = next;
+  }
+  return time;
+}
+
+/** Value, slope and second derivative by Horner's rule. */
+function polynomial(differences: Float64Array, times: Float64Array, time: number) {
+  let [value, slope, half] = [differences[differences.length - 1]!, 0, 0];
+  for (let i = differences.length - 2; i >= 0; i--) {
+    const away = time - times[i]!;
+    half = half * away + slope;
+    slope = slope * away + value;
+    value = value * away + differences[i]!;
+  }
+  return { value, slope, bend: 2 * half };
 }
 
 /** Integral of the square over time by straight lines from sample to sample. */

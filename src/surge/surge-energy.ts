@@ -8,13 +8,11 @@ import { along, inductanceTimes, resistanceTimes } from './surge-modes.ts';
  * what went in. Simpson's rule over pairs of steps. For a course that nothing but its source drives.
  */
 export function energyShare(course: SurgeCourse): number {
-  const { stepS, timesS, currentA } = course.wave;
+  const { stepS, currentA } = course.wave;
   const volts = overTime(course, potentialFigure(course, course.source.node));
   const powers = powersOf(course);
-  const put = simpson(
-    stepS,
-    timesS.map((_, t) => volts[t]! * currentA[t]!),
-  );
+  for (let t = 0; t < volts.length; t++) volts[t] = volts[t]! * currentA[t]!;
+  const put = simpson(stepS, volts);
   const field = powers.field.at(-1)! - powers.field[0]!;
   return put === 0 ? 0 : Math.abs(put - simpson(stepS, powers.spent) - field) / put;
 }
@@ -43,26 +41,33 @@ function powersOf({ modes, source, drive, wave, z }: SurgeCourse): Powers {
   const channelH = drive.ownHenry === null ? 0 : along(way, drive.ownHenry);
   const byChannel = drive.bySlope.map((all, k) => all - metal.bySlope[k]!);
   const [spent, field] = [new Float64Array(wave.timesS.length), new Float64Array(wave.timesS.length)];
+  const sums = new Float64Array(5);
   for (let t = 0; t < spent.length; t++) {
     const [i, rise] = [wave.currentA[t]!, wave.slopeAPerS[t]!];
-    const row = t * count;
-    spent[t] =
-      i * (ohm * i + 2 * weighted(metal.byCurrent, z, row)) +
-      squares(lost, z, row) +
-      rise * (channelH * i + weighted(byChannel, z, row));
-    field[t] = i * ((henry * i) / 2 + weighted(metal.bySlope, z, row)) + squares(stored, z, row) / 2;
+    addUp(sums, [metal.byCurrent, metal.bySlope, byChannel, lost, stored], z, t * count);
+    const [byOhm, byHenry, byField, heat, held] = [sums[0]!, sums[1]!, sums[2]!, sums[3]!, sums[4]!];
+    spent[t] = i * (ohm * i + 2 * byOhm) + heat + rise * (channelH * i + byField);
+    field[t] = i * ((henry * i) / 2 + byHenry) + held / 2;
   }
   return { spent, field };
 }
 
-function weighted(weights: Float64Array, z: Float64Array, row: number): number {
-  let sum = 0;
-  for (let k = 0; k < weights.length; k++) sum += weights[k]! * z[row + k]!;
-  return sum;
-}
+type Weights = readonly [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
 
-function squares(weights: Float64Array, z: Float64Array, row: number): number {
-  let sum = 0;
-  for (let k = 0; k < weights.length; k++) sum += weights[k]! * z[row + k]! * z[row + k]!;
-  return sum;
+/** Sums over the modes: three by their states, two by the squares of these. */
+function addUp(sums: Float64Array, [a, b, c, d, e]: Weights, z: Float64Array, row: number): void {
+  let [first, second, third, fourth, fifth] = [0, 0, 0, 0, 0];
+  for (let k = 0; k < a.length; k++) {
+    const state = z[row + k]!;
+    first += a[k]! * state;
+    second += b[k]! * state;
+    third += c[k]! * state;
+    fourth += d[k]! * state * state;
+    fifth += e[k]! * state * state;
+  }
+  sums[0] = first;
+  sums[1] = second;
+  sums[2] = third;
+  sums[3] = fourth;
+  sums[4] = fifth;
 }

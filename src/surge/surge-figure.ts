@@ -50,7 +50,8 @@ export interface ModalFigure extends SurgeFigure {
 }
 
 export function modalFigure(modes: SurgeModes, figure: SurgeFigure): ModalFigure {
-  return { ...figure, byMode: byModes(modes, figure.current), byModeSlope: byModes(modes, figure.slope) };
+  const { current, slope, own, strokeSlope } = figure;
+  return { current, slope, own, strokeSlope, byMode: byModes(modes, current), byModeSlope: byModes(modes, slope) };
 }
 
 /** A figure at all times of a course. */
@@ -69,7 +70,11 @@ export function overTime(course: SurgeCourse, figure: SurgeFigure | ModalFigure)
 
 /** The slope of a mode is its equation's: part of it goes by the mode, part by the inputs. */
 export function stateWeights({ stored, lost }: SurgeModes, { byMode, byModeSlope }: ModalFigure): Float64Array {
-  return byMode.map((weight, k) => (stored[k] === 0 ? weight : weight - (byModeSlope[k]! * lost[k]!) / stored[k]!));
+  const weights = byMode.slice();
+  for (let k = 0; k < weights.length; k++) {
+    if (stored[k] !== 0) weights[k] = weights[k]! - (byModeSlope[k]! * lost[k]!) / stored[k]!;
+  }
+  return weights;
 }
 
 /** Direct weights of an input's value and slope in a figure. */

@@ -1,4 +1,4 @@
-import { modeSteps } from './mode-step.ts';
+import { type ModeStep, modeSteps } from './mode-step.ts';
 import type { SurgeDrive } from './surge-drive.ts';
 import type { SurgeModes } from './surge-modes.ts';
 import type { SampledWave } from './surge-steps.ts';
@@ -10,31 +10,32 @@ export function surgeStates(modes: SurgeModes, drive: SurgeDrive, wave: SampledW
   const z = new Float64Array(times * count);
   const stepOf = modeSteps(modes);
   for (let t = 1; t < times; t++) {
-    const step = stepOf(wave.stepS[t]!);
-    const row = t * count;
-    keep(z, row, step.kept);
-    push(z, row, step.start, drive, wave.currentA[t - 1]!, wave.slopeAPerS[t - 1]!);
-    push(z, row, step.middle, drive, wave.middleCurrentA[t]!, wave.middleSlopeAPerS[t]!);
-    push(z, row, step.end, drive, wave.currentA[t]!, wave.slopeAPerS[t]!);
+    advance(z, t * count, stepOf(wave.stepS[t]!), drive, [
+      wave.currentA[t - 1]!,
+      wave.middleCurrentA[t]!,
+      wave.currentA[t]!,
+      wave.slopeAPerS[t - 1]!,
+      wave.middleSlopeAPerS[t]!,
+      wave.slopeAPerS[t]!,
+    ]);
   }
   return z;
 }
 
-// Small loops in functions of their own: the engine compiles those once and for all.
+type Source = readonly [i0: number, im: number, i1: number, s0: number, sm: number, s1: number];
 
-function keep(z: Float64Array, row: number, kept: Float64Array): void {
-  const before = row - kept.length;
-  for (let k = 0; k < kept.length; k++) z[row + k] = kept[k]! * z[before + k]!;
-}
-
-function push(
+/** A small loop in a function of its own: the engine compiles it once and for all. */
+function advance(
   z: Float64Array,
   row: number,
-  gain: Float64Array,
+  { kept, start, middle, end }: ModeStep,
   { byCurrent, bySlope }: SurgeDrive,
-  current: number,
-  rise: number,
+  [i0, im, i1, s0, sm, s1]: Source,
 ): void {
-  for (let k = 0; k < gain.length; k++)
-    z[row + k] = z[row + k]! - gain[k]! * (byCurrent[k]! * current + bySlope[k]! * rise);
+  const count = kept.length;
+  for (let k = 0; k < count; k++) {
+    const [a, b] = [byCurrent[k]!, bySlope[k]!];
+    const push = start[k]! * (a * i0 + b * s0) + middle[k]! * (a * im + b * sm) + end[k]! * (a * i1 + b * s1);
+    z[row + k] = kept[k]! * z[row - count + k]! - push;
+  }
 }

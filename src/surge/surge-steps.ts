@@ -1,4 +1,5 @@
-import { currentAt, slopeAt, type Wave } from './wave.ts';
+import type { Wave } from './wave.ts';
+import { waveAt } from './wave-at.ts';
 import { waveTimes } from './wave-times.ts';
 
 /** Steps in blocks of equal ones; lengths differ by factors of two, but for the last block: few lengths serve them all. */
@@ -27,12 +28,12 @@ export function surgeSteps(wave: Wave, untilS: number, fineness = 1): SurgeSteps
     }
     time = timesS.at(-1)!;
   }
-  return { timesS: Float64Array.from(timesS), stepS: Float64Array.from(stepS) };
+  return { timesS: new Float64Array(timesS), stepS: new Float64Array(stepS) };
 }
 
-const shortest = 100;
+const shortest = 80;
 const frontTimes = 3;
-const growth = 0.05;
+const growth = 0.08;
 
 /** A wave at the times of a run and in the middle of the step before each. */
 export interface SampledWave extends SurgeSteps {
@@ -43,29 +44,37 @@ export interface SampledWave extends SurgeSteps {
 }
 
 export function sampledWave(wave: Wave, { timesS, stepS }: SurgeSteps): SampledWave {
-  const middle = timesS.map((time, t) => time - stepS[t]! / 2);
-  return {
-    timesS,
-    stepS,
-    currentA: timesS.map((time) => currentAt(wave, time)),
-    slopeAPerS: timesS.map((time) => slopeAt(wave, time)),
-    middleCurrentA: middle.map((time) => currentAt(wave, time)),
-    middleSlopeAPerS: middle.map((time) => slopeAt(wave, time)),
-  };
+  const count = timesS.length;
+  const [currentA, slopeAPerS] = [new Float64Array(count), new Float64Array(count)];
+  const [middleCurrentA, middleSlopeAPerS] = [new Float64Array(count), new Float64Array(count)];
+  for (let t = 0; t < count; t++) {
+    const end = waveAt(wave, timesS[t]!);
+    currentA[t] = end.currentA;
+    slopeAPerS[t] = end.slopeAPerS;
+    const middle = stepS[t] === 0 ? end : waveAt(wave, timesS[t]! - stepS[t]! / 2);
+    middleCurrentA[t] = middle.currentA;
+    middleSlopeAPerS[t] = middle.slopeAPerS;
+  }
+  return { timesS, stepS, currentA, slopeAPerS, middleCurrentA, middleSlopeAPerS };
 }
 
 /** The same in steps twice as long, without looking at the wave again. */
 export function inTwiceTheSteps(wave: SampledWave): SampledWave {
-  const count = (wave.timesS.length + 1) >> 1;
-  const ends = (figures: Float64Array) => Float64Array.from({ length: count }, (_, t) => figures[2 * t]!);
-  const middles = (figures: Float64Array) =>
-    Float64Array.from({ length: count }, (_, t) => figures[Math.max(0, 2 * t - 1)]!);
+  const stepS = everySecond(wave.stepS, 0);
+  for (let t = 0; t < stepS.length; t++) stepS[t] = 2 * stepS[t]!;
   return {
-    timesS: ends(wave.timesS),
-    stepS: ends(wave.stepS).map((step) => 2 * step),
-    currentA: ends(wave.currentA),
-    slopeAPerS: ends(wave.slopeAPerS),
-    middleCurrentA: middles(wave.currentA),
-    middleSlopeAPerS: middles(wave.slopeAPerS),
+    timesS: everySecond(wave.timesS, 0),
+    stepS,
+    currentA: everySecond(wave.currentA, 0),
+    slopeAPerS: everySecond(wave.slopeAPerS, 0),
+    middleCurrentA: everySecond(wave.currentA, 1),
+    middleSlopeAPerS: everySecond(wave.slopeAPerS, 1),
   };
+}
+
+/** Those at even times, or the ones before them. */
+function everySecond(figures: Float64Array, before: number): Float64Array {
+  const kept = new Float64Array((figures.length + 1) >> 1);
+  for (let t = 0; t < kept.length; t++) kept[t] = figures[Math.max(0, 2 * t - before)]!;
+  return kept;
 }

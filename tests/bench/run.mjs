@@ -8,6 +8,7 @@ import { cutPointsBench } from './cut-points.mjs';
 import { pdfBench } from './pdf.mjs';
 import { soilBenches } from './soil.mjs';
 import { soilInCheckBench } from './soil-in-check.mjs';
+import { strikeBenches } from './strike.mjs';
 
 const word = process.argv[2] ?? '';
 const scratch = mkdtempSync(join(tmpdir(), 'evenground-bench-'));
@@ -22,6 +23,7 @@ async function run() {
   const benches = {
     'cut points': () => cutPointsBench(),
     soil: () => soilBenches(),
+    'strikes into networks': () => strikeBenches({ rounds: 9 }),
     'check with soil': () => soilInCheckBench({ command, scratch, rounds: 9 }),
     'largest example': () =>
       commandBench({ command, name: 'the largest example', site: largestExample(), scratch, rounds: 9, most: 10 }),

@@ -17,13 +17,19 @@ export interface TimedDevice {
 }
 
 /** Several networks, each under the same wave, as one circuit with one earth. Steps are at most `stepS` long. */
-export function ngspiceNetlist(networks: readonly NamedNetwork[], wave: Wave, untilS: number, stepS: number): string {
+export function ngspiceNetlist(
+  networks: readonly NamedNetwork[],
+  wave: Wave,
+  untilS: number,
+  stepS: number,
+  options = 'reltol=1e-6 abstol=1e-3 vntol=1e-3 chgtol=1e-9',
+): string {
   return [
     'networks of resistances and coupled inductances under one stroke',
     `Bwave wave 0 V = ${waveFormula(wave)}`,
     'Rwave wave 0 1',
     ...networks.flatMap(elements),
-    '.options method=trap reltol=1e-6 abstol=1e-3 vntol=1e-3 chgtol=1e-9',
+    `.options method=trap ${options}`,
     `.tran ${stepS} ${untilS} 0 ${stepS} uic`,
     '.end',
     '',

@@ -1,21 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { peakOf } from '../../src/surge/peak-of.ts';
-import { currentFigure, overTime, potentialFigure } from '../../src/surge/surge-figure.ts';
-import { type SurgeRun, surgeRun } from '../../src/surge/surge-run.ts';
-import { type CaseNetwork, caseNetwork, caseWave } from './case-network.ts';
+import { overTime } from '../../src/surge/surge-figure.ts';
+import { surgeRun } from '../../src/surge/surge-run.ts';
+import { caseFigure } from './case-figure.ts';
+import { caseNetwork, caseWave } from './case-network.ts';
 import { lightningCases } from './lightning-cases.ts';
 import { modesOf } from './modes-of.ts';
-
-function figure(run: SurgeRun, { nodes, names, network }: CaseNetwork, what: string): Float64Array {
-  const [kind, inside] = [what[0], what.slice(2, -1)];
-  if (kind === 'v') {
-    const [a, b] = inside.split(',').map((node) => overTime(run, potentialFigure(run, nodes.indexOf(node))));
-    return b === undefined ? a! : a!.map((volt, t) => volt - b[t]!);
-  }
-  const weights = new Float64Array(network.branches.length + network.earth.nodes.length);
-  weights[names.indexOf(inside)] = 1;
-  return overTime(run, currentFigure(run, weights));
-}
 
 /** Half a unit of the last printed digit. */
 function halfDigit(text: string): number {
@@ -31,7 +21,7 @@ describe.each(lightningCases)('$title', (found) => {
   it.each(found.peaks.split('; ').map((text) => text.split(' ')))(
     '%s peaks at %s kV or kA, %s us',
     (what, kilo, us) => {
-      const peak = peakOf(run.wave.timesS, figure(run, made, what!));
+      const peak = peakOf(run.wave.timesS, overTime(run, caseFigure(run, made, what!)));
       expect(Math.abs(peak.value / (Number(kilo) * 1e3) - 1)).toBeLessThan(1e-3);
       expect(Math.abs(peak.atS * 1e6 - Number(us))).toBeLessThan(1e-3 + halfDigit(us!));
     },
