@@ -26,12 +26,13 @@ export interface CutOff {
 
 /**
  * The stroke of a run with branches taken out, without taking the network apart anew: over each cut stands the voltage that
- * keeps its current at zero. That voltage is a parabola over a block of steps, the current zero at its Radau points. What is
+ * keeps its current at zero. That voltage is a parabola over a pair of steps, the current zero at its Radau points. What is
  * worked out for one cut serves the next: make one cutter for all of them. RangeError: no such branch.
  */
 export function cutter(run: SurgeRun): (branches: readonly number[]) => CutCourse | CutOff {
   const stepOf = cutSteps(run.modes);
-  const wave = inTwiceTheSteps(inTwiceTheSteps(run.wave));
+  const wave = inTwiceTheSteps(run.wave);
+  const atPoints = pointsOf(run.wave.timesS);
   return (branches) => {
     const { network } = run.modes;
     const wrong = branches.find((branch) => network.branches[branch] === undefined);
@@ -40,12 +41,17 @@ export function cutter(run: SurgeRun): (branches: readonly number[]) => CutCours
     const separated = toEarth.flatMap((way, node) => (way === null ? [node] : []));
     if (toEarth[run.source.node] === null) return { ok: false, separated };
     const modes = { ...run.modes, loops: { ...run.modes.loops, toEarth } };
-    return { ok: true, ...run, modes, wave, separated, ...stepped({ ...run, wave }, cutsOf(run, branches), stepOf) };
+    const cuts = cutsOf(run, branches, atPoints);
+    return { ok: true, ...run, modes, wave, separated, ...stepped({ ...run, wave }, cuts, stepOf) };
   };
 }
 
 /** Those of the cuts that do not follow from the others, as the last way into a node does. */
-function cutsOf(run: SurgeRun, branches: readonly number[]): readonly Cut[] {
+function cutsOf(
+  run: SurgeRun,
+  branches: readonly number[],
+  atPoints: (figures: Float64Array) => Float64Array,
+): readonly Cut[] {
   const drives = branches.map((branch) => voltsDrive(run.modes, branch));
   const kept = independentRows(
     drives.map((drive) => drive.byCurrent),
@@ -61,23 +67,38 @@ function cutsOf(run: SurgeRun, branches: readonly number[]): readonly Cut[] {
 /** Part of a cut that the others do not have already, in the measure in which losses and energies weigh alike. */
 const leastIndependent = 1e-9;
 
-/** By the polynomial through the five times of each block. */
-function atPoints(figures: Float64Array): Float64Array {
-  const points = new Float64Array((3 * (figures.length - 1)) / 4);
-  for (let at = 0; at < points.length; at++) {
-    const [weights, first] = [fifths[at % 3]!, 4 * Math.floor(at / 3)];
-    for (let i = 0; i < 5; i++) points[at] = points[at]! + weights[i]! * figures[first + i]!;
+/** Figures at the Radau points of each pair of steps, by the polynomials through the five times about it. */
+function pointsOf(timesS: Float64Array): (figures: Float64Array) => Float64Array {
+  const pairs = (timesS.length - 1) / 2;
+  const starts = Int32Array.from({ length: pairs }, (_, pair) =>
+    Math.min(Math.max(0, 2 * pair - 1), timesS.length - 5),
+  );
+  const weights = new Float64Array(15 * pairs);
+  for (let at = 0; at < 3 * pairs; at++) {
+    const pair = Math.floor(at / 3);
+    const [from, to] = [timesS[2 * pair]!, timesS[2 * pair + 2]!];
+    const about = timesS.subarray(starts[pair]!, starts[pair]! + 5);
+    weights.set(lagrange(about, from + radauPoints[at % 3]! * (to - from)), 5 * at);
   }
-  return points;
+  return (figures) => {
+    const points = new Float64Array(3 * pairs);
+    for (let at = 0; at < points.length; at++) {
+      const first = starts[Math.floor(at / 3)]!;
+      let sum = 0;
+      for (let i = 0; i < 5; i++) sum += weights[5 * at + i]! * figures[first + i]!;
+      points[at] = sum;
+    }
+    return points;
+  };
 }
 
-const fifths = radauPoints.map((point) =>
-  [0, 1, 2, 3, 4].map((own) =>
-    [0, 1, 2, 3, 4].reduce((weight, i) => (i === own ? weight : (weight * (4 * point - i)) / (own - i)), 1),
-  ),
-);
+function lagrange(times: Float64Array, time: number): Float64Array {
+  return times.map((own, i) =>
+    times.reduce((weight, other, j) => (i === j ? weight : (weight * (time - other)) / (own - other)), 1),
+  );
+}
 
-/** Times of a course and of its states are the ends of the blocks; `course.z` still has all steps. */
+/** Times of a course and of its states are the ends of pairs of steps; `course.z` still has all steps. */
 function stepped(
   course: SurgeCourse & Pick<SurgeRun, 'errorShare'>,
   cuts: readonly Cut[],
@@ -124,7 +145,7 @@ function advance({ kept, answer }: CutStep, cuts: readonly Cut[], volts: Float64
   }
 }
 
-/** Slope of the parabola of a cut at the end of its block. */
+/** Slope of the parabola of a cut at the end of its pair. */
 function riseAt(volts: Float64Array, cut: number, cuts: number, stepS: number): number {
   if (stepS === 0) return 0;
   let sum = 0;
@@ -136,9 +157,9 @@ const parabolaEnds = radauParabolas.map(([, c1, c2]) => c1 + 2 * c2);
 
 // Small loops in functions of their own: the engine compiles those once and for all.
 
-/** Four steps of the whole run are one block. */
+/** Two steps of the whole run are one of ours. */
 function changed(z: Float64Array, row: number, whole: Float64Array, change: Float64Array): void {
-  for (let k = 0; k < change.length; k++) z[row + k] = whole[4 * row + k]! + change[k]!;
+  for (let k = 0; k < change.length; k++) z[row + k] = whole[2 * row + k]! + change[k]!;
 }
 
 function keep(change: Float64Array, share: Float64Array): void {

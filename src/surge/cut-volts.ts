@@ -9,28 +9,28 @@ export interface Cut {
   readonly drive: SurgeDrive;
   /** Share of the source's current that goes this way by the tree: 1, -1 or 0. */
   readonly own: number;
-  /** What flows there uncut at the three points of each block. */
+  /** What flows there uncut at the three points of each pair of steps. */
   readonly uncutA: Float64Array;
 }
 
 /**
- * Volts over cuts at the three points of a block (point by point, cut by cut), put into `volts`, that keep all their currents at
+ * Volts over cuts at the three points of a pair of steps (point by point, cut by cut), put into `volts`, that keep all their currents at
  * zero there: from the change that the cuts have made so far, and from what would flow at the points with no cut.
  */
 export function pointVolts(
   cuts: readonly Cut[],
   stepOf: (stepS: number) => CutStep,
-): (stepS: number, block: number, change: Float64Array, volts: Float64Array) => void {
+): (stepS: number, pair: number, change: Float64Array, volts: Float64Array) => void {
   const inverses = new Map<number, Float64Array>();
   const flowing = new Float64Array(3 * cuts.length);
-  return (stepS, block, change, volts) => {
+  return (stepS, pair, change, volts) => {
     const { kept, answer } = stepOf(stepS);
     const inverse = inverses.get(stepS) ?? inverted(cuts, answer);
     inverses.set(stepS, inverse);
     for (let c = 0; c < cuts.length; c++) {
       const { drive, uncutA } = cuts[c]!;
       for (let p = 0; p < 3; p++)
-        flowing[p * cuts.length + c] = uncutA[3 * block + p]! + tripleProduct(drive.byCurrent, change, kept[p]!);
+        flowing[p * cuts.length + c] = uncutA[3 * pair + p]! + tripleProduct(drive.byCurrent, change, kept[p]!);
     }
     product(inverse, flowing, volts);
   };

@@ -1,4 +1,4 @@
-import { decayMoments } from './mode-step.ts';
+import { decayMoments } from './decay-moments.ts';
 import { radauPoints } from './radau.ts';
 import type { SurgeModes } from './surge-modes.ts';
 

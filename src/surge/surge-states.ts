@@ -1,41 +1,36 @@
-import { type ModeStep, modeSteps } from './mode-step.ts';
+import { type ModeStep, modePairs } from './mode-pair.ts';
 import type { SurgeDrive } from './surge-drive.ts';
 import type { SurgeModes } from './surge-modes.ts';
 import type { SampledWave } from './surge-steps.ts';
 
-/** Modes time by time from rest, each step exact for a source that is a parabola over it: nothing rings, and no step is too long for a fast mode. */
+/**
+ * Modes time by time from rest, two equal steps at once, exact for a source that is a polynomial of the fifth degree over both:
+ * nothing rings, and no step is too long for a fast mode.
+ */
 export function surgeStates(modes: SurgeModes, drive: SurgeDrive, wave: SampledWave): Float64Array {
   const { count } = modes;
-  const times = wave.timesS.length;
-  const z = new Float64Array(times * count);
-  const stepOf = modeSteps(modes);
-  for (let t = 1; t < times; t++) {
-    advance(z, t * count, stepOf(wave.stepS[t]!), drive, [
-      wave.currentA[t - 1]!,
-      wave.middleCurrentA[t]!,
-      wave.currentA[t]!,
-      wave.slopeAPerS[t - 1]!,
-      wave.middleSlopeAPerS[t]!,
-      wave.slopeAPerS[t]!,
-    ]);
+  const { currentA, slopeAPerS } = wave;
+  const z = new Float64Array(currentA.length * count);
+  const pairOf = modePairs(modes, drive);
+  const source = new Float64Array(6);
+  for (let t = 0; t + 2 < currentA.length; t += 2) {
+    for (let n = 0; n < 3; n++) {
+      source[2 * n] = currentA[t + n]!;
+      source[2 * n + 1] = slopeAPerS[t + n]!;
+    }
+    const { middle, end } = pairOf(wave.stepS[t + 1]!);
+    advance(z, t * count, (t + 1) * count, middle, source);
+    advance(z, t * count, (t + 2) * count, end, source);
   }
   return z;
 }
 
-type Source = readonly [i0: number, im: number, i1: number, s0: number, sm: number, s1: number];
-
 /** A small loop in a function of its own: the engine compiles it once and for all. */
-function advance(
-  z: Float64Array,
-  row: number,
-  { kept, start, middle, end }: ModeStep,
-  { byCurrent, bySlope }: SurgeDrive,
-  [i0, im, i1, s0, sm, s1]: Source,
-): void {
-  const count = kept.length;
-  for (let k = 0; k < count; k++) {
-    const [a, b] = [byCurrent[k]!, bySlope[k]!];
-    const push = start[k]! * (a * i0 + b * s0) + middle[k]! * (a * im + b * sm) + end[k]! * (a * i1 + b * s1);
-    z[row + k] = kept[k]! * z[row - count + k]! - push;
+function advance(z: Float64Array, from: number, to: number, { kept, weights }: ModeStep, source: Float64Array): void {
+  const [a, b, c, d, e, f] = [source[0]!, source[1]!, source[2]!, source[3]!, source[4]!, source[5]!];
+  const [wa, wb, wc, wd, we, wf] = [weights[0]!, weights[1]!, weights[2]!, weights[3]!, weights[4]!, weights[5]!];
+  for (let k = 0; k < kept.length; k++) {
+    const push = wa[k]! * a + wb[k]! * b + wc[k]! * c + wd[k]! * d + we[k]! * e + wf[k]! * f;
+    z[to + k] = kept[k]! * z[from + k]! + push;
   }
 }

@@ -31,50 +31,40 @@ export function surgeSteps(wave: Wave, untilS: number, fineness = 1): SurgeSteps
   return { timesS: new Float64Array(timesS), stepS: new Float64Array(stepS) };
 }
 
-const shortest = 80;
+const shortest = 48;
 const frontTimes = 3;
 const growth = 0.08;
 
-/** A wave at the times of a run and in the middle of the step before each. */
+/** A wave at the times of a run. */
 export interface SampledWave extends SurgeSteps {
   readonly currentA: Float64Array;
   readonly slopeAPerS: Float64Array;
-  readonly middleCurrentA: Float64Array;
-  readonly middleSlopeAPerS: Float64Array;
 }
 
 export function sampledWave(wave: Wave, { timesS, stepS }: SurgeSteps): SampledWave {
-  const count = timesS.length;
-  const [currentA, slopeAPerS] = [new Float64Array(count), new Float64Array(count)];
-  const [middleCurrentA, middleSlopeAPerS] = [new Float64Array(count), new Float64Array(count)];
-  for (let t = 0; t < count; t++) {
-    const end = waveAt(wave, timesS[t]!);
-    currentA[t] = end.currentA;
-    slopeAPerS[t] = end.slopeAPerS;
-    const middle = stepS[t] === 0 ? end : waveAt(wave, timesS[t]! - stepS[t]! / 2);
-    middleCurrentA[t] = middle.currentA;
-    middleSlopeAPerS[t] = middle.slopeAPerS;
+  const [currentA, slopeAPerS] = [new Float64Array(timesS.length), new Float64Array(timesS.length)];
+  for (let t = 0; t < timesS.length; t++) {
+    const at = waveAt(wave, timesS[t]!);
+    currentA[t] = at.currentA;
+    slopeAPerS[t] = at.slopeAPerS;
   }
-  return { timesS, stepS, currentA, slopeAPerS, middleCurrentA, middleSlopeAPerS };
+  return { timesS, stepS, currentA, slopeAPerS };
 }
 
 /** The same in steps twice as long, without looking at the wave again. */
 export function inTwiceTheSteps(wave: SampledWave): SampledWave {
-  const stepS = everySecond(wave.stepS, 0);
+  const stepS = everySecond(wave.stepS);
   for (let t = 0; t < stepS.length; t++) stepS[t] = 2 * stepS[t]!;
   return {
-    timesS: everySecond(wave.timesS, 0),
+    timesS: everySecond(wave.timesS),
     stepS,
-    currentA: everySecond(wave.currentA, 0),
-    slopeAPerS: everySecond(wave.slopeAPerS, 0),
-    middleCurrentA: everySecond(wave.currentA, 1),
-    middleSlopeAPerS: everySecond(wave.slopeAPerS, 1),
+    currentA: everySecond(wave.currentA),
+    slopeAPerS: everySecond(wave.slopeAPerS),
   };
 }
 
-/** Those at even times, or the ones before them. */
-function everySecond(figures: Float64Array, before: number): Float64Array {
+function everySecond(figures: Float64Array): Float64Array {
   const kept = new Float64Array((figures.length + 1) >> 1);
-  for (let t = 0; t < kept.length; t++) kept[t] = figures[Math.max(0, 2 * t - before)]!;
+  for (let t = 0; t < kept.length; t++) kept[t] = figures[2 * t]!;
   return kept;
 }

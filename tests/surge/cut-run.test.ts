@@ -81,7 +81,7 @@ function gap(cut: CutCourse, anew: SurgeCourse, cutBranches: readonly number[], 
   const amps = branches.map((branch, i) => [branchCurrent(cut, branch), branchCurrent(anew, i)] as const);
   const apart = (pairs: readonly (readonly [Float64Array, Float64Array])[]) =>
     Math.max(
-      ...pairs.map(([own, other]) => own.reduce((most, x, t) => Math.max(most, Math.abs(x - other[4 * t]!)), 0)),
+      ...pairs.map(([own, other]) => own.reduce((most, x, t) => Math.max(most, Math.abs(x - other[2 * t]!)), 0)),
     );
   const largest = Math.max(...volts.map(([, other]) => Math.max(...other.map(Math.abs))));
   return Math.max(apart(volts) / largest, apart(amps) / peakA);
@@ -150,7 +150,7 @@ describe('a clamp that lets go', () => {
       // biome-ignore format: pairs
       const [own, other] = [potential(cut, node), potential(anew, same)];
       const largest = Math.max(...other.map(Math.abs));
-      const apart = own.map((volt, t) => Math.abs(volt - other[4 * t]!));
+      const apart = own.map((volt, t) => Math.abs(volt - other[2 * t]!));
       expect(Math.max(...apart)).toBeLessThan(1e-4 * largest);
     }
     expect(Math.max(...potential(cut, 2).map(Math.abs))).toBeLessThan(1e-3);
