@@ -13,6 +13,7 @@ export interface CutStep {
 export function cutStep({ count, stored, lost }: SurgeModes, stepS: number): CutStep {
   const kept = radauPoints.map(() => new Float64Array(count));
   const answer = Array.from({ length: 9 }, () => new Float64Array(count));
+  const moments = new Float64Array(3);
   for (let k = 0; k < count; k++) {
     if (stored[k] === 0) {
       for (let s = 0; s < 3; s++) answer[4 * s]![k] = 1 / lost[k]!;
@@ -21,7 +22,7 @@ export function cutStep({ count, stored, lost }: SurgeModes, stepS: number): Cut
     const gain = stepS / stored[k]!;
     radauPoints.forEach((point, s) => {
       const x = point * gain * lost[k]!;
-      const moments = decayMoments(x, 3);
+      decayMoments(x, moments);
       const [zero, one, two] = [moments[0]!, moments[1]!, moments[2]!];
       kept[s]![k] = Math.exp(-x);
       radauParabolas.forEach(([c0, c1, c2], p) => {

@@ -1,5 +1,5 @@
 import { decayMoments } from './decay-moments.ts';
-import { quintics } from './quintics.ts';
+import { quinticSlopes, quintics } from './quintics.ts';
 import type { SurgeDrive } from './surge-drive.ts';
 import type { SurgeModes } from './surge-modes.ts';
 
@@ -18,7 +18,8 @@ export interface ModePair {
 
 export interface ModeStep {
   readonly kept: Float64Array;
-  readonly weights: readonly Float64Array[];
+  /** Six of each mode, one after the other. */
+  readonly weights: Float64Array;
 }
 
 export function modePair(modes: SurgeModes, drive: SurgeDrive, stepS: number): ModePair {
@@ -28,37 +29,34 @@ export function modePair(modes: SurgeModes, drive: SurgeDrive, stepS: number): M
 /** State at a share of a stretch over which the source is one quintic. */
 function modeStep({ count, stored, lost }: SurgeModes, drive: SurgeDrive, wholeS: number, share: number): ModeStep {
   const kept = new Float64Array(count);
-  const weights = Array.from({ length: 6 }, () => new Float64Array(count));
+  const weights = new Float64Array(6 * count);
+  const moments = new Float64Array(6);
   const at = share === 1 ? 4 : 2;
   for (let k = 0; k < count; k++) {
     const [a, b, held] = [drive.byCurrent[k]!, drive.bySlope[k]!, stored[k]!];
     if (held === 0) {
-      weights[at]![k] = -a / lost[k]!;
+      weights[6 * k + at] = -a / lost[k]!;
       continue;
     }
     const gain = (wholeS * share) / held;
     const x = gain * lost[k]!;
-    const moments = decayMoments(x, 6);
+    decayMoments(x, moments);
+    for (let m = 1, power = share; m < 6; m++, power *= share) moments[m] = moments[m]! * power;
     kept[k] = Math.exp(-x);
     for (let j = 0; j < 6; j++) {
-      const [value, slope] = answers(quintics[j]!, moments, share);
+      const push = a * answer(quintics, j, moments) + (b * answer(quinticSlopes, j, moments)) / wholeS;
       // a quintic of slopes is one of slopes by the share of the whole
-      const unit = j % 2 === 0 ? 1 : wholeS;
-      weights[j]![k] = -gain * unit * (a * value + (b * slope) / wholeS);
+      weights[6 * k + j] = -gain * (j % 2 === 0 ? 1 : wholeS) * push;
     }
   }
   return { kept, weights };
 }
 
-/** What a polynomial and its derivative leave at a share: sums of coefficients times moments, the powers drawn out. */
-function answers(coefficients: readonly number[], moments: Float64Array, share: number): readonly [number, number] {
-  let [value, slope, power] = [0, 0, 1];
-  for (let m = 0; m < 6; m++) {
-    value += coefficients[m]! * moments[m]! * power;
-    if (m < 5) slope += (m + 1) * coefficients[m + 1]! * moments[m]! * power;
-    power *= share;
-  }
-  return [value, slope];
+/** What a polynomial leaves: its coefficients times the moments. */
+function answer(polynomials: Float64Array, j: number, moments: Float64Array): number {
+  let sum = 0;
+  for (let m = 0; m < 6; m++) sum += polynomials[6 * j + m]! * moments[m]!;
+  return sum;
 }
 
 /** Pairs by the length of a step, each length worked out once. */

@@ -41,6 +41,7 @@ export interface PortStep {
 export function portStep({ count, stored, lost }: SurgeModes, stepS: number): PortStep {
   const kept = radauPoints.map(() => new Float64Array(count));
   const answer = Array.from({ length: 12 }, () => new Float64Array(count));
+  const moments = new Float64Array(4);
   for (let k = 0; k < count; k++) {
     if (stored[k] === 0) {
       for (let s = 0; s < 3; s++) answer[5 * s + 1]![k] = 1 / lost[k]!;
@@ -49,7 +50,7 @@ export function portStep({ count, stored, lost }: SurgeModes, stepS: number): Po
     const gain = stepS / stored[k]!;
     radauPoints.forEach((point, s) => {
       const x = point * gain * lost[k]!;
-      const moments = decayMoments(x, 4);
+      decayMoments(x, moments);
       kept[s]![k] = Math.exp(-x);
       cubics.forEach((coefficients, p) => {
         let [sum, power] = [0, gain * point];

@@ -107,11 +107,22 @@ function addInput(sums: Float64Array, figures: Float64Array, weight: number): vo
   if (weight !== 0) for (let t = 0; t < sums.length; t++) sums[t] = sums[t]! + weight * figures[t]!;
 }
 
+/** Few modes: mode by mode, most of which a figure has nothing of; many: row by row, as they lie. */
 function addStates(sums: Float64Array, z: Float64Array, weights: Float64Array): void {
   const count = weights.length;
-  for (let t = 0; t < sums.length; t++) {
-    let sum = sums[t]!;
-    for (let k = 0; k < count; k++) sum += weights[k]! * z[t * count + k]!;
-    sums[t] = sum;
+  if (count > 16) {
+    for (let t = 0; t < sums.length; t++) sums[t] = sums[t]! + rowSum(z, t * count, weights);
+    return;
   }
+  for (let k = 0; k < count; k++) if (weights[k] !== 0) addMode(sums, z, k, count, weights[k]!);
+}
+
+function rowSum(z: Float64Array, row: number, weights: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < weights.length; k++) sum += weights[k]! * z[row + k]!;
+  return sum;
+}
+
+function addMode(sums: Float64Array, z: Float64Array, first: number, count: number, weight: number): void {
+  for (let t = 0, at = first; t < sums.length; t++, at += count) sums[t] = sums[t]! + weight * z[at]!;
 }

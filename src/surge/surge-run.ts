@@ -1,4 +1,5 @@
 import { checkSurgeSource } from './check-surge-network.ts';
+import { modePairs } from './mode-pair.ts';
 import type { SurgeCourse } from './surge-course.ts';
 import { surgeDrive } from './surge-drive.ts';
 import { energyShare } from './surge-energy.ts';
@@ -25,12 +26,13 @@ export function surgeRun(modes: SurgeModes, source: SurgeSource, { untilS, finen
   checkSurgeSource(modes.network, source, untilS);
   const drive = surgeDrive(modes, source);
   const wave = sampledWave(source.wave, surgeSteps(source.wave, untilS, fineness));
-  const z = surgeStates(modes, drive, wave);
+  const pairOf = modePairs(modes, drive);
+  const z = surgeStates(modes.count, pairOf, wave);
   const inputs = [{ drive, value: wave.currentA, slope: wave.slopeAPerS }];
   const course = { modes, source, drive, wave, inputs, z };
   return {
     ...course,
-    errorShare: errorShare(modes, z, surgeStates(modes, drive, inTwiceTheSteps(wave))),
+    errorShare: errorShare(modes, z, surgeStates(modes.count, pairOf, inTwiceTheSteps(wave))),
     energyShare: energyShare(course),
   };
 }

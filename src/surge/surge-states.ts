@@ -1,17 +1,13 @@
-import { type ModeStep, modePairs } from './mode-pair.ts';
-import type { SurgeDrive } from './surge-drive.ts';
-import type { SurgeModes } from './surge-modes.ts';
+import type { ModePair, ModeStep } from './mode-pair.ts';
 import type { SampledWave } from './surge-steps.ts';
 
 /**
  * Modes time by time from rest, two equal steps at once, exact for a source that is a polynomial of the fifth degree over both:
  * nothing rings, and no step is too long for a fast mode.
  */
-export function surgeStates(modes: SurgeModes, drive: SurgeDrive, wave: SampledWave): Float64Array {
-  const { count } = modes;
+export function surgeStates(count: number, pairOf: (stepS: number) => ModePair, wave: SampledWave): Float64Array {
   const { currentA, slopeAPerS } = wave;
   const z = new Float64Array(currentA.length * count);
-  const pairOf = modePairs(modes, drive);
   const source = new Float64Array(6);
   for (let t = 0; t + 2 < currentA.length; t += 2) {
     for (let n = 0; n < 3; n++) {
@@ -28,9 +24,10 @@ export function surgeStates(modes: SurgeModes, drive: SurgeDrive, wave: SampledW
 /** A small loop in a function of its own: the engine compiles it once and for all. */
 function advance(z: Float64Array, from: number, to: number, { kept, weights }: ModeStep, source: Float64Array): void {
   const [a, b, c, d, e, f] = [source[0]!, source[1]!, source[2]!, source[3]!, source[4]!, source[5]!];
-  const [wa, wb, wc, wd, we, wf] = [weights[0]!, weights[1]!, weights[2]!, weights[3]!, weights[4]!, weights[5]!];
   for (let k = 0; k < kept.length; k++) {
-    const push = wa[k]! * a + wb[k]! * b + wc[k]! * c + wd[k]! * d + we[k]! * e + wf[k]! * f;
-    z[to + k] = kept[k]! * z[from + k]! + push;
+    const w = 6 * k;
+    const values = weights[w]! * a + weights[w + 2]! * c + weights[w + 4]! * e;
+    const slopes = weights[w + 1]! * b + weights[w + 3]! * d + weights[w + 5]! * f;
+    z[to + k] = kept[k]! * z[from + k]! + values + slopes;
   }
 }

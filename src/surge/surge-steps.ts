@@ -15,11 +15,12 @@ export const blockSteps = 4;
 /** From 0 to a time: short while the front lasts, then growing with the time. */
 export function surgeSteps(wave: Wave, untilS: number, fineness = 1): SurgeSteps {
   const { fastS } = waveTimes(wave);
-  // a Heidler front rises as the tenth power: it is as short as a tenth of its time constant
-  const leastS = fastS / (shortest * fineness);
+  // a wave that swings is never to be passed over
+  const swingS = wave.kind === 'damped-sine' ? swingShare / wave.omegaPerS : Infinity;
+  const leastS = fastS / (frontSteps(wave) * fineness);
   const [timesS, stepS] = [[0], [0]];
   for (let time = 0; untilS - time > 1e-9 * untilS; ) {
-    const mostS = ((time - frontTimes * fastS) * growth) / fineness;
+    const mostS = Math.min(swingS, (time - frontTimes * fastS) * growth) / fineness;
     const grownS = mostS > leastS ? leastS * 2 ** Math.floor(Math.log2(mostS / leastS)) : leastS;
     const step = Math.min(grownS, (untilS - time) / blockSteps);
     for (let n = 1; n <= blockSteps; n++) {
@@ -31,9 +32,26 @@ export function surgeSteps(wave: Wave, untilS: number, fineness = 1): SurgeSteps
   return { timesS: new Float64Array(timesS), stepS: new Float64Array(stepS) };
 }
 
-const shortest = 48;
+/**
+ * Steps in the fast time of a wave: so many that peaks are found to a nanosecond and not only to a millionth of their height. A
+ * Heidler front rises by a power: it is the shorter the higher that is.
+ */
+function frontSteps(wave: Wave): number {
+  switch (wave.kind) {
+    case 'heidler':
+      return 4.8 * wave.n;
+    case 'double-exponential':
+      return 40;
+    case 'cubed-exponential':
+    case 'damped-sine':
+      return 20;
+  }
+}
+
 const frontTimes = 3;
 const growth = 0.08;
+/** Of a radian. */
+const swingShare = 0.15;
 
 /** A wave at the times of a run. */
 export interface SampledWave extends SurgeSteps {
