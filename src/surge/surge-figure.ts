@@ -1,57 +1,74 @@
 import type { SurgeCourse } from './surge-course.ts';
 import type { SurgeDrive } from './surge-drive.ts';
-import { byModes, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
+import type { SignedWay } from './surge-loops.ts';
+import { along, byModes, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
 
 /** A figure that is linear in what happens in the elements of a network (branches, then electrodes). */
 export interface SurgeFigure {
-  /** Weights of the elements' currents, and of the slopes of these. */
-  readonly current: Float64Array;
-  readonly slope: Float64Array;
-  /** Weights of the volts that stand over elements by themselves: by a channel's field, over a cut. */
-  readonly own: Float64Array;
+  /** Weights of the elements' currents, and of the slopes of these; null: none. */
+  readonly current: Float64Array | null;
+  readonly slope: Float64Array | null;
+  /** Ways whose volts count that stand over elements by themselves (by a channel's field, over a cut), and their sign. */
+  readonly own: readonly (readonly [way: SignedWay, sign: number])[];
   /** Weight of the slope of the stroke's current itself. */
   readonly strokeSlope: number;
 }
 
 /** A sum of element currents, each times its weight; `slopes`: of their slopes instead. */
-export function currentFigure(course: Pick<SurgeCourse, 'drive'>, weights: Float64Array, slopes = false): SurgeFigure {
-  const none = new Float64Array(course.drive.way.length);
+export function currentFigure(_course: Pick<SurgeCourse, 'modes'>, weights: Float64Array, slopes = false): SurgeFigure {
   const given = weights.slice();
-  return { current: slopes ? none : given, slope: slopes ? given : none, own: none, strokeSlope: 0 };
+  return { current: slopes ? null : given, slope: slopes ? given : null, own: [], strokeSlope: 0 };
 }
 
 /** Potential of a node against remote earth, volts. RangeError: no such node, or it hangs free. */
 export function potentialFigure({ modes }: Pick<SurgeCourse, 'modes'>, node: number): SurgeFigure {
   const way = modes.loops.toEarth[node];
   if (way == null) throw new RangeError(`node ${node} is not there or hangs free: its potential is not defined`);
-  const current = resistanceTimes(modes.network, way);
-  const own = new Float64Array(current.length);
-  way.elements.forEach((element, i) => {
-    own[element] = way.signs[i]!;
-  });
-  return { current, slope: inductanceTimes(modes.network, way), own, strokeSlope: 0 };
+  const { branches, earth } = modes.network;
+  const [current, slope] = twoRows(branches.length + earth.nodes.length);
+  return {
+    current: resistanceTimes(modes.network, way, current),
+    slope: inductanceTimes(modes.network, way, slope),
+    own: [[way, 1]],
+    strokeSlope: 0,
+  };
+}
+
+/** Two rows of one array: memory for many short arrays is dear. */
+function twoRows(count: number): readonly [Float64Array, Float64Array] {
+  const both = new Float64Array(2 * count);
+  return [both.subarray(0, count), both.subarray(count)];
 }
 
 /** One figure less another. */
 export function figureDifference(a: SurgeFigure, b: SurgeFigure): SurgeFigure {
-  const less = (of: Float64Array, other: Float64Array) => of.map((weight, e) => weight - other[e]!);
   return {
     current: less(a.current, b.current),
     slope: less(a.slope, b.slope),
-    own: less(a.own, b.own),
+    own: [...a.own, ...b.own.map(([way, sign]) => [way, -sign] as const)],
     strokeSlope: a.strokeSlope - b.strokeSlope,
   };
 }
 
-/** A figure with what it has of each mode, and of the slope of each: the same for all courses of the same modes. */
+function less(a: Float64Array | null, b: Float64Array | null): Float64Array | null {
+  if (b === null) return a;
+  const result = a === null ? new Float64Array(b.length) : a.slice();
+  for (let e = 0; e < b.length; e++) result[e] = result[e]! - b[e]!;
+  return result;
+}
+
+/** A figure with what it has of each mode, and of the slope of each (null: none): the same for all courses of the same modes. */
 export interface ModalFigure extends SurgeFigure {
-  readonly byMode: Float64Array;
-  readonly byModeSlope: Float64Array;
+  readonly byMode: Float64Array | null;
+  readonly byModeSlope: Float64Array | null;
 }
 
 export function modalFigure(modes: SurgeModes, figure: SurgeFigure): ModalFigure {
   const { current, slope, own, strokeSlope } = figure;
-  return { current, slope, own, strokeSlope, byMode: byModes(modes, current), byModeSlope: byModes(modes, slope) };
+  const [first, second] = current === null || slope === null ? [] : twoRows(modes.count);
+  const byMode = current === null ? null : byModes(modes, current, first);
+  const byModeSlope = slope === null ? null : byModes(modes, slope, second);
+  return { current, slope, own, strokeSlope, byMode, byModeSlope };
 }
 
 /** A figure at all times of a course. */
@@ -68,10 +85,11 @@ export function overTime(course: SurgeCourse, figure: SurgeFigure | ModalFigure)
   return sums;
 }
 
-/** The slope of a mode is its equation's: part of it goes by the mode, part by the inputs. */
-export function stateWeights({ stored, lost }: SurgeModes, { byMode, byModeSlope }: ModalFigure): Float64Array {
-  const weights = byMode.slice();
-  for (let k = 0; k < weights.length; k++) {
+/** Weights of the modes: the slope of a mode is its equation's, and part of it goes by the mode, part by the inputs. */
+export function stateWeights({ count, stored, lost }: SurgeModes, { byMode, byModeSlope }: ModalFigure): Float64Array {
+  const weights = byMode === null ? new Float64Array(count) : byMode.slice();
+  if (byModeSlope === null) return weights;
+  for (let k = 0; k < count; k++) {
     if (stored[k] !== 0) weights[k] = weights[k]! - (byModeSlope[k]! * lost[k]!) / stored[k]!;
   }
   return weights;
@@ -83,8 +101,12 @@ export function inputWeights(
   { current, slope, own, byModeSlope }: ModalFigure,
   drive: SurgeDrive,
 ): readonly [byValue: number, bySlope: number] {
-  let byValue = product(current, drive.way) + product(own, drive.ownOhm);
-  let bySlope = product(slope, drive.way) + product(own, drive.ownHenry);
+  let [byValue, bySlope] = [product(current, drive.way), product(slope, drive.way)];
+  for (const [way, sign] of own) {
+    if (drive.ownOhm !== null) byValue += sign * along(way, drive.ownOhm);
+    if (drive.ownHenry !== null) bySlope += sign * along(way, drive.ownHenry);
+  }
+  if (byModeSlope === null) return [byValue, bySlope];
   for (let k = 0; k < count; k++) {
     const [weight, held] = [byModeSlope[k]!, stored[k]!];
     if (held === 0) bySlope -= (weight * drive.byCurrent[k]!) / lost[k]!;
@@ -96,10 +118,10 @@ export function inputWeights(
   return [byValue, bySlope];
 }
 
-function product(a: Float64Array, b: Float64Array | null): number {
-  if (b === null) return 0;
+function product(weights: Float64Array | null, way: Float64Array): number {
+  if (weights === null) return 0;
   let sum = 0;
-  for (let e = 0; e < a.length; e++) sum += a[e]! * b[e]!;
+  for (let e = 0; e < weights.length; e++) sum += weights[e]! * way[e]!;
   return sum;
 }
 

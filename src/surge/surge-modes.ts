@@ -103,9 +103,12 @@ export function along({ elements, signs }: SignedWay, figures: Float64Array): nu
   return sum;
 }
 
-/** What each mode adds to a sum over the elements, each times its weight. */
-export function byModes({ loops, count, shape }: SurgeModes, weights: Float64Array): Float64Array {
-  const sum = new Float64Array(count);
+/** What each mode adds to a sum over the elements, each times its weight. Added to `sum`. */
+export function byModes(
+  { loops, count, shape }: SurgeModes,
+  weights: Float64Array,
+  sum: Float64Array = new Float64Array(count),
+): Float64Array {
   for (let row = 0; row < count; row++) {
     const weight = along(loops.loops[row]!, weights);
     if (weight !== 0) addRow(sum, shape, row * count, weight);
@@ -117,9 +120,12 @@ function addRow(sum: Float64Array, shape: Float64Array, from: number, weight: nu
   for (let k = 0; k < sum.length; k++) sum[k] = sum[k]! + shape[from + k]! * weight;
 }
 
-/** Volts over every element while 1 A runs along a way: its resistances. */
-export function resistanceTimes({ branches, earth }: SurgeNetwork, { elements, signs }: SignedWay): Float64Array {
-  const volts = new Float64Array(branches.length + earth.nodes.length);
+/** Volts over every element while 1 A runs along a way: its resistances. Added to `volts`. */
+export function resistanceTimes(
+  { branches, earth }: SurgeNetwork,
+  { elements, signs }: SignedWay,
+  volts: Float64Array = new Float64Array(branches.length + earth.nodes.length),
+): Float64Array {
   for (let i = 0; i < elements.length; i++) {
     const [element, sign] = [elements[i]!, signs[i]!];
     if (element < branches.length) volts[element] = volts[element]! + sign * branches[element]!.resistanceOhm;
@@ -144,9 +150,9 @@ function addEarth(
 export function inductanceTimes(
   { branches, mutualH, earth }: SurgeNetwork,
   { elements, signs }: SignedWay,
+  volts: Float64Array = new Float64Array(branches.length + earth.nodes.length),
 ): Float64Array {
   const count = branches.length;
-  const volts = new Float64Array(count + earth.nodes.length);
   for (let i = 0; i < elements.length; i++) {
     const [element, sign] = [elements[i]!, signs[i]!];
     if (element >= count) continue;
