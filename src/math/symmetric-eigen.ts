@@ -25,11 +25,11 @@ export function symmetricEigen(matrix: Float64Array, size: number): SymmetricEig
 /** Reflects away all but three diagonals, last row first; then builds the product of the reflections, transposed, in `z`. */
 function reduce(z: Float64Array, diagonal: Float64Array, beside: Float64Array, size: number): void {
   const reflectors: (Float64Array | null)[] = new Array(size).fill(null);
+  const room = new Float64Array(size * size);
   const scaled = new Float64Array(size);
   for (let last = size - 1; last > 0; last--) {
     const row = last * size;
-    let norm = 0;
-    for (let k = 0; k < last; k++) norm = Math.hypot(norm, z[row + k]!);
+    const norm = rowNorm(z, row, last);
     const pivot = z[row + last - 1]!;
     diagonal[last] = z[row + last]!;
     if (norm === Math.abs(pivot)) {
@@ -38,7 +38,7 @@ function reduce(z: Float64Array, diagonal: Float64Array, beside: Float64Array, s
     }
     const target = pivot > 0 ? -norm : norm;
     beside[last] = target;
-    const reflector = new Float64Array(last);
+    const reflector = room.subarray(row, row + last);
     for (let k = 0; k < last; k++) reflector[k] = z[row + k]!;
     reflector[last - 1] = pivot - target;
     // half the square of its length
@@ -73,6 +73,16 @@ function reflectBoth(z: Float64Array, size: number, v: Float64Array, half: numbe
 }
 
 // Small loops in functions of their own: the engine compiles those once and for all.
+
+/** Length of a part of a row, scaled so that no square overflows. */
+function rowNorm(z: Float64Array, start: number, count: number): number {
+  let most = 0;
+  for (let k = 0; k < count; k++) most = Math.max(most, Math.abs(z[start + k]!));
+  if (most === 0) return 0;
+  let sum = 0;
+  for (let k = 0; k < count; k++) sum += (z[start + k]! / most) ** 2;
+  return most * Math.sqrt(sum);
+}
 
 function rowProduct(z: Float64Array, start: number, v: Float64Array): number {
   let sum = 0;

@@ -28,8 +28,8 @@ export function modePair(modes: SurgeModes, drive: SurgeDrive, stepS: number): M
 
 /** State at a share of a stretch over which the source is one quintic. */
 function modeStep({ count, stored, lost }: SurgeModes, drive: SurgeDrive, wholeS: number, share: number): ModeStep {
-  const kept = new Float64Array(count);
-  const weights = new Float64Array(6 * count);
+  const room = new Float64Array(7 * count);
+  const [kept, weights] = [room.subarray(0, count), room.subarray(count)];
   const moments = new Float64Array(6);
   const at = share === 1 ? 4 : 2;
   for (let k = 0; k < count; k++) {

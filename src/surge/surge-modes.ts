@@ -33,8 +33,9 @@ export function surgeModes(network: SurgeNetwork): SurgeModes | RefusedSurge {
   const refused = surgeRefusal(network, loops);
   if (refused !== null) return refused;
   const count = loops.loops.length;
-  const resistance = loopMatrix(loops.loops, (way) => resistanceTimes(network, way));
-  const inductance = loopMatrix(loops.loops, (way) => inductanceTimes(network, way));
+  const volts = new Float64Array(network.branches.length + network.earth.nodes.length);
+  const resistance = loopMatrix(loops.loops, (way) => resistanceTimes(network, way, volts.fill(0)));
+  const inductance = loopMatrix(loops.loops, (way) => inductanceTimes(network, way, volts.fill(0)));
   const rate = rateOf(resistance, inductance, count);
   const both = resistance.map((ohm, i) => ohm + rate * inductance[i]!);
   const { lower, failingRow } = cholesky(both, count);
