@@ -7,7 +7,7 @@ export const strike = {
     why: 'One that fires too low is fired by the transmitter itself, holds its arc and wears out; one that fires far too high lets more of a strike through to the radio than it has to.',
     met: 'Lowest spark-over at least 1.5 times the peak voltage of the line at its power and SWR (a rule of the trade), and at most four times that (ours; of a line that only receives: at most 360 V). A single typed voltage is taken as its middle, 20 percent either way. Where only its power is typed: at least the power of the line.',
     remedy:
-      'Put in an arrester made for {powerW} at the SWR of this line: its lowest spark-over at least 1.5 times the peak of {peakV}, and the next step of the trade above that.',
+      'Put in an arrester made for the power and SWR of this line: its lowest spark-over at least 1.5 times the peak voltage of the line, and no more than the next step of the trade above that.',
     because: {
       none: 'No arrester on a coax line with a box is in the file.',
       'power unknown': 'How much power goes through {at} is not known.',
