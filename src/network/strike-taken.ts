@@ -20,6 +20,8 @@ export interface StrikeTaken {
   /** Of them those of which nobody typed at what level they fire. */
   readonly levels: readonly string[];
   readonly laidApart: readonly string[];
+  /** Lines along a support: they are taken to run down its face. */
+  readonly onFace: readonly string[];
   readonly unknownElectrodes: readonly string[];
 }
 
@@ -52,6 +54,7 @@ export function strikeTaken(
       .map((l) => l.id)
       .sort(),
     laidApart: apart,
+    onFace: idsOf(branches.filter((b) => b.kind === 'shield' && b.lengthM > leastRunM && isUpright(b))),
     unknownElectrodes,
     levels: site.arresters
       .filter((a) => a.present === 'yes' && a.sparkoverV === null && a.kind !== 'quarter-wave stub')
@@ -62,6 +65,14 @@ export function strikeTaken(
       .map((a) => a.id)
       .sort(),
   };
+}
+
+/** Shorter than this it is a jumper. */
+const leastRunM = 1;
+
+function isUpright({ way }: StrikeNetwork['branches'][number]): boolean {
+  const [first] = way ?? [];
+  return first !== undefined && way!.every(([east, north]) => east === first[0] && north === first[1]);
 }
 
 /** A point of no known height that only guys meet says nothing. */

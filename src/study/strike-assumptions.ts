@@ -30,6 +30,7 @@ export function strikeAssumptions(
     ...taken.wires.map(({ diameterM, parts }) => sentence(assumed.wire, { list: parts, diameterM })),
     ...taken.towers.map(({ part, diameterM }) => sentence(assumed.tower, { part, diameterM })),
     ...of(assumed.bundle, taken.laidApart),
+    ...of(assumed.onFace, taken.onFace),
     ...of(assumed.electrodes, taken.unknownElectrodes),
     ...of(assumed.guys, taken.guys),
     ...of(assumed.cores, taken.cores),
@@ -40,6 +41,7 @@ export function strikeAssumptions(
     sentence(assumed.neutral),
     sentence(assumed.ionisation),
     sentence(assumed.skin),
+    sentence(assumed.joints),
   ];
 }
 

@@ -25,14 +25,13 @@ export const strikeWords = {
     wire: 'Wire of {list} is not known: taken as round, {diameterM} thick.',
     tower: '{part} is taken as one tube, {diameterM} across, with whatever legs and bracing it has.',
     bundle: 'Lines in one trench or bundle are taken two cable diameters apart: {list}.',
-    onFace: '{list} {list?is:are} taken to run down the face of {part}.',
-    joints: 'Joints without a reading have the likely resistance of their kind: {list}.',
-    jointsUnknown: 'Joints of which nothing is known carry current without resistance: {list}.',
+    onFace: 'On a support, {list} {list?is:are} taken to run down its face.',
+    joints:
+      'Joints without a reading have the likely resistance of their kind; those of which nothing is known have none.',
     electrodes:
       'What {list} {list?has:have} to the soil is not known, so {list?it takes:they take} no current here; that leaves volts too high rather than too low.',
     guys: '[Guy]s are left out: {list}. They carry some of the current to their anchors, which lowers the figures here.',
     cores: 'Cores of {list} are left out: only the shield carries current.',
-    noCurrent: '{list} {list?carries:carry} no current here: an end hangs on nothing.',
     perhaps: 'Whether these carry current too is not known, and they are not counted: {list}.',
     protectors: 'Protectors are taken as open: {list}. One that fires ties its line to its bar from then on.',
     gap: 'Level of {list} is not known: taken to fire at {levelV}.',
@@ -42,7 +41,6 @@ export const strikeWords = {
       'The neutral and other metal that leads away from the site carry nothing here; they would lower the figures.',
     ionisation: 'The soil does not break down round the [electrode]s; where it does, their volts are lower.',
     skin: 'Current keeps to the skin of the metal: inductances without an inner part, resistances higher than for direct current.',
-    soilNamed: 'Soil is known by its name only, {type}: the range is that of the name.',
     defaultStroke: 'No stroke was asked for: {name}, {peakA}, {wave} µs.',
     struck: 'No place was asked for: taken at the top of the highest support.',
     struckAntenna: 'No place was asked for, and no support is typed: taken at the first antenna.',
@@ -64,14 +62,5 @@ export const strikeWords = {
     closePieces:
       '{a} and {b} are so close together that what is typed of their places and thickness cannot be right; their inductances contradict each other. Look at the places of both.',
     noInductance: 'A loop of {list} has neither length nor inductance, so its current is not defined; type a length.',
-    notSolved:
-      'The figures did not settle: the steps would have had to become too small. Nothing is printed that is not trusted.',
-  },
-
-  /** A pair that was asked for, and of which nothing can be said. */
-  pair: {
-    hangsFree:
-      '{a} to {b}: no figure, since {part} hangs on nothing that reaches the soil; its potential is not defined.',
-    onePiece: '{a} and {b} are one piece of metal.',
   },
 } as const;

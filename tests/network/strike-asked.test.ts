@@ -118,6 +118,12 @@ describe('what is said of it', () => {
     expect(peakOfPart(strikeIn(turned), 'R1') / peakOfPart(strikeIn(station()), 'R1')).toBeCloseTo(1, 9);
   });
 
+  it('names a line that runs down a support at its face', () => {
+    expect(strikeIn(station()).taken!.onFace).toEqual(['feed']);
+    // a jumper of two feet at the top is no run
+    expect(strikeIn(station().replace('{bond: mast@15 ft}, ', '{bond: mast@18 ft}, ')).taken!.onFace).toEqual([]);
+  });
+
   it('grows as the stroke does', () => {
     const [one, two] = [10e3, 20e3].map((currentA) => strikeIn(station(), { currentA }));
     for (const [i, { peak }] of two!.differences.entries())
