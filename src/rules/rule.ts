@@ -1,4 +1,5 @@
 import type { FactName, Facts } from '../facts/facts.ts';
+import type { SiteChange } from '../site/change.ts';
 import type { Interval } from '../units/interval.ts';
 import type { Values } from '../words/say.ts';
 import type { RuleId } from './rule-ids.ts';
@@ -37,6 +38,10 @@ export type Verdict =
       readonly severity?: Severity;
       /** A finding (rule:place) that causes this one. */
       readonly under?: string;
+      /** Parts that nothing ties to the service's system, where that is why: the finding about their group takes this one in. */
+      readonly untied?: readonly string[];
+      /** What would put it right, as a change of the file that a planner can try; left out where only a person can say. */
+      readonly change?: readonly SiteChange[];
     }
   | {
       readonly is: 'cannot tell';
@@ -57,6 +62,13 @@ export interface Measured {
   readonly sense: 'least' | 'most';
 }
 
+/** A threshold of a rule, for the catalogue and for owners who set another; `key` and `sense` as in `Measured`. */
+export interface Limit extends Pick<Measured, 'key' | 'sense'> {
+  readonly value: number;
+  /** What it is a limit of where a rule has several, such as `copper`. */
+  readonly of?: string;
+}
+
 /** A rule: a record with a small function. Asking for a fact that is not in `needs` is a compile error. */
 export interface Rule<N extends FactName = FactName> {
   readonly id: RuleId;
@@ -65,6 +77,11 @@ export interface Rule<N extends FactName = FactName> {
   /** Regions whose code set holds this rule. */
   readonly codeSets: readonly CodeSet[];
   readonly source: Clause;
+  /** Year of the edition of the source that first asked it: where an earlier one is adopted it is not asked. */
+  readonly since?: number;
+  /** Where its number moved: the clause from an edition on, oldest first; `source.clause` is the newest. */
+  readonly clauses?: readonly { readonly from: number; readonly clause: string }[];
+  readonly limits?: readonly Limit[];
   /** Everything else hangs on it: its doubt comes before what is certain. */
   readonly first?: true;
   readonly needs: readonly N[];
