@@ -12,12 +12,13 @@ import type { Side } from './certain.ts';
 import type { Ground } from './ground.ts';
 import { metalDistance } from './metal-distance.ts';
 import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
+import { type StrikeCore, strikeCores } from './strike-cores.ts';
 import { type StrikeFired, strikeFired } from './strike-fired.ts';
 import { heatAtLevels, type StrikeHeat, strikeHeat } from './strike-heat.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
 import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
-import { type StrikeCarried, strikeBetween, strikeCarried, strikeCores, strikeIntoSoil } from './strike-result.ts';
+import { type StrikeCarried, strikeBetween, strikeCarried, strikeIntoSoil } from './strike-result.ts';
 import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
 import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
 
@@ -72,7 +73,7 @@ export interface StrikeFigures {
     readonly actionA2s: number;
   }[];
   readonly electrodes: readonly { readonly part: string; readonly peak: Peak }[];
-  readonly cores: readonly { readonly part: string; readonly peak: Peak }[];
+  readonly cores: readonly StrikeCore[];
   readonly fired: readonly StrikeFired[];
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
@@ -151,7 +152,7 @@ function worked(
         }),
     joints: () => carried().filter(({ part }) => isJoint(part)),
     electrodes: () => strikeIntoSoil(network, run),
-    cores: () => strikeCores(network, run),
+    cores: () => strikeCores(bonded.site, network, run),
     fired: () => strikeFired(bonded.site, network, run, likely.places),
     failures: () => (ask.detail && wiresOf(bonded) <= mostWires ? failuresOf(bonded, likely, carried(), stroke) : []),
     traces: () => tracesOf(bonded, likely),

@@ -3,8 +3,8 @@ import { inductancesWith } from '../surge/inductance-matrix.ts';
 import { mutualInductance } from '../surge/mutual-inductance.ts';
 import { actionIntegral, type Peak, peakOf } from '../surge/peak-of.ts';
 import type { StraightPiece } from '../surge/straight-piece.ts';
+import type { SurgeCourse } from '../surge/surge-course.ts';
 import { currentFigure, figureDifference, overTime, potentialFigure, type SurgeFigure } from '../surge/surge-figure.ts';
-import type { SurgeRun } from '../surge/surge-run.ts';
 import type { StrikeNetwork } from './strike-network.ts';
 import { remoteEarth, type StrikePair } from './strike-pairs.ts';
 
@@ -30,7 +30,7 @@ export interface StrikePlaces {
 export function strikeBetween(
   pair: StrikePair,
   network: StrikeNetwork,
-  run: SurgeRun,
+  run: SurgeCourse,
   { nodeOf, placeOf, channel }: StrikePlaces,
 ): StrikeBetween | null {
   const { a, b } = pair;
@@ -56,7 +56,7 @@ const cableM = 5e-3;
 function inducedAlong(
   route: StraightPiece,
   network: StrikeNetwork,
-  run: SurgeRun,
+  run: SurgeCourse,
   channel: StraightPiece | null,
 ): SurgeFigure {
   const { pieces, branchOfPiece, branches, points } = network;
@@ -69,7 +69,7 @@ function inducedAlong(
   return channel === null ? figure : { ...figure, strokeSlope: mutualInductance(route, channel) };
 }
 
-function peakIn(run: SurgeRun, figure: SurgeFigure): Peak {
+function peakIn(run: SurgeCourse, figure: SurgeFigure): Peak {
   return peakOf(run.wave.timesS, overTime(run, figure));
 }
 
@@ -87,7 +87,7 @@ export interface StrikeCarried {
 }
 
 /** Of every part with a branch, by id. */
-export function strikeCarried({ branches, points }: StrikeNetwork, run: SurgeRun): readonly StrikeCarried[] {
+export function strikeCarried({ branches, points }: StrikeNetwork, run: SurgeCourse): readonly StrikeCarried[] {
   const largest = new Map<string, StrikeCarried>();
   const weights = new Float64Array(branches.length + points.length);
   branches.forEach(({ part, resistanceOhm }, branch) => {
@@ -103,26 +103,11 @@ export function strikeCarried({ branches, points }: StrikeNetwork, run: SurgeRun
 }
 
 /** What each electrode, or bare metal in the soil, gives to it in all. */
-export function strikeIntoSoil({ branches, points }: StrikeNetwork, run: SurgeRun) {
+export function strikeIntoSoil({ branches, points }: StrikeNetwork, run: SurgeCourse) {
   const weightsOf = new Map<string, Float64Array>();
   points.forEach(({ part }, i) => {
     const weights = weightsOf.get(part) ?? new Float64Array(branches.length + points.length);
     weights[branches.length + i] = 1;
-    weightsOf.set(part, weights);
-  });
-  return inOrder([...weightsOf].map(([part, weights]) => ({ part, peak: peakIn(run, currentFigure(run, weights)) })));
-}
-
-/**
- * Core against shield at the far end of each shielded line: the shield's own drop, span by span from its first to its last
- * (transfer impedance taken as the DC resistance of the shield: in a front it is less for a solid tube, more for a braid).
- */
-export function strikeCores({ branches, points }: StrikeNetwork, run: SurgeRun) {
-  const weightsOf = new Map<string, Float64Array>();
-  branches.forEach(({ part, kind, resistanceOhm, lengthM }, branch) => {
-    if (kind !== 'shield' || lengthM === 0) return;
-    const weights = weightsOf.get(part) ?? new Float64Array(branches.length + points.length);
-    weights[branch] = resistanceOhm;
     weightsOf.set(part, weights);
   });
   return inOrder([...weightsOf].map(([part, weights]) => ({ part, peak: peakIn(run, currentFigure(run, weights)) })));
