@@ -8,6 +8,7 @@ const metalKinds: ReadonlySet<string> = new Set([
   'roof mast',
   'crank-up tower',
   'tilt-over mast',
+  'air terminal',
 ]);
 const otherKinds: ReadonlySet<string> = new Set(['wood pole', 'building face', 'tree']);
 /** Kinds whose sections move against each other, so that nobody may take them for one metal unseen. */

@@ -88,6 +88,8 @@ export interface StatedOhm {
   readonly overRange: boolean;
 }
 
+export type ElectrodePurpose = 'service' | 'antenna' | 'tower' | 'communications' | 'lightning' | 'equipment';
+
 export interface Electrode extends PartBase {
   readonly section: 'electrodes';
   readonly metal: Metal | null;
@@ -103,6 +105,24 @@ export interface Electrode extends PartBase {
   readonly radiusM: Interval | null;
   /** Members of a `rods` group, radials of a star; null: nobody counted them. */
   readonly members: number | null;
+  /** What its owner put it in for; [] where nothing was said. */
+  readonly serves: readonly ElectrodePurpose[];
+  readonly listed: Answer;
+  /** Covered by a skin that does not conduct. */
+  readonly painted: Answer;
+  readonly coatingM: Interval | null;
+  readonly guarded: Answer;
+  readonly standsIn: 'undisturbed soil' | 'compacted fill' | 'loose fill' | 'gravel' | null;
+  readonly gravelM: Interval | null;
+  readonly surface: 'open ground' | 'eaves' | 'paving' | null;
+  /** Length that touches soil, where that was said. */
+  readonly inSoilM: Interval | null;
+  readonly thicknessM: Interval | null;
+  readonly lattice: Answer;
+  readonly concreteM: Interval | null;
+  readonly membrane: Answer;
+  /** Of a water pipe: metal all along. */
+  readonly continuous: Answer;
   readonly joined: Answer;
   readonly wire: Wire | null;
   readonly route: readonly RoutePoint[] | null;
@@ -145,6 +165,8 @@ export interface Support extends PartBase {
   readonly jumpers: Answer;
   readonly base: string | null;
   readonly reach: 'public' | 'fenced' | null;
+  readonly insulatingSurface?: Answer;
+  readonly wallM?: Interval | null;
   readonly guys: readonly Guy[];
 }
 
@@ -156,6 +178,8 @@ export interface Antenna extends PartBase {
   readonly heightM: Interval | null;
   readonly lengthM: Interval | null;
   readonly base: 'insulated' | 'grounded' | null;
+  /** What a wire antenna is made of. */
+  readonly wire?: Wire | null;
 }
 
 export interface Bar extends PartBase {
@@ -176,6 +200,9 @@ export interface Arrester extends PartBase {
   readonly bandHz: Interval | null;
   readonly bleed: Answer;
   readonly leadM: Interval | null;
+  readonly lineLeadM?: Interval | null;
+  /** Something that burns easily is close to it. */
+  readonly nearFuel?: Answer;
   readonly listed: Answer;
   readonly series: 'series' | 'shunt' | null;
   /** Number of wires of its line that it covers; 'all' where the owner says so or the line has one. */
@@ -236,6 +263,11 @@ export interface Line extends PartBase {
   readonly along: { readonly part: string; readonly spacingM: Interval | null } | null;
   readonly runs: string | null;
   readonly metalInside: Answer;
+  readonly voltageV?: Interval | null;
+  /** How far insulators hold an open line off the wall. */
+  readonly standoffM?: Interval | null;
+  readonly guarded?: Answer;
+  readonly dripLoop?: Answer;
 }
 
 /** A wire's meeting with a part: on a named clamp of the `joints` section, on a joint of its own, or as one piece. */
@@ -302,6 +334,9 @@ export interface Metalwork extends PartBase {
   readonly sizeM: Interval | null;
   /** Gap to what is below or beside it. */
   readonly clearanceM?: Interval | null;
+  readonly voltageV?: Interval | null;
+  /** From the entry of a pipe to the clamp of its bond. */
+  readonly clampFromEntryM?: Interval | null;
 }
 
 export type Part = Electrode | Support | Antenna | Bar | Arrester | Equipment | Line | Conductor | Joint | Metalwork;
@@ -408,6 +443,8 @@ export interface SiteHeader {
   readonly service: string;
   readonly supply: Supply;
   readonly codes: readonly CodeRef[];
+  /** Whose conditions are asked, each in a column of its own; left out: the region's. */
+  readonly codeSets?: readonly Region[];
   readonly prepared: { readonly by: string | null; readonly for: string | null; readonly date: string | null };
   readonly address: string | null;
   readonly owner: string | null;
@@ -416,9 +453,14 @@ export interface SiteHeader {
   readonly northDeg: number | null;
   readonly claims: string | null;
   readonly standard: string | null;
+  /** A file of findings that were agreed to stand, beside those of `agreed`. */
+  readonly agreedIn?: string | null;
   readonly incomplete: readonly SectionName[];
   readonly without: readonly string[];
   readonly temporary: Answer;
+  readonly certificate?: string | null;
+  readonly stormPlan?: Answer;
+  readonly servicesLocated?: Answer;
   readonly agreed: readonly Agreement[];
 }
 

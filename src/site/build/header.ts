@@ -16,6 +16,7 @@ export function buildHeader({ header: values, headerNode }: TypedSite): SiteHead
     service: values.service ?? 'unknown',
     supply: values.supply ?? 'unknown',
     codes: codesOf(values.code),
+    codeSets: values.codes === null || values.codes.length === 0 ? [region] : [...new Set(values.codes)],
     prepared: values.prepared ?? { by: null, for: null, date: null },
     address: values.address,
     owner: values.owner,
@@ -28,7 +29,11 @@ export function buildHeader({ header: values, headerNode }: TypedSite): SiteHead
     without: values.without ?? [],
     temporary:
       values.temporary ?? (headerNode !== null && childOf(headerNode, 'temporary') !== null ? 'unknown' : 'no'),
+    certificate: values.certificate,
+    stormPlan: values.storm_plan ?? 'unknown',
+    servicesLocated: values.services_located ?? 'unknown',
     agreed: agreedOf(values.agreed),
+    agreedIn: values.agreed_in,
   };
 }
 

@@ -22,6 +22,10 @@ export function buildLine(typed: TypedPart<'lines'>, build: Build): Line {
     along: alongOf(values.along),
     runs: values.runs,
     metalInside: values.metal_inside ?? 'unknown',
+    voltageV: values.voltage,
+    standoffM: values.standoff,
+    guarded: values.guarded ?? 'unknown',
+    dripLoop: values.drip_loop ?? 'unknown',
   };
 }
 

@@ -37,7 +37,7 @@ export const builders: { readonly [S in PartSection]: (typed: TypedPart<S>, buil
 };
 
 function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support {
-  const { height, legs, face, metal, sections, jumpers, base, reach, guys } = typed.values;
+  const { height, legs, face, metal, sections, jumpers, base, reach, insulating_surface, wall, guys } = typed.values;
   return {
     ...partBase('supports', typed, places),
     heightM: height,
@@ -48,6 +48,8 @@ function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support 
     jumpers: jumpers ?? 'unknown',
     base,
     reach,
+    insulatingSurface: insulating_surface ?? 'unknown',
+    wallM: wall,
     guys: (guys ?? []).map(({ id, values, typed: text, source }) => ({
       id,
       anchor: places.position(values.anchor) ?? places.name(values.anchor),
@@ -63,7 +65,7 @@ function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support 
 }
 
 function buildAntenna(typed: TypedPart<'antennas'>, { places }: Build): Antenna {
-  const { dc_path, touches_support, band, height, length, base } = typed.values;
+  const { dc_path, touches_support, band, height, length, wire, base } = typed.values;
   return {
     ...partBase('antennas', typed, places),
     dcPath: dc_path ?? 'unknown',
@@ -71,6 +73,7 @@ function buildAntenna(typed: TypedPart<'antennas'>, { places }: Build): Antenna 
     bandHz: band,
     heightM: height,
     lengthM: length,
+    wire,
     base,
   };
 }
@@ -91,6 +94,8 @@ function buildArrester(typed: TypedPart<'arresters'>, { places }: Build): Arrest
     bandHz: values.band,
     bleed: values.bleed ?? 'unknown',
     leadM: values.lead,
+    lineLeadM: values.line_lead,
+    nearFuel: values.near_fuel ?? 'unknown',
     listed: values.listed ?? 'unknown',
     series: values.position,
     covers: values.covers,
@@ -160,7 +165,7 @@ function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
 }
 
 function buildMetalwork(typed: TypedPart<'metalwork'>, { places }: Build): Metalwork {
-  const { route, metal, buried, depth, continuous, joints, size, clearance } = typed.values;
+  const { route, metal, buried, depth, continuous, joints, size, clearance, voltage, clamp_from_entry } = typed.values;
   return {
     ...partBase('metalwork', typed, places),
     route: routeOf(route, places),
@@ -171,5 +176,7 @@ function buildMetalwork(typed: TypedPart<'metalwork'>, { places }: Build): Metal
     joints,
     sizeM: size,
     clearanceM: clearance,
+    voltageV: voltage,
+    clampFromEntryM: clamp_from_entry,
   };
 }

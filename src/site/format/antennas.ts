@@ -1,4 +1,5 @@
 import { field } from './field.ts';
+import { wire } from './material-types.ts';
 import { bareLength, quantity } from './quantity.ts';
 import { partFormat } from './section.ts';
 import { answer, oneOf } from './words.ts';
@@ -25,6 +26,7 @@ export const antennas = partFormat({
     band: field(quantity('frequency', { positive: true }), 'Its frequency or band.'),
     height: field(bareLength, 'Height of the antenna, or of its top.'),
     length: field(bareLength, 'Length of its longest element.'),
+    wire: field(wire, 'Wire that the antenna is made of.'),
     base: field(oneOf(['insulated', 'grounded']), 'How a vertical stands on its foot.'),
   },
 });

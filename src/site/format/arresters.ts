@@ -58,6 +58,8 @@ export const arresters = partFormat({
     band: field(quantity('frequency', { positive: true }), 'Frequency or band of a stub.'),
     bleed: field(answer, 'Whether a resistor or choke drains static through it.'),
     lead: field(quantity('length'), 'Length of its ground lead.'),
+    line_lead: field(quantity('length'), 'Length of its lead on the side of the line.'),
+    near_fuel: field(answer, 'Whether fuel, hay, thatch or other things that burn easily are close to it.'),
     listed: field(answer, 'Whether it is listed (tested) for this use.'),
     position: field(oneOf(['series', 'shunt']), 'Whether the line goes through it or past it.'),
     covers: field(covers, 'How many wires of its line it protects, or all.'),

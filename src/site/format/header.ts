@@ -11,6 +11,8 @@ import { answer, date, oneOf, text } from './words.ts';
 
 export const sectionNames = ['soil', 'buildings', 'places', ...partSections, 'states', 'readings', 'prices'] as const;
 
+const regions = ['us', 'ca', 'iec', 'uk', 'au'] as const;
+
 const serviceSections: readonly IdSection[] = ['equipment', 'bars', 'electrodes'];
 const serviceId = id(serviceSections);
 
@@ -62,11 +64,15 @@ const agreement = record({
 
 export const headerFields = {
   name: field(text(), 'Name of the site, as the report prints it.'),
-  region: field(oneOf(['us', 'ca', 'iec', 'uk', 'au']), 'Whose codes and words: us, ca, iec, uk, au.'),
+  region: field(oneOf(regions), 'Whose codes and words: us, ca, iec, uk, au.'),
   units: field(oneOf(['ft', 'm']), 'Unit of bare numbers, and the one that is printed first.'),
   service: field(service, 'The panel, bar or electrode at which the power service is grounded; none: no service.'),
   supply: field(oneOf(supplyWords), 'How the supply is earthed: us-grounded, tn-s, tn-c-s, tt.'),
   code: field(list(code), 'The code that applies, with its edition; one or several.'),
+  codes: field(
+    listOfKnown(oneOf(regions)),
+    'Whose conditions are asked where they are not the region’s alone; several give a column each.',
+  ),
   prepared: field(prepared, 'By whom, for whom and when the file was prepared.'),
   address: field(text(), 'Address of the site.'),
   owner: field(text(), 'Whose site it is.'),
@@ -77,8 +83,12 @@ export const headerFields = {
   standard: field(text(), 'A file with the limits of the owner or landlord.'),
   incomplete: field(listOfKnown(oneOf(sectionNames)), 'Sections that hold only some of what is there.'),
   without: field(listOfKnown(oneOf(Object.keys(lines.kinds))), 'Kinds of line that do not come in.'),
+  certificate: field(text(), 'Who installed the lightning protection that is claimed, and its certificate.'),
   temporary: field(answer, 'Whether it is a field station.'),
+  storm_plan: field(answer, 'Whether a field station has a plan to stop, lower and leave before a storm.'),
+  services_located: field(answer, 'Whether buried pipes and cables were located before digging or driving.'),
   agreed: field(listOfKnown(agreement), 'Findings that were agreed to stand, with the reason.'),
+  agreed_in: field(text(), 'A file beside this one with findings that were agreed to stand.'),
   note: field(text(), 'Anything worth knowing.'),
   photo: field(listOfKnown(text()), 'File names of photographs.'),
 };

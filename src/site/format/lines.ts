@@ -18,6 +18,9 @@ export const along = recordOr(
   mapped(runsWith, (part) => ({ part, spacing: null })),
 );
 
+/** Lines of bare or open wire. */
+const openKinds = ['open-wire', 'single wire'];
+
 export const runWords = ['open', 'in a wall', 'under a floor', 'in conduit'] as const;
 
 export const lines = partFormat({
@@ -53,5 +56,9 @@ export const lines = partFormat({
     along: field(along, 'Another line or conductor that it runs beside.'),
     runs: field(oneOf(runWords), 'How it runs indoors.'),
     metal_inside: field(answer, 'Whether a fibre has metal in it.', ['fibre']),
+    voltage: field(quantity('voltage', { positive: true }), 'Voltage between its wires.', ['mains']),
+    standoff: field(bareDistance, 'How far insulators hold it off the wall.', openKinds),
+    guarded: field(answer, 'Whether nobody can easily touch it.', openKinds),
+    drip_loop: field(answer, 'Whether it has a low point outside before it goes in.'),
   },
 });

@@ -18,6 +18,10 @@ export const metalwork = partFormat({
     gutter: 'A gutter or downspout.',
     siding: 'Metal siding.',
     'roof sheet': 'A metal roof.',
+    'oil pipe': 'An oil pipe.',
+    'sewer pipe': 'A sewer pipe of metal.',
+    'cable tray': 'A tray or ladder that cables lie on.',
+    conduit: 'A pipe of metal that wires run in.',
     'wall foil': 'Foil in a wall.',
     railing: 'A railing.',
     tank: 'A tank.',
@@ -37,6 +41,11 @@ export const metalwork = partFormat({
     joints: field(text(), 'How its pieces meet.'),
     size: field(length, 'Its diameter or thickness.'),
     clearance: field(quantity('length'), 'Gap to what is below or beside it.'),
+    voltage: field(quantity('voltage', { positive: true }), 'Voltage of a power line between its wires.'),
+    clamp_from_entry: field(
+      quantity('length'),
+      'How far from its entry into the building the bond of a pipe is clamped.',
+    ),
     within_reach: withinReach,
   },
 });

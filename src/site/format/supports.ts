@@ -63,6 +63,7 @@ export const supports = partFormat({
     'wood pole': 'A pole of wood.',
     'building face': 'A wall, gable or chimney.',
     tree: 'A tree.',
+    'air terminal': 'A rod of the lightning protection, put up to be struck.',
     'water tank': 'A raised tank.',
   },
   fields: {
@@ -77,6 +78,8 @@ export const supports = partFormat({
     jumpers: field(answer, 'Whether jumpers bridge the sections.'),
     base: field(text(), 'What it stands on or in.'),
     reach: field(oneOf(['public', 'fenced']), 'Who can touch it.'),
+    insulating_surface: field(answer, 'Whether asphalt or gravel insulates the ground round it.'),
+    wall: field(length, 'Thickness of its wall where it is a tube.'),
     within_reach: withinReach,
     guys: field(guys, 'Its guys, by id.'),
   },
