@@ -7,18 +7,19 @@ export interface LaidApart {
 }
 
 /**
- * Wires that were typed along one line lie side by side, not in one another: each that runs within another is moved two
- * diameters aside, the next of them four. A wire within something much thicker (a core in its shield, a cable within the legs
- * of a tower) stays where it is. `owners`: pieces of one owner follow each other and are left.
+ * Wires that were typed along one line lie side by side, not in one another: each that runs within another, or back over itself,
+ * is moved two diameters aside, the next of them four, and so on to where nothing lies yet. A wire within something much thicker
+ * (a core in its shield, a cable within the legs of a tower) stays where it is.
  */
-export function laidApart(pieces: readonly StraightPiece[], owners: ArrayLike<number>): LaidApart {
+export function laidApart(pieces: readonly StraightPiece[]): LaidApart {
   const moved: number[] = [];
-  const apart = pieces.map((piece, i) => {
-    let within = 0;
-    for (let j = 0; j < i; j++) if (owners[j] !== owners[i] && runsWithin(piece, pieces[j]!)) within++;
-    if (within === 0) return piece;
-    moved.push(i);
-    return aside(piece, within * 4 * piece.radiusM);
+  const apart: StraightPiece[] = [];
+  pieces.forEach((piece, i) => {
+    let lies = piece;
+    for (let steps = 1; steps <= i && apart.some((other) => runsWithin(lies, other)); steps++)
+      lies = aside(piece, steps * 4 * piece.radiusM);
+    if (lies !== piece) moved.push(i);
+    apart.push(lies);
   });
   return { pieces: apart, moved };
 }

@@ -58,7 +58,7 @@ export function strikeNetwork(
   const branches = all.filter(({ from, to }) => at[from] !== at[to] && at[from]! >= 0);
   const laid = piecesOf(branches);
   const { branchOfPiece } = laid;
-  const { pieces, moved } = laidApart(laid.pieces, branchOfPiece);
+  const { pieces, moved } = laidApart(laid.pieces);
   const { ownH, mutualH } = inductances(branches, pieces, branchOfPiece);
   return {
     ok: true,
