@@ -10,11 +10,12 @@ import { lazily } from '../units/lazily.ts';
 import { once } from '../units/once.ts';
 import type { Side } from './certain.ts';
 import type { Ground } from './ground.ts';
+import { type HeatedPart, heatedParts } from './heated-parts.ts';
 import { metalDistance } from './metal-distance.ts';
-import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { type StrikeCore, strikeCores } from './strike-cores.ts';
+import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { type StrikeFired, strikeFired } from './strike-fired.ts';
-import { heatAtLevels, type StrikeHeat, strikeHeat } from './strike-heat.ts';
+import { heatOf, heatOfAtLevels, type StrikeHeat } from './strike-heat.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
 import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
@@ -51,6 +52,8 @@ export interface StrikeConductor {
   readonly part: string;
   readonly peak: Peak;
   readonly actionA2s: number;
+  /** What is heated of it; null: its metal or section is not known. */
+  readonly heated: HeatedPart | null;
   readonly heat: StrikeHeat | null;
   readonly levels: readonly ({ readonly level: 'I' | 'II' | 'III' | 'IV' } & StrikeHeat)[];
 }
@@ -136,20 +139,17 @@ function worked(
   return {
     peaks: () => peaksOf(bonded, likely),
     differences: () => differencesOf(bonded, likely, others, ask),
-    conductors: () =>
-      carried()
+    conductors: () => {
+      const heatedOf = heatedParts(bonded.site);
+      return carried()
         .filter(({ part }) => !isJoint(part) && bonded.metal.index.parts.has(part))
         .map(({ part, peak, actionA2s }) => {
-          const wire = bonded.site.conductors.find((c) => c.id === part)?.wire ?? null;
+          const heated = heatedOf(part);
           const share = slow().get(part);
-          return {
-            part,
-            peak,
-            actionA2s,
-            heat: strikeHeat(wire, actionA2s),
-            levels: share === undefined ? [] : heatAtLevels(wire, share),
-          };
-        }),
+          const levels = share === undefined ? [] : heatOfAtLevels(heated, share);
+          return { part, peak, actionA2s, heated, heat: heatOf(heated, actionA2s), levels };
+        });
+    },
     joints: () => carried().filter(({ part }) => isJoint(part)),
     electrodes: () => strikeIntoSoil(network, run),
     cores: () => strikeCores(bonded.site, network, run),

@@ -1,7 +1,7 @@
 import type { Wire } from '../materials/wire.ts';
 import { heatingBy } from '../surge/melting.ts';
 import { levelFigures, type ProtectionLevel, protectionLevels } from '../surge/stroke-levels.ts';
-import { middle } from '../units/interval.ts';
+import { type HeatedPart, heatedWire } from './heated-parts.ts';
 
 /** What a stroke's heat does to a wire; riseK null where it melts. */
 export interface StrikeHeat {
@@ -9,20 +9,28 @@ export interface StrikeHeat {
   readonly melts: boolean;
 }
 
-/** By the likely section of its metal; null: metal or section is not known, or nobody gives its constants. */
-export function strikeHeat(wire: Wire | null, actionA2s: number): StrikeHeat | null {
-  const areaM2 = wire?.areaM2 == null ? null : middle(wire.areaM2);
-  const constants = wire?.metal?.heating ?? null;
-  return areaM2 === null || constants === null || !(areaM2 > 0) ? null : heatingBy(constants, areaM2, actionA2s);
+/**
+ * Of metal of known section; null: it is not known, or nobody gives its constants. Metal whose section was taken as the least
+ * of its kind becomes at most as warm as this, so where that would melt nothing can be told: null too.
+ */
+export function heatOf(part: HeatedPart | null, actionA2s: number): StrikeHeat | null {
+  if (part === null) return null;
+  const heat = heatingBy(part.metal, part.areaM2, actionA2s);
+  return heat.melts && part.from === 'taken' ? null : heat;
 }
 
 /**
- * The same by the first positive stroke of each protection level, of which the wire takes its share; `shareOfAction`: of the
+ * The same by the first positive stroke of each protection level, of which the part takes its share; `shareOfAction`: of the
  * action integral of a stroke of that wave.
  */
-export function heatAtLevels(wire: Wire | null, shareOfAction: number) {
+export function heatOfAtLevels(part: HeatedPart | null, shareOfAction: number) {
   return protectionLevels.flatMap((level: ProtectionLevel) => {
-    const heat = strikeHeat(wire, shareOfAction * levelFigures(level)!.specificEnergyJPerOhm);
+    const heat = heatOf(part, shareOfAction * levelFigures(level)!.specificEnergyJPerOhm);
     return heat === null ? [] : [{ level, ...heat }];
   });
+}
+
+/** Of a wire by the likely section of its metal. */
+export function heatAtLevels(wire: Wire | null, shareOfAction: number) {
+  return heatOfAtLevels(heatedWire(wire), shareOfAction);
 }

@@ -36,12 +36,13 @@ export function heatBlocks(view: StrikeView): readonly Block[] {
       rows: warm
         .slice(0, mostRows)
         .map((c) =>
-          row(cell(partName(page, c.id)), riseCell(page, c), ...levels.map((l) => riseCell(page, atLevel(c, l)))),
+          row(cell(partName(page, c.id)), riseCell(page, c, c), ...levels.map((l) => riseCell(page, c, atLevel(c, l)))),
         ),
     }),
     ...restBlocks(view, warm.length, mostRows),
     ...(count === 0 ? [] : [paragraph(sayIn(page, words.cool, { count }))]),
     ...(known.length === 0 ? [] : [paragraph(words.levels)]),
+    ...(warm.some((c) => c.sectionFrom === 'taken') ? [paragraph(words.taken)] : []),
     ...(unknown.length === 0 ? [] : [paragraph(sayIn(page, words.unknown, { list }))]),
   ];
 }
@@ -66,12 +67,14 @@ function atLevel(c: StudyStrikeConductor, level: string): Rise {
 }
 
 /** In the site's own unit, the other below it. */
-function riseCell(page: PageContext, { riseK, melts }: Rise): Cell {
+function riseCell(page: PageContext, { sectionFrom }: StudyStrikeConductor, { riseK, melts }: Rise): Cell {
   if (melts === true) return loudCell(words.melts);
   if (riseK === null) return cell('–');
   const shown = riseK < leastK ? { low: 0, high: leastK } : riseK;
   const says = (system: 'us' | 'si') => formatQuantity(shown, 'temperature', system, { digits: 2 });
-  return page.speech.unitsFirst === 'us' ? cell(says('us'), says('si')) : cell(says('si'), says('us'));
+  const [first, second] = page.speech.unitsFirst === 'us' ? (['us', 'si'] as const) : (['si', 'us'] as const);
+  const rise = says(first) ?? '';
+  return cell(sectionFrom === 'taken' ? sayIn(page, words.atMost, { rise }) : rise, says(second));
 }
 
 function meltSentences(view: StrikeView, known: readonly StudyStrikeConductor[]): readonly string[] {

@@ -42,16 +42,11 @@ const byPeak = byLargest<{ readonly peakA: number; readonly id: string }>(
 );
 
 function conductorRow(page: StrikePage, conductor: StudyStrikeConductor): TextRow {
-  const { id, peakA, shareOfPeak, riseK } = conductor;
+  const { id, peakA, shareOfPeak } = conductor;
   const what = whatIs(page, id);
   return {
     label: `  ${what === null ? id : page.sentence(said.label, { id, what })}`,
-    cells: [
-      kilo(peakA, 3),
-      percentOf(shareOfPeak),
-      conductor.melts === true ? '' : riseK === null ? notKnown(page, id) : riseOf(page, riseK),
-      meltsOf(page, conductor),
-    ],
+    cells: [kilo(peakA, 3), percentOf(shareOfPeak), riseCell(page, conductor), meltsOf(page, conductor)],
   };
 }
 
@@ -59,6 +54,13 @@ function conductorRow(page: StrikePage, conductor: StudyStrikeConductor): TextRo
 function whatIs({ site }: StrikePage, id: string): string | null {
   const wire = site.conductors.find((c) => c.id === id)?.typed.wire ?? null;
   return wire ?? site.lines.find((l) => l.id === id)?.kind ?? null;
+}
+
+function riseCell(page: StrikePage, { id, melts, riseK, sectionFrom }: StudyStrikeConductor): string {
+  if (melts === true) return '';
+  if (riseK === null) return notKnown(page, id);
+  const rise = riseOf(page, riseK);
+  return sectionFrom === 'taken' ? page.sentence(said.atMost, { rise }) : rise;
 }
 
 /** One system is enough in a column. */
@@ -76,7 +78,7 @@ function meltsOf(page: StrikePage, { id, melts, levels }: StudyStrikeConductor):
   return melts === null ? notKnown(page, id) : said.no;
 }
 
-/** A wire of which too little is known; supports and lines are not worked out at all. */
+/** A wire of which somebody could tell more; of other metal a dash. */
 function notKnown({ site }: StrikePage, id: string): string {
   return site.conductors.some((c) => c.id === id) ? said.unknown : said.left;
 }
@@ -105,6 +107,7 @@ function notes(page: StrikePage, told: readonly StudyStrikeConductor[]): readonl
     ...(told.some((c) => c.melts === true) ? [said.meltsNote] : []),
     ...(isHot ? [said.levelNote] : []),
     ...(isLeft ? [said.leftNote] : []),
+    ...(told.some((c) => c.sectionFrom === 'taken' && c.riseK !== null) ? [said.takenNote] : []),
     said.sum,
   ].map((text) => page.terminal.paint(paragraph(page, text, 0, 2), 'dim'));
 }

@@ -94,7 +94,7 @@ function differenceRow(
 }
 
 function conductorRow(
-  { part, peak, actionA2s, heat, levels }: StrikeFacts['conductors'][number],
+  { part, peak, actionA2s, heated, heat, levels }: StrikeFacts['conductors'][number],
   peakA: number,
 ): StudyStrikeConductor {
   return {
@@ -103,6 +103,8 @@ function conductorRow(
     atS: peak.atS,
     shareOfPeak: Math.abs(peak.value) / peakA,
     actionA2s,
+    sectionFrom: heated?.from ?? null,
+    sectionM2: heated?.areaM2 ?? null,
     riseK: heat?.riseK ?? null,
     melts: heat?.melts ?? null,
     levels,

@@ -50,7 +50,13 @@ export interface StudyStrikeConductor {
   readonly atS: number;
   readonly shareOfPeak: number;
   readonly actionA2s: number;
-  /** Of a wire of known metal and section, by this stroke; null: not known. */
+  /**
+   * typed: metal and section are the owner's (or a table's, by the class of a cable); taken: nobody typed the section, and the
+   * least of such a support or hard line was taken, so that the rise is at most this; null: not known.
+   */
+  readonly sectionFrom: 'typed' | 'taken' | null;
+  readonly sectionM2: number | null;
+  /** By this stroke, of a wire, a support, a shield of known metal and section; null: not known. */
   readonly riseK: number | null;
   readonly melts: boolean | null;
   /** The same share of the first positive stroke of each protection level. */

@@ -57,7 +57,10 @@ export const strikeCommandWords = {
     unknown: 'unknown',
     no: 'no',
     left: '-',
-    leftNote: '- How warm supports and lines get is not worked out.',
+    leftNote: '- Metal or section is not known.',
+    atMost: '{rise} ^',
+    takenNote:
+      '^ At most: nobody typed the section, so thin metal was taken: a leg of 3/4 in (19 mm) tube, a mast of 1 1/4 in (32 mm) tube, both with walls of 0.05 in (1.2 mm), all legs together; for a hard line the braid of RG-58.',
     yes: 'YES',
     levels: 'at {list}',
     notMuch: 'Less than {share} each: {list}.',

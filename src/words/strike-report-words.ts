@@ -95,15 +95,18 @@ export const strikeReportWords = {
     meltsAt: 'Melts at a protection level: {list}.',
     atLevels: '{part} ({levels})',
     noneMelts:
-      'Of the conductors whose metal and section are known none melts, neither in this stroke nor at a protection level.',
+      'Of the conductors, supports and shields whose metal and section are known none melts, neither in this stroke nor at a protection level.',
     levels:
       'Levels I to IV: the same share of the first positive stroke of each protection level, 10/350 with 200, 150, 100 and 100 kA (IEC 62305-1, from memory). Heat that leaves the wire meanwhile is left out.',
-    caption: 'How much warmer each wire becomes',
-    name: 'Conductor',
+    caption: 'How much warmer wires, supports and shields become',
+    name: 'Part',
+    atMost: '{rise} ≤',
     now: 'In this stroke',
     level: 'Level {level}',
     melts: 'melts',
     cool: '{count} {count?other becomes:others become} less than 1 K warmer, in this stroke and at every level.',
+    taken:
+      '≤ At most: nobody typed the section, and thin metal was taken: a leg of 3/4 in (19 mm) tube, a mast of 1 1/4 in (32 mm) tube, both with walls of 0.05 in (1.2 mm), all legs together; for a hard line the braid of RG-58.',
     unknown: 'Not worked out, because metal or section is not known: {list}.',
   },
   joints: {

@@ -61,6 +61,8 @@ export function carrier(
     atS: 1.8e-6,
     shareOfPeak: share,
     actionA2s: sampleStroke.actionA2s * share * share,
+    sectionFrom: null,
+    sectionM2: null,
     riseK: null,
     melts: null,
     levels: [],
@@ -73,6 +75,8 @@ const names = ['I', 'II', 'III', 'IV'] as const;
 /** Heat of a wire: by this stroke, then at each level; null at a level: it melts. */
 function heat(riseK: number | null, levels: readonly (number | null)[]): Partial<StudyStrikeConductor> {
   return {
+    sectionFrom: 'typed',
+    sectionM2: 13.3e-6,
     riseK,
     melts: riseK === null,
     levels: levels.map((k, i) => ({ level: names[i]!, riseK: k, melts: k === null })),

@@ -143,6 +143,8 @@ function conductor(
     atS: 1.5e-6,
     shareOfPeak: peakA / 30e3,
     actionA2s: (peakA / 30e3) ** 2 * 131e3,
+    sectionFrom: isKnown ? 'typed' : null,
+    sectionM2: isKnown ? 13.3e-6 : null,
     riseK: given.riseK,
     melts: given.melts ?? (isKnown ? false : null),
     levels: isKnown ? levels : [],
