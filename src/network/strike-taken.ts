@@ -12,6 +12,8 @@ export interface StrikeTaken {
   readonly lengthOnly: readonly string[];
   readonly wires: readonly { readonly diameterM: number; readonly parts: readonly string[] }[];
   readonly towers: readonly { readonly part: string; readonly diameterM: number }[];
+  /** Boxes, bars, supports, antennas and protectors without a way to the soil by metal: nothing is said of them. */
+  readonly hangFree: readonly string[];
   readonly guys: readonly string[];
   readonly cores: readonly string[];
   readonly perhaps: readonly string[];
@@ -25,10 +27,8 @@ export interface StrikeTaken {
   readonly unknownElectrodes: readonly string[];
 }
 
-export function strikeTaken(
-  run: Pick<BondingRun, 'graph' | 'site' | 'metal'>,
-  { branches, notCounted, laidApart: apart, unknownElectrodes }: StrikeNetwork,
-): StrikeTaken {
+export function strikeTaken(run: Pick<BondingRun, 'graph' | 'site' | 'metal'>, network: StrikeNetwork): StrikeTaken {
+  const { branches, notCounted, laidApart: apart, unknownElectrodes } = network;
   const { site } = run;
   const metal = branches.filter((b) => b.lengthM > 0);
   const supports = new Set(site.supports.map((s) => s.id));
@@ -46,6 +46,7 @@ export function strikeTaken(
     towers: [...new Map(metal.filter((b) => supports.has(b.part)).map((b) => [b.part, 2 * b.radiusM]))]
       .map(([part, diameterM]) => ({ part, diameterM }))
       .sort((a, b) => (a.part < b.part ? -1 : 1)),
+    hangFree: hangFree(run, network),
     guys: site.supports.flatMap((s) => s.guys.filter((g) => g.metal !== 'none').map((g) => g.id)).sort(),
     cores: lines.flatMap(({ id }) => (hasShield.has(id) ? [id] : [])).sort(),
     perhaps: notCounted,
@@ -65,6 +66,19 @@ export function strikeTaken(
       .map((a) => a.id)
       .sort(),
   };
+}
+
+const named: ReadonlySet<string> = new Set(['supports', 'antennas', 'bars', 'arresters', 'equipment']);
+
+function hangFree({ metal }: Pick<BondingRun, 'metal'>, { nodes, at }: StrikeNetwork): readonly string[] {
+  const numberOf = new Map(nodes.map((id, i) => [id, at[i]!]));
+  return [...metal.index.parts.values()]
+    .filter(({ id, section, present }) => {
+      const own = [id, `${id}@base`, `${id}@top`].flatMap((node) => numberOf.get(node) ?? []);
+      return named.has(section) && present === 'yes' && own.length > 0 && own.every((number) => number < 0);
+    })
+    .map(({ id }) => id)
+    .sort();
 }
 
 /** Shorter than this it is a jumper. */

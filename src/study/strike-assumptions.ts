@@ -32,6 +32,7 @@ export function strikeAssumptions(
     ...of(assumed.bundle, taken.laidApart),
     ...of(assumed.onFace, taken.onFace),
     ...of(assumed.electrodes, taken.unknownElectrodes),
+    ...of(assumed.hangFree, taken.hangFree),
     ...of(assumed.guys, taken.guys),
     ...of(assumed.cores, taken.cores),
     ...of(assumed.perhaps, taken.perhaps),

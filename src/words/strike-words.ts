@@ -30,6 +30,8 @@ export const strikeWords = {
       'Joints without a reading have the likely resistance of their kind; those of which nothing is known have none.',
     electrodes:
       'What {list} {list?has:have} to the soil is not known, so {list?it takes:they take} no current here; that leaves volts too high rather than too low.',
+    hangFree:
+      'Hangs on nothing that reaches the soil by metal, so no figure names it: {list}. Where such a thing stands in a strike is not defined; near metal it can be flashed over to.',
     guys: '[Guy]s are left out: {list}. They carry some of the current to their anchors, which lowers the figures here.',
     cores: 'Cores of {list} are left out: only the shield carries current.',
     perhaps: 'Whether these carry current too is not known, and they are not counted: {list}.',

@@ -95,6 +95,25 @@ describe('what cannot be told', () => {
   });
 });
 
+describe('what hangs on nothing that reaches the soil', () => {
+  const island = station()
+    .replace('  radio:', '  x: {kind: computer}\n  y: {kind: computer}\n  radio:')
+    .replace('conductors:\n', 'conductors:\n  xy: {from: x, to: y, wire: 6 AWG copper, length: 3 ft}\n');
+
+  it('has no figure, in no list, and is named', () => {
+    const strike = strikeIn(island, { between: [['x', 'panel']], detail: true });
+    expect(strike.taken!.hangFree).toEqual(['x', 'y']);
+    expect(strikeIn(station()).taken!.hangFree).toEqual([]);
+    const { at, taken, ...said } = strike;
+    expect(JSON.stringify(said)).not.toMatch(/"(?:x|y|xy)"/);
+    expect(said.peaks.length).toBeGreaterThan(5);
+  });
+
+  it('cannot be struck', () => {
+    expect(strikeIn(island, { at: 'y' }).refused).toMatchObject({ reason: 'hangs free', parts: ['y'] });
+  });
+});
+
 describe('what is said of it', () => {
   it('has a range over the soil with its likely figure within', () => {
     const strike = strikeIn(station(), { detail: true });

@@ -98,7 +98,7 @@ export const conductors = partFormat({
     lengths: field(manyLengths, 'Length of each span between its ends and the parts that it passes.'),
     route: field(route, 'The points that it passes.'),
     resistance: field(statedOhm, 'Its resistance; overrides what is computed.'),
-    inductance: field(quantity('inductance'), 'Its inductance; overrides what is computed.'),
+    inductance: field(quantity('inductance', { positive: true }), 'Its inductance; overrides what is computed.'),
     buried: field(buried, 'How deep it lies in soil; yes where the depth is not known.'),
     bends: field(list(bend), 'Its bends, each with angle and radius.'),
     joints: field(jointList, 'Its joints from the first end to the last; none: it is one piece with both.'),
