@@ -54,6 +54,9 @@ import { arresterFitsPower } from './strike/arrester-fits-power.ts';
 import { boxesHeldTogether } from './strike/boxes-held-together.ts';
 import { onlyBondStandsStrike } from './strike/only-bond-stands-strike.ts';
 import { protectorLeadVolts } from './strike/protector-lead-volts.ts';
+import { antennaClearOfOverheadLine } from './surroundings/antenna-clear-of-overhead-line.ts';
+import { leadInClearOfPower } from './surroundings/lead-in-clear-of-power.ts';
+import { notOnServiceMast } from './surroundings/not-on-service-mast.ts';
 
 /** The pack, in reading order. */
 export const rules = [
@@ -67,6 +70,9 @@ export const rules = [
   neutralBondedOnce,
   sheltersWithinReachBonded,
   separateBuildingElectrode,
+  antennaClearOfOverheadLine,
+  notOnServiceMast,
+  leadInClearOfPower,
   mastGrounded,
   iecMastEarthed,
   mastSectionJointsBonded,

@@ -11,6 +11,10 @@ export const ruleIds = [
   'neutral-bonded-once',
   'shelters-within-reach-bonded',
   'separate-building-electrode',
+  // what stands round the station
+  'antenna-clear-of-overhead-line',
+  'not-on-service-mast',
+  'lead-in-clear-of-power',
   // masts
   'mast-grounded',
   'iec-mast-earthed',

@@ -7,6 +7,7 @@ import { lines } from './lines.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
 import { strike } from './strike.ts';
+import { surroundings } from './surroundings.ts';
 
 /** Words of every rule, by id. */
 export const ruleWords: Readonly<Record<string, RuleWords>> = {
@@ -18,4 +19,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...conductors,
   ...joints,
   ...strike,
+  ...surroundings,
 };
