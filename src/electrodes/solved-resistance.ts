@@ -1,5 +1,6 @@
 import { type Interval, middle } from '../math/interval.ts';
 import type { SoilImages } from '../soil/layer-images.ts';
+import { lazily } from '../units/lazily.ts';
 import { bodyOf } from './body-of.ts';
 import type { BodyTrouble } from './body-troubles.ts';
 import type { ClosedForm, Figures } from './closed-form.ts';
@@ -30,6 +31,7 @@ export interface SolvedResistance extends ElectrodeResistance {
  * in the likely soil, `low` with the most metal in the soil of least resistivity, `high` with the least metal in that of the
  * most. Figures of which more may raise or lower it (depths, the hole of a drilled rod) are tried at both ends. `missing` as
  * for the closed form of its kind, which tells what has to be known. `way`: the points that a wire passes, where they are known.
+ * Each figure is solved when it is first read.
  */
 export function solvedResistance(
   shape: ElectrodeShape,
@@ -61,11 +63,21 @@ export function solvedResistance(
   if (isTooMany(shape)) return { ...answer, ohm: anyOhm, unsolved: 'too many segments' };
   if (form.perOhmM(likely) === null) return { ...answer, outOfRange: ['spacingM'] };
   const isOpen = Object.values(ranges).some((range) => middle(range) === null);
-  const value = isOpen || soils.likely === null ? null : ohmOf(asked, likely, soils.likely);
-  const low = bound(asked, ranges, 'low', soils.low);
-  const high = bound(asked, ranges, 'high', soils.high);
-  const ohm = { value, low: Math.min(low, value ?? low), high: Math.max(high, value ?? high) };
-  return { ...answer, ohm, unsolved: isAny(ohm) ? whyUnsolved(asked, likely, soils) : null };
+  const ohm: WorkedOutOhm = lazily<WorkedOutOhm>({
+    value: () => (isOpen || soils.likely === null ? null : ohmOf(asked, likely, soils.likely)),
+    low: () => Math.min(bound(asked, ranges, 'low', soils.low), ohm.value ?? Number.POSITIVE_INFINITY),
+    high: () => Math.max(bound(asked, ranges, 'high', soils.high), ohm.value ?? 0),
+  });
+  const { missing, formula, source, errorShare } = answer;
+  return lazily<SolvedResistance>({
+    ohm: () => ohm,
+    missing: () => missing,
+    outOfRange: () => outOfRange,
+    formula: () => formula,
+    source: () => source,
+    errorShare: () => errorShare,
+    unsolved: () => (isAny(ohm) ? whyUnsolved(asked, likely, soils) : null),
+  });
 }
 
 /** Nothing is known of it. */

@@ -2,6 +2,7 @@ import type { ElectrodeResistance } from '../electrodes/electrode-resistance.ts'
 import { type EnclosingSoils, solvedResistance, type Way, type WhyUnsolved } from '../electrodes/solved-resistance.ts';
 import type { Electrode } from '../site/site.ts';
 import { middle } from '../units/interval.ts';
+import { lazily } from '../units/lazily.ts';
 import { electrodeShape } from './electrode-shape.ts';
 
 /** Resistance of one electrode alone to remote earth, and where it comes from. */
@@ -34,9 +35,17 @@ export function aloneOhm(
   }
   const shape = electrodeShape(e);
   if (shape === null) return unknown(['resistance']);
-  const { ohm, missing, outOfRange, formula, source, unsolved } = solvedResistance(shape, soils, way);
+  const solved = solvedResistance(shape, soils, way);
+  const { ohm, missing, outOfRange, formula, source } = solved;
   if (ohm === null) return unknown([...missing, ...outOfRange]);
-  return { ohm, how: 'computed', formula, source, missing, unsolved };
+  return lazily<AloneOhm>({
+    ohm: () => ohm,
+    how: () => 'computed',
+    formula: () => formula,
+    source: () => source,
+    missing: () => missing,
+    unsolved: () => solved.unsolved,
+  });
 }
 
 function stated({ ohm, overRange }: NonNullable<Electrode['resistance']>): AloneOhm {
