@@ -35,6 +35,7 @@ export function electrodeShape(e: Electrode): ElectrodeShape | null {
     case 'well casing':
       return { kind: 'well casing', ...rod, diameterM: e.diameterM };
     case 'pipe':
+    case 'water pipe':
       return { kind: 'pipe', lengthM: e.lengthM, diameterM: e.diameterM, depthM: e.depthM ?? usualDepthM };
     case 'buried wire':
       return {

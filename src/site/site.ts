@@ -164,7 +164,7 @@ export interface Support extends PartBase {
   readonly sections: 'one piece' | 'welded' | 'bolted' | 'sliding' | 'hinged' | null;
   readonly jumpers: Answer;
   readonly base: string | null;
-  readonly reach: 'public' | 'fenced' | null;
+  readonly reach: 'public' | 'fenced' | 'signed' | null;
   readonly insulatingSurface?: Answer;
   readonly wallM?: Interval | null;
   readonly guys: readonly Guy[];
