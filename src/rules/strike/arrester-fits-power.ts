@@ -1,14 +1,12 @@
 import type { ArresterFacts } from '../../facts/facts.ts';
-import type { Equipment, Line, Site } from '../../site/site.ts';
-import { type Interval, isExact } from '../../units/interval.ts';
+import { boxesOnLine, linePeak, linePower, lineSwr, sparkOverBand } from '../../facts/line-peak.ts';
+import type { Equipment, Line } from '../../site/site.ts';
+import type { Interval } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { linePeak, lineSwr } from './line-peak.ts';
 
 /** How many times the line's peak the lowest spark-over should be: the trade's rule for selecting a tube, read in a note. */
 const margin = 1.5;
-/** A tube of one typed voltage fires this share below or above it: usual tolerance, from memory. */
-const tolerance = 0.2;
 /** Ours: more than two of the trade's steps above what is asked; the lowest usual tube stands for a line that only receives. */
 const mostTimes = 4;
 const lowestTubeV = 90;
@@ -28,7 +26,7 @@ export const arresterFitsPower = rule({
   check({ sections, arresters, site }) {
     const asked = arresters.flatMap((a) => {
       const lines = site.lines.filter((l) => a.lines.includes(l.id) && l.kind === 'coax');
-      const boxes = lines.flatMap((l) => boxesOn(l, site));
+      const boxes = lines.flatMap((l) => boxesOnLine(l, site));
       return a.part.kind === 'quarter-wave stub' || boxes.length === 0 ? [] : [{ a, line: lines[0]!, boxes }];
     });
     if (asked.length === 0) return nothingThere({ sections }, 'arresters');
@@ -36,35 +34,15 @@ export const arresterFitsPower = rule({
   },
 });
 
-function boxesOn(line: Line, site: Site): readonly Equipment[] {
-  const stops = new Set(line.path.flatMap((stop) => (stop.is === 'part' ? [stop.at.part] : [])));
-  return site.equipment.filter((e) => e.present !== 'no' && stops.has(e.id));
-}
-
-const senders = /transceiver|transmitter|amplifier|repeater|radio/;
-
-/** The most that any box on the line puts out; 0 where all only receive; null: a box that sends has no figure. */
-function powerOf(boxes: readonly Equipment[]): Interval | null {
-  const sending = boxes.filter((e) => e.powerW !== null || senders.test(e.kind));
-  const amplifiers = sending.filter((e) => e.kind === 'amplifier');
-  const last = amplifiers.length > 0 ? amplifiers : sending;
-  if (last.some((e) => e.powerW === null)) return null;
-  const all = [...last, ...sending].flatMap((e) => e.powerW ?? []);
-  return {
-    low: Math.max(0, ...all.map((power) => power.low)),
-    high: Math.max(0, ...all.map((power) => power.high)),
-  };
-}
-
 function ofArrester({ id, part }: ArresterFacts, line: Line, boxes: readonly Equipment[]): Verdict {
   const at = [id];
-  const powerW = powerOf(boxes);
+  const powerW = linePower(boxes);
   if (powerW === null)
     return { is: 'cannot tell', at, because: { key: 'power unknown' }, settle: { key: 'type power' } };
   const peakV = linePeak(powerW, line, lineSwr(boxes));
   const values = { powerW, peakV };
   if (part.sparkoverV === null) return byRating(at, part.ratedPowerW, values);
-  const { low, high } = bandOf(part.sparkoverV);
+  const { low, high } = sparkOverBand(part.sparkoverV);
   const least = { key: 'sparkoverV', value: low, sense: 'least' } as const;
   if (low < margin * peakV.low) {
     const measured = { ...least, limit: margin * peakV.low };
@@ -79,12 +57,6 @@ function ofArrester({ id, part }: ArresterFacts, line: Line, boxes: readonly Equ
     return { is: 'not met', at, because: { key: 'high', values }, measured };
   }
   return { is: 'met', at, because: { key: 'fits' }, measured: { ...least, limit: margin * peakV.high } };
-}
-
-/** Lowest and highest spark-over: of a single typed voltage, its tolerance. */
-function bandOf(sparkoverV: Interval): Interval {
-  if (!isExact(sparkoverV)) return sparkoverV;
-  return { low: (1 - tolerance) * sparkoverV.low, high: (1 + tolerance) * sparkoverV.high };
 }
 
 type Values = Readonly<Record<'powerW' | 'peakV', Interval>>;

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { linePeak } from '../../../src/rules/strike/line-peak.ts';
+import { linePeak } from '../../../src/network/line-peak.ts';
 import type { Line } from '../../../src/site/site.ts';
 import { mostPower } from '../../../src/surge/arrester-sizing.ts';
 import { linePeakVolts, linePeakVoltsForward } from '../../../src/surge/line-peak-volts.ts';

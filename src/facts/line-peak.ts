@@ -1,0 +1,1 @@
+export { boxesOnLine, linePeak, linePower, lineSwr, sparkOverBand } from '../network/line-peak.ts';
