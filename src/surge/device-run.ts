@@ -1,10 +1,10 @@
 import { checkDevice, type SurgeDevice } from './device.ts';
 import type { DeviceMoment } from './device-moment.ts';
+import { deviceVoltsOver } from './device-reach.ts';
 import { type DeviceAdvance, deviceAdvance } from './device-step.ts';
 import { type DeviceState, excess, restingDevice, watched } from './device-watch.ts';
 import { type PortSystem, portSystem } from './port-system.ts';
 import type { SurgeCourse } from './surge-course.ts';
-import { figureDifference, overTime, potentialFigure } from './surge-figure.ts';
 import type { SurgeRun } from './surge-run.ts';
 import { sampledWave } from './surge-steps.ts';
 
@@ -29,7 +29,7 @@ export interface DeviceHistory {
  */
 export function deviceRun(run: SurgeRun, devices: readonly SurgeDevice[]): DeviceCourse {
   for (const device of devices) checkDevice(device, run.modes.network.nodeCount);
-  const volts = devices.map((device) => portVoltsOverTime(run, device));
+  const volts = devices.map((device) => deviceVoltsOver(run, device));
   const resting = devices.map(() => restingDevice);
   const { before, states } = firstAbove(run, devices, volts, resting);
   if (before === null) {
@@ -40,11 +40,6 @@ export function deviceRun(run: SurgeRun, devices: readonly SurgeDevice[]): Devic
   const start = momentAt(run, before, states, volts);
   const advance = deviceAdvance(system, run.source.wave, devices);
   return joined(run, system, { before, volts, moments: [...momentsAfter(run, before, start, advance)] });
-}
-
-function portVoltsOverTime(run: SurgeRun, { from, to }: SurgeDevice): Float64Array {
-  const figure = potentialFigure(run, from);
-  return overTime(run, to === null ? figure : figureDifference(figure, potentialFigure(run, to)));
 }
 
 /** Last time before any device conducts, and how they stand then; null: none ever does. */
