@@ -17,6 +17,7 @@ import { rodSpacingMinimum } from './electrodes/rod-spacing-minimum.ts';
 import { singleRod25Ohm } from './electrodes/single-rod-25-ohm.ts';
 import { metalworkBonded } from './equipment/metalwork-bonded.ts';
 import { noOrphanEquipment } from './equipment/no-orphan-equipment.ts';
+import { fieldStormRule } from './field/field-storm-rule.ts';
 import { clampListedForBurial } from './joints/clamp-listed-for-burial.ts';
 import { conditionSound } from './joints/condition-sound.ts';
 import { galvanicPair } from './joints/galvanic-pair.ts';
@@ -55,8 +56,12 @@ import { boxesHeldTogether } from './strike/boxes-held-together.ts';
 import { onlyBondStandsStrike } from './strike/only-bond-stands-strike.ts';
 import { protectorLeadVolts } from './strike/protector-lead-volts.ts';
 import { antennaClearOfOverheadLine } from './surroundings/antenna-clear-of-overhead-line.ts';
+import { earthRodClearOfBuriedServices } from './surroundings/earth-rod-clear-of-buried-services.ts';
 import { leadInClearOfPower } from './surroundings/lead-in-clear-of-power.ts';
 import { notOnServiceMast } from './surroundings/not-on-service-mast.ts';
+import { poolFixedMetalBonded } from './surroundings/pool-fixed-metal-bonded.ts';
+import { poolZoneBondingIec } from './surroundings/pool-zone-bonding-iec.ts';
+import { stepAndTouchZone } from './surroundings/step-and-touch-zone.ts';
 
 /** The pack, in reading order. */
 export const rules = [
@@ -70,8 +75,13 @@ export const rules = [
   neutralBondedOnce,
   sheltersWithinReachBonded,
   separateBuildingElectrode,
+  fieldStormRule,
   antennaClearOfOverheadLine,
   notOnServiceMast,
+  poolFixedMetalBonded,
+  poolZoneBondingIec,
+  stepAndTouchZone,
+  earthRodClearOfBuriedServices,
   leadInClearOfPower,
   mastGrounded,
   iecMastEarthed,

@@ -11,9 +11,15 @@ export const ruleIds = [
   'neutral-bonded-once',
   'shelters-within-reach-bonded',
   'separate-building-electrode',
+  // field stations
+  'field-storm-rule',
   // what stands round the station
   'antenna-clear-of-overhead-line',
   'not-on-service-mast',
+  'pool-fixed-metal-bonded',
+  'pool-zone-bonding-iec',
+  'step-and-touch-zone',
+  'earth-rod-clear-of-buried-services',
   'lead-in-clear-of-power',
   // masts
   'mast-grounded',

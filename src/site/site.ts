@@ -180,13 +180,19 @@ export interface Antenna extends PartBase {
   readonly base: 'insulated' | 'grounded' | null;
   /** What a wire antenna is made of. */
   readonly wire?: Wire | null;
+  /** On the face of a building: below the edge of the roof, and out from the wall. */
+  readonly belowRoofM?: Interval | null;
+  readonly fromWallM?: Interval | null;
 }
 
 export interface Bar extends PartBase {
   readonly section: 'bars';
   readonly terminals: number | null;
   readonly onCover: Answer;
+  /** Of the plate, seen from the front. */
   readonly areaM2: Interval | null;
+  readonly sectionM2?: Interval | null;
+  readonly metal?: Metal | null;
   /** Kind of the joint by which a bar, arrester or box hangs on what it is `on`. */
   readonly joint: string | null;
 }
@@ -207,6 +213,8 @@ export interface Arrester extends PartBase {
   readonly series: 'series' | 'shunt' | null;
   /** Number of wires of its line that it covers; 'all' where the owner says so or the line has one. */
   readonly covers: number | 'all' | null;
+  /** Of a protector of the mains. */
+  readonly testClass?: 'I' | 'II' | 'III' | null;
   readonly between: readonly [PointRef, PointRef] | null;
   readonly joint: string | null;
 }
@@ -284,6 +292,12 @@ export interface JointUse {
   /** A sheet of another metal between the clamp and what it is on. */
   readonly shim?: Metal | null;
   readonly bolts?: number | null;
+  readonly cleaned?: Answer;
+  /** Where a lug or strap lies flat. */
+  readonly contactM2?: Interval | null;
+  readonly sealed?: Answer;
+  /** Made to be opened with a tool for measuring. */
+  readonly forTest?: Answer;
   readonly source: SourcePlace;
 }
 
@@ -310,6 +324,15 @@ export interface Conductor extends PartBase {
   readonly along: { readonly part: string; readonly spacingM: Interval | null } | null;
   readonly runs: string | null;
   readonly enclosure: string | null;
+  /** Where a pipe of metal round it is bonded to it. */
+  readonly enclosureBonded?: 'both ends' | 'one end' | 'no' | null;
+  /** Covered where it could be damaged, or out of reach. */
+  readonly guarded?: Answer;
+  /** Any of it runs upward on its way to ground. */
+  readonly rises?: Answer;
+  readonly loop?: { readonly openingM: Interval | null; readonly lengthM: Interval | null } | null;
+  readonly fixingsM?: Interval | null;
+  readonly aboveSoilM?: Interval | null;
 }
 
 export interface Joint extends PartBase {
@@ -321,6 +344,12 @@ export interface Joint extends PartBase {
   readonly resistance: StatedOhm | null;
   readonly bolts: number | null;
   readonly shim?: Metal | null;
+  readonly cleaned?: Answer;
+  /** Where a lug or strap lies flat. */
+  readonly contactM2?: Interval | null;
+  readonly sealed?: Answer;
+  /** Made to be opened with a tool for measuring. */
+  readonly forTest?: Answer;
 }
 
 export interface Metalwork extends PartBase {

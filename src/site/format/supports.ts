@@ -77,7 +77,7 @@ export const supports = partFormat({
     ),
     jumpers: field(answer, 'Whether jumpers bridge the sections.'),
     base: field(text(), 'What it stands on or in.'),
-    reach: field(oneOf(['public', 'fenced']), 'Who can touch it.'),
+    reach: field(oneOf(['public', 'fenced', 'signed']), 'Who can touch it; signed: anybody, past a warning.'),
     insulating_surface: field(answer, 'Whether asphalt or gravel insulates the ground round it.'),
     wall: field(length, 'Thickness of its wall where it is a tube.'),
     within_reach: withinReach,

@@ -2,6 +2,7 @@ import type { RuleWords } from '../rule-words.ts';
 import { conductors } from './conductors.ts';
 import { electrodes } from './electrodes.ts';
 import { equipment } from './equipment.ts';
+import { field } from './field.ts';
 import { joints } from './joints.ts';
 import { lines } from './lines.ts';
 import { masts } from './masts.ts';
@@ -20,4 +21,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...joints,
   ...strike,
   ...surroundings,
+  ...field,
 };

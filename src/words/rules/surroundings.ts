@@ -1,5 +1,25 @@
 import type { RuleWords } from '../rule-words.ts';
 
+const pool = {
+  title: 'Fixed metal beside a pool is in the pool’s bond',
+  failTitle: '{at}: metal beside the pool is not in its bond',
+  why: 'A wet person bridges any difference of voltage between the water and metal in reach of it.',
+  remedy:
+    'Have a [electrician] take {at} into one bond, or move the metal away from the pool. Drive no rod beside a pool.',
+  tools: { tape: 'tape' },
+  because: {
+    none: 'No pool is in the file.',
+    'no metal': 'No fixed metal is in the file beside the pool.',
+    beyond: '{at}: they are farther apart than the clause looks.',
+    bonded: '{at} are one piece of metal by their bonds.',
+    'distance unknown': 'How far {at} are from each other is not known well enough.',
+    tape: 'Measure along the ground from the edge of the water to the metal ({at}); type the distance under `near:`.',
+    'bond unknown': 'Whether {at} are bonded to each other is not known.',
+    look: 'Look for a clamp and a conductor between {at}; type the conductor.',
+    apart: '{at} are near each other and no bond joins them.',
+  },
+} as const;
+
 /** One look settles several conditions. */
 const lookUp =
   'From the ground, and with nothing long in your hands, look where {at} {at?runs:run} and estimate how near a power line comes to anything of the station; type the distance under `near:`. Never measure beside a power line.';
@@ -53,6 +73,54 @@ export const surroundings = {
       'look up': lookUp,
       'voltage unknown': 'Which distance is asked hangs on the voltage ({at}).',
       'ask voltage': 'Ask the supplier for the voltage of the power line ({at}) and type `voltage:`.',
+    },
+  },
+  'step-and-touch-zone': {
+    title: 'Nobody stands beside a mast in a storm',
+    failTitle: 'Anybody may stand beside {at} in a storm',
+    why: 'When a mast is struck, the ground round it and the mast itself are at voltages that differ within one step and within arm’s reach.',
+    met: 'Within {=3 m} of it there is a fence, a warning, or a layer that insulates: {=5 cm} of asphalt or {=15 cm} of gravel. Masts on roofs are left out.',
+    remedy: 'Fence {at} off at {=3 m}, warn people there, or lay {=5 cm} of asphalt or {=15 cm} of gravel round it.',
+    exempt: 'A crowd beside a mast at a field day is what it is about; nothing of this makes it right to stay there.',
+    because: {
+      none: 'No mast of metal stands on the ground.',
+      fenced: 'A fence keeps people from {at}.',
+      signed: 'A warning stands at {at}.',
+      surfaced: 'The ground round {at} is covered by what insulates.',
+      open: 'Anybody may walk up to {at}, and nothing insulates the ground there.',
+      'nobody said': 'Who may come near {at} and what covers the ground there is not known.',
+      look: 'Look within {=3 m} of {at} for a fence, a warning, asphalt or gravel; type `reach:` and `insulating_surface:`.',
+    },
+  },
+  'pool-fixed-metal-bonded': {
+    ...pool,
+    met: 'It is more than {=1.5 m} from the water on the plan, or in one group with the pool by a bond of at least {=8 AWG} solid copper.',
+    exempt:
+      'Metal more than {=3.7 m} above the water is not asked; the pool’s bond itself needs no rod and no way to a panel.',
+    because: {
+      ...pool.because,
+      thin: 'The bond between {at} is thinner than {=8 AWG}.',
+    },
+  },
+  'pool-zone-bonding-iec': {
+    ...pool,
+    met: 'It is more than {=3.5 m} from the water on the plan (outside zone 2), or in one group with the pool.',
+    because: { ...pool.because, thin: 'The bond between {at} is too thin.' },
+  },
+  'earth-rod-clear-of-buried-services': {
+    title: 'Buried pipes and cables are located before anybody digs or drives',
+    failTitle: 'Nobody has located buried pipes and cables yet ({at})',
+    why: 'A rod driven into a cable or a gas pipe kills.',
+    met: 'The file says that buried services were located (`site.services_located: yes`).',
+    remedy:
+      'Have buried pipes and cables marked before work on {at} begins; in many places that is law and free of charge.',
+    because: {
+      none: 'Nothing that has to be dug or driven is planned.',
+      located: 'Buried pipes and cables were located before work on {at}.',
+      'not located': '{at} {at?is:are} planned, and buried pipes and cables were not located.',
+      'nobody said': '{at} {at?is:are} planned, and nobody said whether buried pipes and cables were located.',
+      locate:
+        'Have buried pipes and cables marked before digging or driving {at}; then type `services_located: yes` under `site`.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

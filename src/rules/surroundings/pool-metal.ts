@@ -1,0 +1,60 @@
+import type { Facts } from '../../facts/facts.ts';
+import type { Part } from '../../site/site.ts';
+import type { Interval } from '../../units/interval.ts';
+import { apart } from '../apart.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
+import type { Verdict } from '../rule.ts';
+
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'site'>;
+
+/** Not fixed metal that a bather may touch. */
+const leftOut: readonly string[] = ['pool', 'overhead power line', 'property line', 'electric fence'];
+
+/** Each fixed metal part beside a pool: farther than `withinM`, or in one group with the pool. */
+export function metalAtPools(
+  facts: Asked,
+  withinM: number,
+  orThin: (part: Part, pool: string) => boolean,
+): readonly Verdict[] {
+  const { site } = facts;
+  const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
+  if (pools.length === 0) return nothingThere(facts, 'metalwork');
+  const metal = fixedMetal(facts);
+  if (metal.length === 0) return [{ is: 'not applicable', because: { key: 'no metal' } }];
+  const between = apart(site);
+  return pools.flatMap((pool) =>
+    metal.map((part) => ofPart(facts, part, pool, between(part.id, pool.id), withinM, orThin(part, pool.id))),
+  );
+}
+
+function fixedMetal({ site, masts }: Asked): readonly Part[] {
+  const supports = masts.filter((m) => m.metal !== 'no').map((m) => m.part);
+  const others = site.metalwork.filter((m) => !leftOut.includes(m.kind));
+  return [...supports, ...others].filter((p) => p.present !== 'no');
+}
+
+function ofPart(
+  facts: Asked,
+  part: Part,
+  pool: Part,
+  distanceM: Interval | null,
+  withinM: number,
+  thin: boolean,
+): Verdict {
+  const at = [part.id, pool.id];
+  const { groupOf } = facts.bonding;
+  const isOne = groupOf.get(part.id) !== undefined && groupOf.get(part.id) === groupOf.get(pool.id);
+  const measured =
+    distanceM === null
+      ? undefined
+      : ({ key: 'distanceLengthM', value: distanceM, limit: withinM, sense: 'least' } as const);
+  if (distanceM !== null && distanceM.low > withinM)
+    return { is: 'met', at, because: { key: 'beyond' }, measured: measured! };
+  const near = distanceM !== null && distanceM.high <= withinM;
+  if (isOne && thin && near) return { is: 'not met', at, because: { key: 'thin' } };
+  if (isOne && !thin) return { is: 'met', at, because: { key: 'bonded' } };
+  if (!near) return { is: 'cannot tell', at, because: { key: 'distance unknown' }, settle: { key: 'tape' } };
+  const isOpen = part.bonded === 'unknown' || pool.bonded === 'unknown' || !isWhole(facts, 'conductors');
+  if (isOpen) return { is: 'cannot tell', at, because: { key: 'bond unknown' }, settle: { key: 'look' } };
+  return { is: 'not met', at, because: { key: 'apart' }, measured: measured! };
+}
