@@ -1,15 +1,16 @@
 import type { Region } from '../site/site.ts';
+import { bindsIn } from './code-sets/binds-where.ts';
 import type { Family, Rule } from './rule.ts';
 
-/** Documents that are law or contract in the United States and nowhere else. */
-const unitedStatesOnly = /^(?:NFPA 70|TIA-222)$/;
-
 /**
- * The family of a rule where the site is: a condition that is asked everywhere but whose clause binds in one country only
- * is practice in the others, never a verdict of their code.
+ * The family of a rule in a code set: a condition whose clause binds in other countries only is practice here, never a
+ * verdict of the code.
  */
-export function familyIn({ family, codeSets, source }: Rule, region: Region): Family {
-  const isAbroad = region !== 'us' && region !== 'unknown';
-  const isBorrowed = codeSets.includes('any') && unitedStatesOnly.test(source.document);
-  return family === 'code' && isAbroad && isBorrowed ? 'practice' : family;
+export function familyIn(rule: Pick<Rule, 'family' | 'source'>, set: Region): Family {
+  return isBorrowed(rule, set) ? 'practice' : rule.family;
+}
+
+/** Asked here after a clause that binds elsewhere. */
+export function isBorrowed({ family, source }: Pick<Rule, 'family' | 'source'>, set: Region): boolean {
+  return family === 'code' && !bindsIn(source.document, set);
 }

@@ -77,7 +77,7 @@ function citedIn(source: { document: string; clause: string | null }, row: Condi
   // a check of our own may have found a document that says the same
   if (inRow !== 'ours' && !documents.some((d) => inRow.includes(d) || isOwn(d)))
     return [`${source.document} is not in "${row.clause}"`];
-  const numbers = (text: string) => text.match(/\b\d+(?:\.\d+)+|\b54-\d+/g) ?? [];
+  const numbers = (text: string): readonly string[] => text.match(/\b\d+(?:\.\d+)+|\b54-\d+/g) ?? [];
   const [own, theirs] = [numbers(source.clause ?? ''), numbers(row.clause)];
   if (own.length === 0 || theirs.length === 0 || own.some((n) => theirs.includes(n))) return [];
   return [`${source.clause} is not in "${row.clause}"`];

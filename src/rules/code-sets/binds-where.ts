@@ -1,0 +1,25 @@
+import type { Region } from '../../site/site.ts';
+
+/** Documents that are law or contract in some countries and nowhere else; all others are asked wherever a rule says. */
+const homes: readonly { readonly document: RegExp; readonly regions: readonly Region[] }[] = [
+  { document: /^NFPA 70\b/, regions: ['us', 'unknown'] },
+  { document: /^NFPA 780\b/, regions: ['us', 'unknown'] },
+  { document: /^TIA-222\b/, regions: ['us', 'unknown'] },
+  { document: /^UL 96A\b/, regions: ['us', 'unknown'] },
+  { document: /^(?:MIL-|Army |UFGS |TM 5-|FAA-|MO-322|29 CFR )/, regions: ['us', 'unknown'] },
+  { document: /^Canadian Electrical Code\b/, regions: ['ca'] },
+  { document: /^(?:BS|BS EN) /, regions: ['uk'] },
+  { document: /^AS\/NZS /, regions: ['au'] },
+  { document: /^(?:IEC|EN|DIN EN IEC) /, regions: ['iec', 'uk', 'unknown'] },
+];
+
+/** Whether one of the documents that a source names (`a; b`) binds in a region; one without a country binds anywhere. */
+export function bindsIn(document: string, region: Region): boolean {
+  const regionsOf = (one: string) => homes.find((h) => h.document.test(one))?.regions ?? null;
+  return document.split('; ').some((one) => regionsOf(one)?.includes(region) ?? true);
+}
+
+/** The region whose document it is, where it belongs to one alone; for the sentence that says where a figure comes from. */
+export function homeOf(document: string): Region | null {
+  return homes.find((h) => h.document.test(document))?.regions[0] ?? null;
+}
