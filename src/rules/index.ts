@@ -29,13 +29,17 @@ import { arresterBonded } from './lines/arrester-bonded.ts';
 import { arresterLeadShort } from './lines/arrester-lead-short.ts';
 import { arresterOnEveryControlLine } from './lines/arrester-on-every-control-line.ts';
 import { arresterOnEveryFeedLine } from './lines/arrester-on-every-feed-line.ts';
+import { canadaCoaxShieldGrounded } from './lines/canada-coax-shield-grounded.ts';
 import { coreStaticDrain } from './lines/core-static-drain.ts';
 import { dischargeUnitPlace } from './lines/discharge-unit-place.ts';
+import { dischargeUnitPresent } from './lines/discharge-unit-present.ts';
 import { lineGoesDownBeforeIn } from './lines/line-goes-down-before-in.ts';
 import { panelTiedToService } from './lines/panel-tied-to-service.ts';
 import { serviceSurgeProtector } from './lines/service-surge-protector.ts';
 import { shieldBondedAtEntry } from './lines/shield-bonded-at-entry.ts';
 import { spareAndDisconnectedLines } from './lines/spare-and-disconnected-lines.ts';
+import { transmitLeadInStandoff } from './lines/transmit-lead-in-standoff.ts';
+import { transmitterContactGuard } from './lines/transmitter-contact-guard.ts';
 import { guyAnchorGrounded } from './masts/guy-anchor-grounded.ts';
 import { iecMastEarthed } from './masts/iec-mast-earthed.ts';
 import { mastGrounded } from './masts/mast-grounded.ts';
@@ -88,13 +92,17 @@ export const rules = [
   mastSectionJointsBonded,
   guyAnchorGrounded,
   shieldBondedAtEntry,
+  canadaCoaxShieldGrounded,
   panelTiedToService,
   arresterBonded,
+  dischargeUnitPresent,
   arresterOnEveryFeedLine,
   arresterOnEveryControlLine,
   dischargeUnitPlace,
   arresterLeadShort,
   coreStaticDrain,
+  transmitLeadInStandoff,
+  transmitterContactGuard,
   spareAndDisconnectedLines,
   lineGoesDownBeforeIn,
   serviceSurgeProtector,

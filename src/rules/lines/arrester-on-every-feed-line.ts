@@ -1,5 +1,5 @@
 import { nothingThere } from '../looked-at.ts';
-import { rule } from '../rule.ts';
+import { rule, type Verdict } from '../rule.ts';
 import { feedLines } from './crossing-lines.ts';
 import { coresProtected } from './unprotected.ts';
 
@@ -12,7 +12,12 @@ export const arresterOnEveryFeedLine = rule({
   needs: ['sections', 'bonding'],
   check(facts) {
     const lines = facts.bonding.lines.filter((l) => feedLines.includes(l.kind));
-    const verdicts = lines.flatMap(coresProtected);
+    const verdicts = lines.flatMap((l) => (l.kind === 'coax' ? coresProtected(l) : coresProtected(l).map(underCode)));
     return verdicts.length > 0 ? verdicts : nothingThere(facts, 'lines');
   },
 });
+
+/** Of an open line the code asks the same unit: one finding, the code's where it is asked. */
+function underCode(v: Verdict): Verdict {
+  return v.is === 'not met' ? { ...v, under: `discharge-unit-present:${v.at.join('+')}` } : v;
+}

@@ -4,6 +4,7 @@ import { electrodes } from './electrodes.ts';
 import { equipment } from './equipment.ts';
 import { field } from './field.ts';
 import { joints } from './joints.ts';
+import { leadIns } from './lead-ins.ts';
 import { lines } from './lines.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
@@ -22,4 +23,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...strike,
   ...surroundings,
   ...field,
+  ...leadIns,
 };
