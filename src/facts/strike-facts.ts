@@ -7,7 +7,7 @@ import type { Ground } from '../network/ground.ts';
 import { mostWires, type StrikeAsk, type StrikeFigures, strikeFigures } from '../network/strike-figures.ts';
 import type { Site } from '../site/site.ts';
 
-export { unknownLevelV } from '../network/strike-fired.ts';
+export { unknownLevelV } from '../network/protector-device.ts';
 export { heatAtLevels } from '../network/strike-heat.ts';
 
 /** One stroke of a site, as the network gives it; see `StrikeFigures`. */

@@ -55,15 +55,19 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
       shareOfPeak: Math.abs(peak.value) / figures.peakA,
     })),
     fired: strike.fired,
+    mayFire: strike.guarded?.mayFire ?? [],
     cores: strike.cores.map(({ part, peak }) => ({
       line: part,
       at: lastOf(site, part),
       peakV: Math.abs(peak.value),
+      firedV: strike.fired.length === 0 ? null : (strike.guarded?.corePeakV.get(part) ?? null),
     })),
-    failures: strike.failures.map(({ lost, alike, separates, worst }) => ({
+    failures: strike.failures.map(({ lost, alike, separates, fires, rests, worst }) => ({
       lost,
       alike,
       separates,
+      fires,
+      rests,
       worst: worst === null ? null : { a: worst.pair.a, b: worst.pair.b, beforeV: worst.beforeV, afterV: worst.afterV },
     })),
     traces: strike.traces,
@@ -75,7 +79,7 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
 const lightMPerS = 299_792_458;
 
 function differenceRow(
-  { pair, peak, route, low, high, wayM }: StrikeFacts['differences'][number],
+  { pair, peak, route, low, high, firedPeak, wayM }: StrikeFacts['differences'][number],
   { stroke }: StrikeFacts,
   mostWayM: number,
 ): StudyStrikeDifference {
@@ -89,6 +93,7 @@ function differenceRow(
     atS: peak.atS,
     voltPerKiloampere: (peakV / stroke.figures.peakA) * 1e3,
     voltPerKiloamperePerMicrosecond: (peakV / stroke.figures.steepestAPerS) * 1e9,
+    firedV: firedPeak === null ? null : Math.abs(firedPeak.value),
     isBeyond: wayM > mostWayM,
   };
 }

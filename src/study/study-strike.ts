@@ -38,6 +38,8 @@ export interface StudyStrikeDifference {
   /** Peak over the peak of the stroke, and over its greatest steepness. */
   readonly voltPerKiloampere: number;
   readonly voltPerKiloamperePerMicrosecond: number;
+  /** With the protectors that conduct above their level (against the street: its conductor); null: none conducts. */
+  readonly firedV?: number | null;
   /** Some way between them is longer than the front allows: see `solve.longestWayM`. */
   readonly isBeyond: boolean;
 }
@@ -80,7 +82,30 @@ export interface StudyStrikeCore {
   readonly line: string;
   /** The box at which it is met. */
   readonly at: string;
+  /** With nothing that conducts, and with the protectors that do; null: none of the site does. */
   readonly peakV: number;
+  readonly firedV?: number | null;
+}
+
+/** A protector that reaches its level. */
+export interface StudyStrikeFired {
+  readonly arrester: string;
+  readonly atS: number;
+  /** null: it stands between two points of metal. */
+  readonly line?: string | null;
+  /** Volts across it as it begins to conduct, and the most from then on. */
+  readonly levelV?: number;
+  readonly afterV?: number;
+  readonly peakA?: number;
+  readonly chargeC?: number;
+  readonly energyJ?: number;
+  /** Core against case at the box where its line ends: with nothing that conducts; up to the firing; from then on. */
+  readonly passes?: {
+    readonly at: string;
+    readonly openV: number;
+    readonly beforeV: number;
+    readonly afterV: number;
+  } | null;
 }
 
 export interface StudyStrikeFailure {
@@ -90,6 +115,9 @@ export interface StudyStrikeFailure {
   readonly alike: readonly string[];
   /** What no longer hangs on anything: no figure can be named. */
   readonly separates: readonly string[];
+  /** Protectors that reach their level only then, and that no longer do: then the figures are with those that conduct. */
+  readonly fires?: readonly string[];
+  readonly rests?: readonly string[];
   /** The difference that grows most; null: none does. */
   readonly worst: { readonly a: string; readonly b: string; readonly beforeV: number; readonly afterV: number } | null;
 }
@@ -106,7 +134,9 @@ export interface StudyStrike {
   readonly conductors: readonly StudyStrikeConductor[];
   readonly joints: readonly StudyStrikeJoint[];
   readonly electrodes: readonly { readonly id: string; readonly peakA: number; readonly shareOfPeak: number }[];
-  readonly fired: readonly { readonly arrester: string; readonly atS: number }[];
+  readonly fired: readonly StudyStrikeFired[];
+  /** Tubes that do not fire here, but would at the low end of what tubes of their kind do. */
+  readonly mayFire?: readonly string[];
   readonly cores: readonly StudyStrikeCore[];
   readonly failures: readonly StudyStrikeFailure[];
   /** Potentials over time of some parts, for a chart. */
