@@ -1,0 +1,137 @@
+import type { Electrode, Site } from '../site/site.ts';
+import type { LayeredSoil } from '../soil/layered-soil.ts';
+import { effectiveLength, impulseCoefficient } from '../surge/effective-length.ts';
+import { ionisedEffectiveLength } from '../surge/effective-reach.ts';
+import { type Interval, middle } from '../units/interval.ts';
+import type { Ground } from './ground.ts';
+import { metalDistance } from './metal-distance.ts';
+import type { StrikeNetwork } from './strike-network.ts';
+
+/** An electrode, or a bare wire in the soil, in a strike: how much of its length counts, and what it has to it. */
+export interface StrikeEarth {
+  readonly part: string;
+  readonly peakA: number;
+  /** Of the soil at its depth. */
+  readonly resistivityOhmM: Interval;
+  /** Farthest that its metal goes from where current enters it, metres; null: not known. */
+  readonly armM: number | null;
+  /** How much of such an arm counts for the front, without and with breakdown of the soil about it. */
+  readonly effectiveM: Interval;
+  readonly ionisedM: Interval;
+  /** The arm goes on beyond: also with breakdown, perhaps (without it alone), not. */
+  readonly isLonger: 'yes' | 'without breakdown' | 'no' | 'unknown';
+  /** Alone, at direct current; null: not known. */
+  readonly aloneOhm: { readonly value: number | null; readonly low: number; readonly high: number } | null;
+  /** Peak potential over peak current by length and front, of the likely figure alone; null: not known. */
+  readonly impulseOhm: number | null;
+}
+
+/** What each is asked with. */
+export interface EarthsAsk {
+  readonly frontS: number;
+  /** Peak of the stroke. */
+  readonly peakA: number;
+  readonly intoSoil: readonly { readonly part: string; readonly peak: { readonly value: number } }[];
+}
+
+/**
+ * Each electrode and bare wire that takes current from a strike, in the soil at its depth: effective length by two definitions
+ * (without breakdown of the soil, with it), and its conventional impedance. The most current first.
+ */
+export function strikeEarths(
+  site: Site,
+  network: StrikeNetwork,
+  ground: Ground,
+  ask: EarthsAsk,
+): readonly StrikeEarth[] {
+  const { soil } = ground;
+  if (soil === null || soil.profile.low === null || soil.profile.high === null) return [];
+  const { low, high } = soil.profile;
+  const electrodes = new Map(site.electrodes.map((e) => [e.id, e]));
+  const rows = ask.intoSoil.flatMap(({ part, peak }): StrikeEarth[] => {
+    if (Math.abs(peak.value) < ask.peakA * leastShare) return [];
+    const electrode = electrodes.get(part);
+    const depthM = electrode === undefined ? usualM : depthOf(electrode);
+    const resistivityOhmM = { low: resistivityAt(low, depthM), high: resistivityAt(high, depthM) };
+    const aloneOhm = ground.aloneOf(part)?.ohm ?? null;
+    const armM = armOf(network, part) ?? likely(electrode?.lengthM ?? null);
+    const front = (ohmM: number) => effectiveLength(ohmM, ask.frontS);
+    const effectiveM = ordered(front(resistivityOhmM.low), front(resistivityOhmM.high));
+    const broken = (ohmM: number) => ionisedEffectiveLength(ohmM, ask.frontS, Math.max(leastA, Math.abs(peak.value)));
+    const ionisedM = ordered(broken(resistivityOhmM.low), broken(resistivityOhmM.high));
+    const middleOhmM = Math.sqrt(resistivityOhmM.low * resistivityOhmM.high);
+    const times = armM === null || armM === 0 ? null : impulseCoefficient(armM, middleOhmM, ask.frontS);
+    const impulseOhm = aloneOhm?.value == null || times === null ? null : aloneOhm.value * times;
+    const isLonger = longer(armM, effectiveM, ionisedM);
+    return [
+      {
+        part,
+        peakA: Math.abs(peak.value),
+        resistivityOhmM,
+        armM,
+        effectiveM,
+        ionisedM,
+        isLonger,
+        aloneOhm,
+        impulseOhm,
+      },
+    ];
+  });
+  return rows.sort((a, b) => b.peakA - a.peakA || (a.part < b.part ? -1 : 1));
+}
+
+/** Less of the stroke is left out. Ours. */
+const leastShare = 0.01;
+/** Depth of a wire that nobody typed. Ours. */
+const usualM = 0.5;
+
+/** Of its middle. */
+function depthOf({ kind, topM, lengthM, depthM }: Electrode): number {
+  const isUpright = kind === 'rod' || kind === 'rods' || kind === 'drilled rod' || kind === 'well casing';
+  if (isUpright) return (likely(topM) ?? 0) + (likely(lengthM) ?? 0) / 2;
+  return likely(depthM) ?? usualM;
+}
+
+function resistivityAt({ resistivityOhmM, thicknessM }: LayeredSoil, depthM: number): number {
+  let footM = 0;
+  for (const [i, thick] of thicknessM.entries()) {
+    footM += thick;
+    if (depthM <= footM) return resistivityOhmM[i]!;
+  }
+  return resistivityOhmM.at(-1)!;
+}
+
+function likely(figure: Interval | null): number | null {
+  return figure === null ? null : middle(figure);
+}
+
+/** The formula with breakdown wants a current; below, it breaks nothing down. */
+const leastA = 1000;
+
+function longer(armM: number | null, effectiveM: Interval, ionisedM: Interval): StrikeEarth['isLonger'] {
+  if (armM === null) return 'unknown';
+  if (armM > Math.max(effectiveM.high, ionisedM.high)) return 'yes';
+  return armM > effectiveM.high ? 'without breakdown' : 'no';
+}
+
+function ordered(a: number, b: number): Interval {
+  return { low: Math.min(a, b), high: Math.max(a, b) };
+}
+
+/** Farthest metal of a part from the nearest point where another part meets it, metres; null: its length is not known. */
+function armOf({ surge, branches }: StrikeNetwork, part: string): number | null {
+  const own = branches.flatMap((b, i) => (b.part === part ? [i] : []));
+  if (own.length === 0) return null;
+  const isOwn = new Set(own);
+  const nodes = new Set(own.flatMap((i) => [surge.branches[i]!.from, surge.branches[i]!.to]));
+  const met = new Set(
+    surge.branches.flatMap(({ from, to }, i) => (isOwn.has(i) ? [] : [from, to].filter((node) => nodes.has(node)))),
+  );
+  if (met.size === 0) return null;
+  // one more node joins all the places where current enters
+  const entry = surge.nodeCount;
+  const metal = own.map((i) => ({ ...surge.branches[i]!, lengthM: branches[i]!.lengthM }));
+  const entries = [...met].map((to) => ({ from: entry, to, lengthM: 0 }));
+  const distanceM = metalDistance(surge.nodeCount + 1, [...metal, ...entries], entry);
+  return Math.max(...[...nodes].map((node) => distanceM[node]!).filter(Number.isFinite));
+}

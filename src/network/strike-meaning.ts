@@ -1,0 +1,47 @@
+import type { BondingRun } from '../bonding/bonding-of.ts';
+import { type Peak, peakOf } from '../surge/peak-of.ts';
+import { currentFigure, overTime } from '../surge/surge-figure.ts';
+import { type ArresterMargin, arresterMargins } from './arrester-margins.ts';
+import type { Ground } from './ground.ts';
+import { type SideFlash, sideFlashes } from './side-flashes.ts';
+import { type StrikeEarth, strikeEarths } from './strike-earths.ts';
+import { type StrikeForce, strikeForces } from './strike-forces.ts';
+import type { StrikeRun } from './strike-of.ts';
+import { strikeIntoSoil } from './strike-result.ts';
+import type { StrikeStroke } from './strike-wave.ts';
+
+/** What a stroke's figures mean for things that stand beside it or were chosen for it. */
+export interface StrikeMeaning {
+  readonly forces: readonly StrikeForce[];
+  readonly sideFlashes: readonly SideFlash[];
+  readonly margins: readonly ArresterMargin[];
+  readonly earths: readonly StrikeEarth[];
+}
+
+export const noMeaning: StrikeMeaning = { forces: [], sideFlashes: [], margins: [], earths: [] };
+
+/** Each is worked out when it is asked for. */
+export function strikeMeaning(
+  bonded: BondingRun,
+  ground: Ground,
+  { network, run }: StrikeRun,
+  { figures }: StrikeStroke,
+): { readonly [Name in keyof StrikeMeaning]: () => StrikeMeaning[Name] } {
+  const { branches, points } = network;
+  const branchPeak = (branch: number): Peak => {
+    const weights = new Float64Array(branches.length + points.length);
+    weights[branch] = 1;
+    return peakOf(run.wave.timesS, overTime(run, currentFigure(run, weights)));
+  };
+  return {
+    forces: () => strikeForces(bonded.site, network, (branch) => branchPeak(branch).value),
+    sideFlashes: () => sideFlashes(bonded, branches),
+    margins: () => arresterMargins(bonded.site),
+    earths: () =>
+      strikeEarths(bonded.site, network, ground, {
+        frontS: figures.frontS,
+        peakA: figures.peakA,
+        intoSoil: strikeIntoSoil(network, run),
+      }),
+  };
+}
