@@ -1,18 +1,21 @@
+interface Foldable {
+  readonly id: string;
+  readonly under: string | null;
+  /** What somebody agreed to let stand takes in nothing that nobody agreed to. */
+  readonly agreed?: object | null;
+}
+
 /**
  * One cause, one finding: a finding whose `under` names one that does not stand here stands alone; one that names another
- * folded finding is folded under that one's parent; a chain that closes on itself is opened.
+ * folded finding is folded under that one's parent; a chain that closes on itself is opened. What is not agreed to stands
+ * alone where its cause is.
  */
-export function foldFindings<F extends { readonly id: string; readonly under: string | null }>(
-  findings: readonly F[],
-): readonly F[] {
+export function foldFindings<F extends Foldable>(findings: readonly F[]): readonly F[] {
   const byId = new Map(findings.map((f) => [f.id, f]));
   return findings.map((f) => ({ ...f, under: parentOf(f, byId) }));
 }
 
-function parentOf<F extends { readonly id: string; readonly under: string | null }>(
-  f: F,
-  byId: ReadonlyMap<string, F>,
-): string | null {
+function parentOf<F extends Foldable>(f: F, byId: ReadonlyMap<string, F>): string | null {
   const seen = new Set([f.id]);
   let parent = f.under === null ? undefined : byId.get(f.under);
   while (parent?.under != null && byId.has(parent.under)) {
@@ -20,5 +23,6 @@ function parentOf<F extends { readonly id: string; readonly under: string | null
     seen.add(parent.id);
     parent = byId.get(parent.under);
   }
-  return parent === undefined || parent.id === f.id ? null : parent.id;
+  if (parent === undefined || parent.id === f.id) return null;
+  return parent.agreed != null && f.agreed == null ? null : parent.id;
 }

@@ -129,10 +129,37 @@ export interface StudyFinding {
     readonly text: string;
   } | null;
   readonly source: StudySource;
+  /** What stands behind it where that is not simply the code of the place; '' or left out. */
+  readonly basis?: string;
   /** What puts it right (not met), or what would settle it (cannot tell); '' when met. */
   readonly remedy: string;
+  /** What to bring who goes to look: a key of the words for it; null where it can be told. */
+  readonly tool?: string | null;
+  /** A change of the file that would put it right, for a planner to try; null where only a person can say. */
+  readonly change?: readonly object[] | null;
   /** Set when the owner has agreed to let it stand. */
   readonly agreed: { readonly reason: string | null; readonly by: string | null; readonly date: string | null } | null;
+}
+
+/** A finding that somebody agreed to let stand. */
+export interface StudyAgreement {
+  readonly rule: string;
+  readonly at: string | null;
+  readonly reason: string | null;
+  readonly by: string | null;
+  readonly date: string | null;
+  /** No finding answers to it: what it was about is gone, or was never there. */
+  readonly stale: boolean;
+  /** What is to be said about it; '' where nothing is. */
+  readonly text: string;
+}
+
+export interface StudySetCounts {
+  readonly codeSet: string;
+  readonly hazards: number;
+  readonly defects: number;
+  readonly advices: number;
+  readonly cannotTell: number;
 }
 
 /** One condition of the catalogue as it went on this site: met, not applicable and not looked at included. */
@@ -149,6 +176,8 @@ export interface StudyCondition {
   readonly cannotTell: number;
   /** Why not applicable or not looked at; '' otherwise. */
   readonly because: string;
+  /** As of a finding. */
+  readonly basis?: string;
 }
 
 export interface StudyElectrode {
@@ -192,6 +221,10 @@ export interface Study {
     readonly edition: string | null;
     readonly amendments: string | null;
   }[];
+  /** Whose conditions were asked; several: each finding and condition says which, 'any' stands in all. */
+  readonly codeSets?: readonly string[];
+  /** What was agreed to stand: how firmly it was said, and what no longer answers to anything. */
+  readonly agreements?: readonly StudyAgreement[];
   /** Buildings and named places, for the plan. */
   readonly buildings: readonly {
     readonly id: string;
@@ -365,6 +398,8 @@ export interface Study {
     readonly advices: number;
     readonly cannotTell: number;
     readonly agreed: number;
+    /** With several code sets: the counts of each; those above are of the first. */
+    readonly bySet?: readonly StudySetCounts[];
     /** Three sentences. */
     readonly text: readonly string[];
     /** The first three things to do, most pressing first. */

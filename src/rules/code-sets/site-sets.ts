@@ -15,6 +15,11 @@ export function setAsks({ codeSets }: Pick<Rule, 'codeSets'>, set: Region): bool
   return codeSets.some((s) => s === 'any' || within[set].includes(s));
 }
 
+/** The set of the record under which a region is asked a rule. */
+export function codeSetOf({ codeSets }: Pick<Rule, 'codeSets'>, set: Region): CodeSet {
+  return codeSets.find((s) => s === set) ?? codeSets.find((s) => within[set].includes(s)) ?? codeSets[0]!;
+}
+
 const within: Readonly<Record<Region, readonly CodeSet[]>> = {
   us: ['us'],
   ca: ['ca'],

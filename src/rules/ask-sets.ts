@@ -1,0 +1,39 @@
+import type { Facts } from '../facts/facts.ts';
+import type { Region } from '../site/site.ts';
+import { type Asked, ask, type Faults } from './asked.ts';
+import { setAsks, siteSets } from './code-sets/site-sets.ts';
+import { familyIn } from './family-in.ts';
+import { rules } from './index.ts';
+import type { Rule } from './rule.ts';
+
+/**
+ * Every rule for each of the site's code sets that asks it, in the order of the pack. A rule that is asked everywhere stands
+ * once where it says the same in all of them; where it does not (another family, another verdict), once for each set.
+ */
+export function askSets(facts: Facts, faults: Faults): readonly Asked[] {
+  return rules.flatMap((rule) => askRule(rule, facts, faults));
+}
+
+function askRule(rule: Rule, facts: Facts, faults: Faults): readonly Asked[] {
+  const all = siteSets(facts.header);
+  const sets = all.filter((set) => setAsks(rule, set));
+  const [first] = sets;
+  if (first === undefined) return [];
+  const once = ask(rule, first, facts, faults);
+  if (all.length === 1) return [once];
+  const asked = sets.map((set) => ({ ...again(once, set, facts, faults), codeSet: set === 'unknown' ? 'us' : set }));
+  const isEverywhere = rule.codeSets.includes('any') && sets.length === all.length;
+  return isEverywhere && asked.every((a) => saysSame(a, once)) ? [{ ...once, codeSet: 'any' }] : asked;
+}
+
+/** Only a rule that reads the header knows the region, and can say something else in another set. */
+function again(once: Asked, set: Region, facts: Facts, faults: Faults): Asked {
+  const { rule } = once;
+  if (set === once.set) return once;
+  const readsRegion = (rule.needs as readonly string[]).includes('header');
+  return readsRegion ? ask(rule, set, facts, faults) : { ...once, set, family: familyIn(rule, set) };
+}
+
+function saysSame(a: Asked, b: Asked): boolean {
+  return a.family === b.family && JSON.stringify(a.verdicts) === JSON.stringify(b.verdicts);
+}

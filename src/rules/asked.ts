@@ -1,0 +1,65 @@
+import type { Facts } from '../facts/facts.ts';
+import type { Region } from '../site/site.ts';
+import { lazily } from '../units/lazily.ts';
+import { adoptedYear } from './code-sets/adopted-edition.ts';
+import { codeSetOf } from './code-sets/site-sets.ts';
+import { familyIn } from './family-in.ts';
+import { gatherDoubts } from './gather-doubts.ts';
+import type { CodeSet, Family, Rule, Verdict } from './rule.ts';
+import { faultKey } from './rule-sentence.ts';
+
+/** One rule asked for one code set of the site. */
+export interface Asked {
+  readonly rule: Rule;
+  readonly set: Region;
+  /** What its findings carry: 'any' where it is asked everywhere and says the same in all sets of the site. */
+  readonly codeSet: CodeSet;
+  readonly family: Family;
+  readonly verdicts: readonly Verdict[];
+  /** The adopted edition is older than the clause, so that nobody asks it. */
+  readonly adopted: { readonly year: number; readonly since: number } | null;
+}
+
+export type Faults = { readonly rule: string; readonly error: unknown }[];
+
+/** Asks a rule for a set. One that throws becomes 'cannot tell' and is noted as our fault. */
+export function ask(rule: Rule, set: Region, facts: Facts, faults: Faults): Asked {
+  const adopted = notYet(rule, facts);
+  const family = familyIn(rule, set);
+  return {
+    rule,
+    set,
+    codeSet: codeSetOf(rule, set),
+    family,
+    verdicts: adopted === null ? verdictsOf(rule, set, facts, faults) : [],
+    adopted,
+  };
+}
+
+function notYet({ since, source }: Rule, { header }: Facts): Asked['adopted'] {
+  if (since === undefined) return null;
+  const year = adoptedYear(header, source.document);
+  return year === null || year >= since ? null : { year, since };
+}
+
+function verdictsOf(rule: Rule, set: Region, facts: Facts, faults: Faults): readonly Verdict[] {
+  try {
+    return gatherDoubts(rule.check(handed(rule, set, facts) as never));
+  } catch (error) {
+    faults.push({ rule: rule.id, error });
+    const because = { key: faultKey };
+    return [{ is: 'cannot tell', at: [], because, settle: because }];
+  }
+}
+
+/**
+ * What the rule names, each worked out when the rule reads it: one that stops early costs nothing. The header names the
+ * region whose set is asked, which on a site of several sets need not be the site's own.
+ */
+function handed(rule: Rule, set: Region, facts: Facts) {
+  const fact = (name: keyof Facts) => {
+    if (name !== 'header' || facts.header.region === set) return facts[name];
+    return { ...facts.header, region: set };
+  };
+  return lazily(Object.fromEntries(rule.needs.map((name) => [name, () => fact(name)])));
+}

@@ -1,0 +1,31 @@
+import type { SiteHeader } from '../site/site.ts';
+import { codeSetWords as words } from '../words/code-set-words.ts';
+import { type Speech, say } from '../words/say.ts';
+import type { Asked } from './asked.ts';
+import { adoptedYear } from './code-sets/adopted-edition.ts';
+import { homeOf } from './code-sets/binds-where.ts';
+import { isBorrowed } from './family-in.ts';
+import type { Clause, Rule } from './rule.ts';
+
+/** What stands behind a condition where that is not simply the code of the place; '' elsewhere. */
+export function basisOf({ rule, set }: Pick<Asked, 'rule' | 'set'>, header: SiteHeader, speech: Speech): string {
+  const { document, clause } = rule.source;
+  if (isBorrowed(rule, set)) {
+    const home = homeOf(document);
+    const values = {
+      clause: [document, clause].filter((t) => t !== null).join(', '),
+      home: home === null ? null : words.names[home],
+    };
+    return say(home === null ? words.borrowedAnywhere : words.borrowed, values, speech);
+  }
+  if (rule.since === undefined || adoptedYear(header, document) !== null) return '';
+  return say(words.sinceUnknown, { since: String(rule.since), document }, speech);
+}
+
+/** The source with the number that the clause has in the adopted edition. */
+export function sourceIn({ source, clauses }: Pick<Rule, 'source' | 'clauses'>, header: SiteHeader): Clause {
+  const year = adoptedYear(header, source.document);
+  if (clauses === undefined || year === null) return source;
+  const moved = clauses.findLast((c) => c.from <= year) ?? clauses[0];
+  return moved === undefined ? source : { ...source, edition: String(year), clause: moved.clause };
+}

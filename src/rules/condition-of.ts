@@ -1,0 +1,59 @@
+import type { SiteHeader } from '../site/site.ts';
+import { codeSetWords as words } from '../words/code-set-words.ts';
+import { type Speech, say } from '../words/say.ts';
+import type { Asked } from './asked.ts';
+import { basisOf, sourceIn } from './basis-of.ts';
+import type { Rule, Verdict } from './rule.ts';
+import { ruleSentence, wordsOf } from './rule-sentence.ts';
+import type { Condition } from './run-rules.ts';
+
+const outcomeOrder = ['not met', 'cannot tell', 'met', 'not looked at'] as const;
+
+/** How a rule went in one code set: its worst place, and how many there were. */
+export function conditionOf(asked: Asked, header: SiteHeader, speech: Speech): Condition {
+  const { rule, verdicts, adopted } = asked;
+  const count = (is: Verdict['is']) => verdicts.filter((v) => v.is === is).length;
+  const outcome = outcomeOrder.find((o) => count(o) > 0) ?? 'not applicable';
+  return {
+    ...head(rule, speech),
+    source: sourceIn(rule, header),
+    family: asked.family,
+    codeSet: asked.codeSet,
+    outcome,
+    met: count('met'),
+    notMet: count('not met'),
+    cannotTell: count('cannot tell'),
+    because: adopted === null ? silence(asked, outcome, speech) : sinceText(rule, adopted, speech),
+    basis: basisOf(asked, header, speech),
+  };
+}
+
+/** Why nothing was found, in the rule's own words. */
+function silence({ rule, verdicts }: Asked, outcome: Condition['outcome'], speech: Speech): string {
+  const silent = verdicts.find((v) => v.is === outcome && (v.is === 'not applicable' || v.is === 'not looked at'));
+  return silent === undefined ? '' : ruleSentence(rule, silent.because, speech);
+}
+
+function sinceText({ source }: Rule, { year, since }: NonNullable<Asked['adopted']>, speech: Speech): string {
+  return say(words.sinceLater, { since: String(since), document: source.document, year: String(year) }, speech);
+}
+
+/** A rule that no code set of the site asks. */
+export function asleepCondition(rule: Rule, speech: Speech): Condition {
+  const sets = rule.codeSets.map((set) => set.toUpperCase()).join(', ');
+  return {
+    ...head(rule, speech),
+    codeSet: rule.codeSets[0]!,
+    outcome: 'not applicable',
+    met: 0,
+    notMet: 0,
+    cannotTell: 0,
+    because: say(words.elsewhere, { sets }, speech),
+    basis: '',
+  };
+}
+
+function head(r: Rule, speech: Speech) {
+  const title = say(wordsOf(r).title, {}, speech);
+  return { rule: r.id, family: r.family, severity: r.severity, title, source: r.source };
+}

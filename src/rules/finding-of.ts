@@ -1,0 +1,54 @@
+import type { Agreement, SiteHeader } from '../site/site.ts';
+import { type Speech, say } from '../words/say.ts';
+import type { Asked } from './asked.ts';
+import { basisOf, sourceIn } from './basis-of.ts';
+import type { Rule, Verdict } from './rule.ts';
+import { ruleSentence, wordsOf } from './rule-sentence.ts';
+import type { Finding } from './run-rules.ts';
+import { sayMeasured } from './say-measured.ts';
+
+/** A verdict as a finding, in words. `prefix`: what keeps the ids of a second code set apart from those of the first. */
+export function findingOf(
+  asked: Asked,
+  v: Verdict,
+  { header, speech, prefix }: { readonly header: SiteHeader; readonly speech: Speech; readonly prefix: string },
+): readonly Finding[] {
+  if (v.is === 'not applicable' || v.is === 'not looked at') return [];
+  const { rule: r } = asked;
+  const words = wordsOf(r);
+  const values = { at: v.at, ...v.because.values };
+  return [
+    {
+      id: `${prefix}${v.at.length === 0 ? r.id : `${r.id}:${v.at.join('+')}`}`,
+      rule: r.id,
+      family: asked.family,
+      codeSet: asked.codeSet,
+      severity: v.is === 'not met' ? (v.severity ?? r.severity) : r.severity,
+      outcome: v.is,
+      at: v.at,
+      under: v.is === 'met' || v.under === undefined ? null : `${prefix}${v.under}`,
+      title: say(v.is === 'not met' ? words.failTitle : words.title, values, speech),
+      because: { key: v.because.key, values: v.because.values ?? {}, text: ruleSentence(r, v.because, speech, v.at) },
+      measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
+      source: sourceIn(r, header),
+      basis: basisOf(asked, header, speech),
+      remedy: remedyOf(r, v, speech),
+      tool: v.is === 'cannot tell' ? (words.tools?.[v.settle.key] ?? 'eyes') : null,
+      change: v.is === 'not met' ? (v.change ?? null) : null,
+      untied: v.is === 'not met' ? (v.untied ?? []) : [],
+      agreed: agreementOf(r.id, v.at, header.agreed),
+    },
+  ];
+}
+
+/** What puts it right, or what would settle it. */
+function remedyOf(r: Rule, v: Verdict, speech: Speech): string {
+  if (v.is === 'cannot tell') return ruleSentence(r, v.settle, speech, v.at);
+  return v.is === 'not met' ? say(wordsOf(r).remedy, { at: v.at, ...v.because.values }, speech) : '';
+}
+
+/** The agreement that lets a finding of a rule stand at these places. */
+export function agreementOf(rule: string, at: readonly string[], agreed: readonly Agreement[]): Finding['agreed'] {
+  const found = agreed.find((a) => a.rule === rule && (a.at === null || at.includes(a.at)));
+  return found === undefined ? null : { reason: found.reason, by: found.by, date: found.date };
+}

@@ -1,0 +1,23 @@
+import { codeSetWords } from '../words/code-set-words.ts';
+import type { RuleWords } from '../words/rule-words.ts';
+import { ruleWords } from '../words/rules/index.ts';
+import { type Speech, say } from '../words/say.ts';
+import type { Because, Rule } from './rule.ts';
+
+/** Reason of the verdict that stands in for a rule that threw. */
+export const faultKey = 'rule failed';
+
+/** Throws where nobody wrote any: a rule without words is no rule. */
+export function wordsOf({ id }: Pick<Rule, 'id'>): RuleWords {
+  const words = ruleWords[id];
+  if (words === undefined) throw new Error(`rule ${id} has no words`);
+  return words;
+}
+
+/** A reason in words; `{at}` of a sentence is the list of places. Throws where the reason has no sentence. */
+export function ruleSentence(r: Rule, because: Because, speech: Speech, at: readonly string[] = []): string {
+  if (because.key === faultKey) return codeSetWords.fault;
+  const template = wordsOf(r).because[because.key];
+  if (template === undefined) throw new Error(`rule ${r.id} has no sentence '${because.key}'`);
+  return say(template, { at, ...because.values }, speech);
+}

@@ -1,0 +1,19 @@
+/** Names of the sets of conditions, and what stands behind a condition where it is not simply the code of the place. */
+export const codeSetWords = {
+  names: {
+    us: 'United States',
+    ca: 'Canada',
+    iec: 'IEC and EN',
+    uk: 'United Kingdom',
+    au: 'Australia',
+    any: 'everywhere',
+    own: 'own standard',
+    unknown: 'United States (no region is named)',
+  },
+  borrowed: 'Common practice here: the figure comes from {clause}, which binds in {home} and not here.',
+  borrowedAnywhere: 'Common practice here: the figure comes from {clause}, which does not bind here.',
+  elsewhere: 'Asked in {sets} only.',
+  sinceLater: 'Asked since edition {since} of {document}; edition {year} is adopted here.',
+  sinceUnknown: 'Asked since edition {since} of {document}; which edition is adopted here was not said.',
+  fault: 'This condition could not be worked out because of an error of the program.',
+} as const;
