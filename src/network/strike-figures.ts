@@ -14,12 +14,13 @@ import { type HeatedPart, heatedParts } from './heated-parts.ts';
 import { metalDistance } from './metal-distance.ts';
 import { type StrikeCore, strikeCores } from './strike-cores.ts';
 import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
-import { type StrikeFired, strikeFired } from './strike-fired.ts';
+import { peakWithFired, type StrikeGuarded, strikeGuarded } from './strike-guarded.ts';
 import { heatOf, heatOfAtLevels, type StrikeHeat } from './strike-heat.ts';
 import { noMeaning, type StrikeMeaning, strikeMeaning } from './strike-meaning.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
 import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
+import { type StrikeFired, type StrikeProtected, strikeProtected } from './strike-protected.ts';
 import { type StrikeCarried, strikeBetween, strikeCarried, strikeIntoSoil } from './strike-result.ts';
 import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
 import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
@@ -45,6 +46,8 @@ export interface StrikeDifference {
   /** Over the range of the soil; null: not worked out, or not known at that end. */
   readonly low: number | null;
   readonly high: number | null;
+  /** With the protectors that conduct above their level; null: none does, or it is not worked out. */
+  readonly firedPeak: Peak | null;
   /** Shortest way through metal between the two, or from the struck point, metres. */
   readonly wayM: number;
 }
@@ -78,7 +81,9 @@ export interface StrikeFigures extends StrikeMeaning {
   }[];
   readonly electrodes: readonly { readonly part: string; readonly peak: Peak }[];
   readonly cores: readonly StrikeCore[];
+  /** Empty without `detail`. */
   readonly fired: readonly StrikeFired[];
+  readonly guarded: StrikeGuarded | null;
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
   readonly traces: {
@@ -135,12 +140,13 @@ function worked(
 ): { readonly [Name in keyof Worked]: () => Worked[Name] } {
   const { run, network } = likely;
   const carried = once(() => strikeCarried(network, run));
+  const guarded = once(() => (ask.detail ? strikeProtected(bonded, likely.site, likely, stroke.wave) : null));
   const slow = once(() => (ask.detail ? slowShares(likely) : new Map<string, number>()));
   const isJoint = (part: string) =>
     bonded.graph.hasNode(part) && bonded.graph.getNodeAttribute(part, 'kind') === 'joint';
   return {
     peaks: () => peaksOf(bonded, likely),
-    differences: () => differencesOf(bonded, likely, others, ask),
+    differences: () => differencesOf(bonded, likely, others, { ask, guarded: guarded() }),
     conductors: () => {
       const heatedOf = heatedParts(bonded.site);
       return carried()
@@ -155,8 +161,12 @@ function worked(
     joints: () => carried().filter(({ part }) => isJoint(part)),
     electrodes: () => strikeIntoSoil(network, run),
     cores: () => strikeCores(bonded.site, network, run),
-    fired: () => strikeFired(bonded.site, network, run, likely.places),
-    failures: () => (ask.detail && wiresOf(bonded) <= mostWires ? failuresOf(bonded, likely, carried(), stroke) : []),
+    fired: () => guarded()?.fired ?? [],
+    guarded: () => (guarded() === null ? null : strikeGuarded(bonded.site, guarded()!)),
+    failures: () =>
+      ask.detail && wiresOf(bonded) <= mostWires
+        ? failuresOf(bonded, likely, carried(), { stroke, guarded: guarded() })
+        : [],
     traces: () => tracesOf(bonded, likely),
     taken: () => strikeTaken(bonded, network),
     solve: () => ({
@@ -185,6 +195,7 @@ const nothing: Worked & StrikeMeaning = {
   electrodes: [],
   cores: [],
   fired: [],
+  guarded: null,
   failures: [],
   traces: { timesS: [], potentialsV: [] },
   taken: null,
@@ -226,7 +237,7 @@ function differencesOf(
   bonded: BondingRun,
   likely: Known,
   others: readonly Known[],
-  ask: StrikeAsk,
+  { ask, guarded }: { readonly ask: StrikeAsk; readonly guarded: StrikeProtected | null },
 ): readonly StrikeDifference[] {
   const partOf = (id: string) => bonded.metal.index.parts.get(id);
   const asked = ask.between.map(([a, b]): StrikePair => ({ a, b, why: 'asked', by: null }));
@@ -246,6 +257,7 @@ function differencesOf(
         ...found,
         low: isRanged ? Math.min(...all) : null,
         high: isRanged ? Math.max(...all) : null,
+        firedPeak: guarded === null || guarded.fired.length === 0 ? null : peakWithFired(guarded, pair),
         wayM: wayBetween(likely, pair),
       },
     ];
@@ -256,15 +268,25 @@ function differencesOf(
 const leastShare = 0.01;
 const mostFailures = 60;
 
-function failuresOf(bonded: BondingRun, likely: Known, carried: readonly StrikeCarried[], stroke: StrikeStroke) {
+function failuresOf(
+  bonded: BondingRun,
+  likely: Known,
+  carried: readonly StrikeCarried[],
+  { stroke, guarded }: { readonly stroke: StrikeStroke; readonly guarded: StrikeProtected | null },
+) {
   const { index } = bonded.metal;
   const isLost = ({ part, peak }: StrikeCarried) =>
     index.parts.get(part)?.section !== 'supports' && Math.abs(peak.value) >= leastShare * stroke.figures.peakA;
   const groups = inSeries(carried.filter(isLost), (part) => index.parts.has(part)).slice(0, mostFailures);
   const pairs = strikePairs(bonded.site, (id) => index.parts.get(id)).filter(({ b }) => b !== remoteEarth);
-  const before = pairs.flatMap((pair) => strikeBetween(pair, likely.network, likely.run, likely.places) ?? []);
   const watched = [...index.parts.values()].filter((p) => watchedSections.has(p.section)).map((p) => p.id);
-  return strikeFailures(likely.site, likely, { wave: stroke.wave, groups, before, watched: watched.sort() });
+  return strikeFailures(likely.site, likely, {
+    wave: stroke.wave,
+    groups,
+    pairs,
+    watched: watched.sort(),
+    guarded,
+  });
 }
 
 /** Parts of the same current to nine digits stand in one row of metal: losing any is losing all. The one with a name first. */
