@@ -80,6 +80,14 @@ export interface JointFacts {
   readonly accessible: Answer;
   readonly condition: Condition;
   readonly resistanceOhm: Interval | null;
+  /** A sheet of another metal under the clamp. */
+  readonly shim: Metal | null;
+  readonly bolts: number | null;
+  readonly cleaned: Answer;
+  readonly contactM2: Interval | null;
+  readonly sealed: Answer;
+  /** Made to be opened with a tool for measuring. */
+  readonly forTest: Answer;
   /** false for an end typed `joints: none`. */
   readonly typed: boolean;
 }

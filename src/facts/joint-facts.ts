@@ -57,6 +57,12 @@ function factsOfJoint(
     accessible: own?.accessible ?? use.accessible,
     condition: own?.condition ?? use.condition,
     resistanceOhm,
+    shim: own?.shim ?? use.shim ?? null,
+    bolts: own?.bolts ?? use.bolts ?? null,
+    cleaned: own?.cleaned ?? use.cleaned ?? 'unknown',
+    contactM2: own?.contactM2 ?? use.contactM2 ?? null,
+    sealed: own?.sealed ?? use.sealed ?? 'unknown',
+    forTest: own?.forTest ?? use.forTest ?? 'unknown',
     typed: own !== null || use.kind !== null,
   };
 }

@@ -65,7 +65,7 @@ function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support 
 }
 
 function buildAntenna(typed: TypedPart<'antennas'>, { places }: Build): Antenna {
-  const { dc_path, touches_support, band, height, length, wire, base } = typed.values;
+  const { dc_path, touches_support, band, height, length, wire, base, below_roof, from_wall } = typed.values;
   return {
     ...partBase('antennas', typed, places),
     dcPath: dc_path ?? 'unknown',
@@ -75,12 +75,22 @@ function buildAntenna(typed: TypedPart<'antennas'>, { places }: Build): Antenna 
     lengthM: length,
     wire,
     base,
+    belowRoofM: below_roof,
+    fromWallM: from_wall,
   };
 }
 
 function buildBar(typed: TypedPart<'bars'>, { places }: Build): Bar {
-  const { terminals, on_cover, area, joint } = typed.values;
-  return { ...partBase('bars', typed, places), terminals, onCover: on_cover ?? 'unknown', areaM2: area, joint };
+  const { terminals, on_cover, area, section, metal, joint } = typed.values;
+  return {
+    ...partBase('bars', typed, places),
+    terminals,
+    onCover: on_cover ?? 'unknown',
+    areaM2: area,
+    sectionM2: section,
+    metal,
+    joint,
+  };
 }
 
 function buildArrester(typed: TypedPart<'arresters'>, { places }: Build): Arrester {
@@ -99,6 +109,7 @@ function buildArrester(typed: TypedPart<'arresters'>, { places }: Build): Arrest
     listed: values.listed ?? 'unknown',
     series: values.position,
     covers: values.covers,
+    testClass: values.test_class,
     between: values.between,
     joint: values.joint,
   };
@@ -147,11 +158,18 @@ function buildConductor(typed: TypedPart<'conductors'>, { places }: Build): Cond
     along: alongOf(values.along),
     runs: values.runs,
     enclosure: values.enclosure,
+    enclosureBonded: values.enclosure_bonded,
+    guarded: values.guarded ?? 'unknown',
+    rises: values.rises ?? 'unknown',
+    loop: values.loop === null ? null : { openingM: values.loop.opening, lengthM: values.loop.length },
+    fixingsM: values.fixings,
+    aboveSoilM: values.above_soil,
   };
 }
 
 function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
-  const { metal, listed, for_burial, accessible, resistance, bolts, shim } = typed.values;
+  const { metal, listed, for_burial, accessible, resistance, bolts, shim, cleaned, contact, sealed, for_test } =
+    typed.values;
   return {
     ...partBase('joints', typed, places),
     metal,
@@ -161,6 +179,10 @@ function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
     resistance,
     bolts,
     shim,
+    cleaned: cleaned ?? 'unknown',
+    contactM2: contact,
+    sealed: sealed ?? 'unknown',
+    forTest: for_test ?? 'unknown',
   };
 }
 

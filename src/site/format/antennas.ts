@@ -1,6 +1,6 @@
 import { field } from './field.ts';
 import { wire } from './material-types.ts';
-import { bareLength, quantity } from './quantity.ts';
+import { bareDistance, bareLength, quantity } from './quantity.ts';
 import { partFormat } from './section.ts';
 import { answer, oneOf } from './words.ts';
 
@@ -27,6 +27,8 @@ export const antennas = partFormat({
     height: field(bareLength, 'Height of the antenna, or of its top.'),
     length: field(bareLength, 'Length of its longest element.'),
     wire: field(wire, 'Wire that the antenna is made of.'),
+    below_roof: field(bareLength, 'How far all of it stays below the edge of the roof, on the face of a building.'),
+    from_wall: field(bareDistance, 'How far it reaches out from the wall.'),
     base: field(oneOf(['insulated', 'grounded']), 'How a vertical stands on its foot.'),
   },
 });

@@ -64,6 +64,9 @@ export const arresters = partFormat({
     position: field(oneOf(['series', 'shunt']), 'Whether the line goes through it or past it.'),
     covers: field(covers, 'How many wires of its line it protects, or all.'),
     between: field(pair, 'The two points that it joins when it conducts.'),
+    test_class: field(oneOf(['I', 'II', 'III']), 'Class that a protector of the mains was tested to.', [
+      'mains protector',
+    ]),
     joint: mountJoint,
   },
 });

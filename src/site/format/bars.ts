@@ -1,5 +1,6 @@
 import { mountJoint, withinReach } from './common-fields.ts';
 import { field } from './field.ts';
+import { metal } from './material-types.ts';
 import { quantity } from './quantity.ts';
 import { partFormat } from './section.ts';
 import { answer, count } from './words.ts';
@@ -19,6 +20,8 @@ export const bars = partFormat({
     terminals: field(count(0), 'How many terminals it has.'),
     on_cover: field(answer, 'Whether it is fixed to a cover that can be taken off.'),
     area: field(quantity('area', { positive: true }), 'Area of the plate.'),
+    section: field(quantity('area', { positive: true }), 'Cross-section of the bar, such as 30 mm x 5 mm as 150 mm2.'),
+    metal: field(metal, 'What it is made of.'),
     joint: mountJoint,
     within_reach: withinReach,
   },

@@ -84,6 +84,11 @@ const bend = recordOr(
   mapped(quantity('angle'), (angle) => ({ angle, radius: null })),
 );
 
+const loop = record({
+  opening: field(length, 'Width of its open side.'),
+  length: field(bareLength, 'Length of the conductor round it.'),
+});
+
 export const conductors = partFormat({
   section: 'conductors',
   says: 'Wires, straps and tubes of permanent metal from one part to another.',
@@ -116,7 +121,13 @@ export const conductors = partFormat({
     ),
     along: field(along, 'A line or conductor that it runs beside.'),
     runs: field(oneOf(runWords), 'How it runs indoors.'),
-    enclosure: field(text(), 'Pipe or conduit that it runs in.'),
+    enclosure: field(text(), 'Pipe, conduit or downspout that it runs in; none: nothing is round it.'),
+    enclosure_bonded: field(oneOf(['both ends', 'one end', 'no']), 'Where a pipe of metal round it is bonded to it.'),
+    guarded: field(answer, 'Whether a guard covers it where it could be damaged; yes too where nothing can get at it.'),
+    rises: field(answer, 'Whether any of it runs upward on its way to ground.'),
+    loop: field(loop, 'Where it loops over an obstacle: the open side, and the length round it.'),
+    fixings: field(length, 'Distance from one fixing to the next.'),
+    above_soil: field(bareDistance, 'How near it comes to soil, where it does not enter it.'),
     condition: field(oneOf(conditionWords), 'What it looks like: sound, loose, corroded or open.'),
   },
 });

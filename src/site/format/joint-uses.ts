@@ -1,5 +1,6 @@
 import { jointNames, nearJoint, readJoint } from '../../materials/joints.ts';
 import type { Metal } from '../../materials/metals.ts';
+import type { Interval } from '../../units/interval.ts';
 import { below, placeOf, refuse, type Spot } from '../reading/report.ts';
 import { sayNode, type TreeNode } from '../reading/tree.ts';
 import type { Answer, Condition, JointUse, SourcePlace, StatedOhm } from '../site.ts';
@@ -7,7 +8,7 @@ import { record, wrapped } from './collections.ts';
 import { type FieldType, field, type Schema } from './field.ts';
 import { metal } from './material-types.ts';
 import { idPattern, mention, readPoint } from './points.ts';
-import { statedOhm } from './quantity.ts';
+import { quantity, statedOhm } from './quantity.ts';
 import { isUnknown, unwrapped } from './read-value.ts';
 import { answer, count, oneOf, text } from './words.ts';
 
@@ -43,6 +44,10 @@ export const jointFields = {
   resistance: field(statedOhm, 'Its measured resistance; overrides the range of its kind.'),
   bolts: field(count(0), 'How many bolts or holes it has.'),
   shim: field(metal, 'A sheet of another metal between the clamp and what it is on.'),
+  cleaned: field(answer, 'Whether paint and film were taken off where metal meets metal.'),
+  contact: field(quantity('area', { positive: true }), 'Area on which a lug or strap lies flat.'),
+  sealed: field(answer, 'Whether it is sealed against water.'),
+  for_test: field(answer, 'Whether it is made to be opened with a tool for measuring.'),
 };
 
 const described = record({
@@ -107,6 +112,10 @@ interface JointValues {
   readonly accessible: Answer | null;
   readonly shim: Metal | null;
   readonly bolts: number | null;
+  readonly cleaned: Answer | null;
+  readonly contact: Interval | null;
+  readonly sealed: Answer | null;
+  readonly for_test: Answer | null;
 }
 
 function fromValues(values: JointValues): Partial<JointUse> {
@@ -121,6 +130,10 @@ function fromValues(values: JointValues): Partial<JointUse> {
     listed: values.listed ?? 'unknown',
     forBurial: values.for_burial ?? 'unknown',
     accessible: values.accessible ?? 'unknown',
+    cleaned: values.cleaned ?? 'unknown',
+    contactM2: values.contact,
+    sealed: values.sealed ?? 'unknown',
+    forTest: values.for_test ?? 'unknown',
   };
 }
 
