@@ -17,6 +17,7 @@ import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { peakWithFired, type StrikeGuarded, strikeGuarded } from './strike-guarded.ts';
 import { heatOf, heatOfAtLevels, type StrikeHeat } from './strike-heat.ts';
 import { noMeaning, type StrikeMeaning, strikeMeaning } from './strike-meaning.ts';
+import { noHolds, type StrikeHolds, strikeHolds } from './strike-holds.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
 import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
@@ -63,7 +64,7 @@ export interface StrikeConductor {
 }
 
 /** One stroke of one site, by the owner's ids. */
-export interface StrikeFigures extends StrikeMeaning {
+export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   readonly at: string;
   readonly stroke: StrikeStroke;
   readonly refused:
@@ -126,11 +127,12 @@ export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk
     stroke: () => stroke,
     refused: () => null,
     ...worked(bonded, likely, others, { ask, stroke }),
+    ...strikeHolds(bonded, likely),
     ...strikeMeaning(bonded, ground, likely, stroke),
   });
 }
 
-type Worked = Omit<StrikeFigures, 'at' | 'stroke' | 'refused' | keyof StrikeMeaning>;
+type Worked = Omit<StrikeFigures, 'at' | 'stroke' | 'refused' | keyof StrikeMeaning | keyof StrikeHolds>;
 
 function worked(
   bonded: BondingRun,
@@ -186,7 +188,8 @@ function wiresOf({ site }: BondingRun): number {
   return site.conductors.length + site.lines.length;
 }
 
-const nothing: Worked & StrikeMeaning = {
+const nothing: Worked & StrikeMeaning & StrikeHolds = {
+  ...noHolds,
   ...noMeaning,
   peaks: [],
   differences: [],
