@@ -1,3 +1,10 @@
+import { claimedStandardNamed } from './lightning/claimed-standard-named.ts';
+import { mastAsStrikeTermination } from './lightning/mast-as-strike-termination.ts';
+import { antennaInProtectedZone } from './lightning/antenna-in-protected-zone.ts';
+import { downConductorSpacingIec } from './lightning/down-conductor-spacing-iec.ts';
+import { downConductorCount } from './lightning/down-conductor-count.ts';
+import { leadInClearOfLightningConductor } from './lightning/lead-in-clear-of-lightning-conductor.ts';
+import { roofMastBondedToLightningSystem } from './lightning/roof-mast-bonded-to-lightning-system.ts';
 import { antennaEarthingSizeIec } from './conductors/antenna-earthing-size-iec.ts';
 import { antennaElectrodeBondSize } from './conductors/antenna-electrode-bond-size.ts';
 import { bendAngle } from './conductors/bend-angle.ts';
@@ -8,8 +15,27 @@ import { deadEndLength } from './conductors/dead-end-length.ts';
 import { mainBondingSizeIec } from './conductors/main-bonding-size-iec.ts';
 import { mastGroundSize } from './conductors/mast-ground-size.ts';
 import { noLightningPathThroughBuilding } from './conductors/no-lightning-path-through-building.ts';
+import { auRodDimensions } from './electrode-sizes/au-rod-dimensions.ts';
+import { commsRodSizeUs } from './electrode-sizes/comms-rod-size-us.ts';
+import { concreteEncasedUs } from './electrode-sizes/concrete-encased-us.ts';
+import { iecAntennaElectrodeMinimum } from './electrode-sizes/iec-antenna-electrode-minimum.ts';
+import { iecBuriedConductorDimensions } from './electrode-sizes/iec-buried-conductor-dimensions.ts';
+import { iecPlateDimensions } from './electrode-sizes/iec-plate-dimensions.ts';
+import { iecPowerElectrodeDimensions } from './electrode-sizes/iec-power-electrode-dimensions.ts';
+import { iecRodDimensions } from './electrode-sizes/iec-rod-dimensions.ts';
+import { lightningRodSizeUs } from './electrode-sizes/lightning-rod-size-us.ts';
+import { militaryRodSize } from './electrode-sizes/military-rod-size.ts';
+import { plateUs } from './electrode-sizes/plate-us.ts';
+import { ringUs } from './electrode-sizes/ring-us.ts';
+import { rodDiameterUs } from './electrode-sizes/rod-diameter-us.ts';
+import { towerRodSize } from './electrode-sizes/tower-rod-size.ts';
+import { waterPipeElectrode } from './electrode-sizes/water-pipe-electrode.ts';
+import { waterPipeSupplemented } from './electrode-sizes/water-pipe-supplemented.ts';
+import { aluminiumNeverElectrode } from './electrodes/aluminium-never-electrode.ts';
+import { electrodeBareClean } from './electrodes/electrode-bare-clean.ts';
 import { galvanisedAndCopperInSoil } from './electrodes/galvanised-and-copper-in-soil.ts';
 import { gasPipeNeverElectrode } from './electrodes/gas-pipe-never-electrode.ts';
+import { poolShellNeverElectrode } from './electrodes/pool-shell-never-electrode.ts';
 import { ringIsClosed } from './electrodes/ring-is-closed.ts';
 import { rodLengthUs } from './electrodes/rod-length-us.ts';
 import { rodSpacingEffective } from './electrodes/rod-spacing-effective.ts';
@@ -87,6 +113,13 @@ export const rules = [
   stepAndTouchZone,
   earthRodClearOfBuriedServices,
   leadInClearOfPower,
+  roofMastBondedToLightningSystem,
+  leadInClearOfLightningConductor,
+  downConductorCount,
+  downConductorSpacingIec,
+  antennaInProtectedZone,
+  mastAsStrikeTermination,
+  claimedStandardNamed,
   mastGrounded,
   iecMastEarthed,
   mastSectionJointsBonded,
@@ -115,6 +148,25 @@ export const rules = [
   singleRod25Ohm,
   ringIsClosed,
   galvanisedAndCopperInSoil,
+  aluminiumNeverElectrode,
+  poolShellNeverElectrode,
+  electrodeBareClean,
+  rodDiameterUs,
+  commsRodSizeUs,
+  lightningRodSizeUs,
+  towerRodSize,
+  militaryRodSize,
+  ringUs,
+  concreteEncasedUs,
+  waterPipeElectrode,
+  waterPipeSupplemented,
+  plateUs,
+  iecRodDimensions,
+  iecBuriedConductorDimensions,
+  iecPlateDimensions,
+  iecPowerElectrodeDimensions,
+  iecAntennaElectrodeMinimum,
+  auRodDimensions,
   antennaElectrodeBondSize,
   mastGroundSize,
   antennaEarthingSizeIec,

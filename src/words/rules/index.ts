@@ -1,5 +1,6 @@
 import type { RuleWords } from '../rule-words.ts';
 import { conductors } from './conductors.ts';
+import { electrodeSizes } from './electrode-sizes.ts';
 import { electrodes } from './electrodes.ts';
 import { equipment } from './equipment.ts';
 import { field } from './field.ts';
@@ -10,6 +11,7 @@ import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
 import { strike } from './strike.ts';
 import { surroundings } from './surroundings.ts';
+import { lightning } from './lightning.ts';
 
 /** Words of every rule, by id. */
 export const ruleWords: Readonly<Record<string, RuleWords>> = {
@@ -24,4 +26,6 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...surroundings,
   ...field,
   ...leadIns,
+  ...electrodeSizes,
+  ...lightning,
 };

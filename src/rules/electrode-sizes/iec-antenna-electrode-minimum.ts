@@ -1,0 +1,114 @@
+import type { Group } from '../../bonding/bonding.ts';
+import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import { type Interval, isAtLeast } from '../../units/interval.ts';
+import { isWhole } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { routeLength } from './least-sizes.ts';
+
+/** One rod of 2.5 m, two of 1.5 m that stand 3 m apart, or two runs of 2.5 m. */
+const rodM = 2.5;
+const shortRodM = 1.5;
+const apartM = 3;
+const runM = 2.5;
+
+type Answer = 'yes' | 'no' | 'unknown';
+
+export const iecAntennaElectrodeMinimum = rule({
+  id: 'iec-antenna-electrode-minimum',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['iec'],
+  source: {
+    document: 'IEC 60728-11',
+    edition: '2010 to 2016',
+    clause: 'earth electrode of an antenna',
+    provenance: 'second-hand',
+  },
+  limits: [
+    { key: 'rodLengthM', value: rodM, sense: 'least', of: 'one rod' },
+    { key: 'rodLengthM', value: shortRodM, sense: 'least', of: 'each of two rods' },
+    { key: 'runLengthM', value: runM, sense: 'least', of: 'each of two runs' },
+  ],
+  needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
+  check(facts) {
+    const outdoor = new Set([...facts.site.antennas, ...facts.site.supports].map((p) => p.id));
+    const earthed = facts.bonding.groups.filter(
+      (g) => g.electrodes.length > 0 && g.parts.some((id) => outdoor.has(id)),
+    );
+    if (earthed.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
+    return earthed.map((g) => ofGroup(g, facts));
+  },
+});
+
+function ofGroup(g: Group, facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding'>): Verdict {
+  const all = facts.electrodes.filter((e) => e.group === g.id);
+  const at = all.map((e) => e.id).sort();
+  const answer = isEnough(all);
+  if (answer === 'yes') return { is: 'met', at, because: { key: 'enough' } };
+  const mayBeMore =
+    !isWhole(facts, 'electrodes') || facts.bonding.perhapsJoined.has(g.id) || facts.bonding.openEnds.has(g.id);
+  if (answer === 'unknown' || mayBeMore) {
+    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'measure' } };
+  }
+  return { is: 'not met', at, because: { key: 'too little' } };
+}
+
+/** Any one of the arrangements will do; kinds that the clause does not speak of may or may not be one. */
+function isEnough(all: readonly ElectrodeFacts[]): Answer {
+  const known = new Set(['rod', 'rods', 'buried wire', 'radial', 'plate', 'concrete-encased']);
+  const sure = all.filter((e) => e.part.present === 'yes');
+  if (sure.some((e) => e.part.kind === 'concrete-encased')) return 'yes';
+  const answers = [longRod(sure), twoRods(sure), twoRuns(sure)];
+  if (answers.includes('yes')) return 'yes';
+  const isOpen =
+    answers.includes('unknown') || all.some((e) => e.part.present === 'unknown' || !known.has(e.part.kind));
+  return isOpen ? 'unknown' : 'no';
+}
+
+const isRod = (e: ElectrodeFacts) => e.part.kind === 'rod' || e.part.kind === 'rods';
+const reaches = (lengthM: Interval | null, limit: number): Answer =>
+  lengthM === null ? 'unknown' : isAtLeast(lengthM, limit * (1 - 2e-3));
+
+function longRod(all: readonly ElectrodeFacts[]): Answer {
+  return best(all.filter(isRod).map((e) => reaches(e.part.lengthM, rodM)));
+}
+
+function twoRods(all: readonly ElectrodeFacts[]): Answer {
+  const rods = all.filter((e) => isRod(e) && reaches(e.part.lengthM, shortRodM) !== 'no');
+  const groups = rods.filter((e) => e.part.kind === 'rods' && e.part.members !== 1);
+  const inGroups = groups.map((e) => both(reaches(e.part.lengthM, shortRodM), reaches(e.part.spacingM, apartM)));
+  const pairs = rods.flatMap((a, i) =>
+    rods
+      .slice(i + 1)
+      .map((b) => both(both(reaches(a.part.lengthM, shortRodM), reaches(b.part.lengthM, shortRodM)), farApart(a, b))),
+  );
+  return best([...inGroups, ...pairs]);
+}
+
+function farApart(a: ElectrodeFacts, b: ElectrodeFacts): Answer {
+  const [p, q] = [a.part.position, b.part.position];
+  if (p === null || q === null) return 'unknown';
+  return Math.hypot(p[0] - q[0], p[1] - q[1]) >= apartM * (1 - 2e-3) ? 'yes' : 'no';
+}
+
+/** A ring is two runs and more, spread all round; of single runs nobody types the angle between them. */
+function twoRuns(all: readonly ElectrodeFacts[]): Answer {
+  const wires = all.filter((e) => e.part.kind === 'buried wire' || e.part.kind === 'radial');
+  const lengths = wires.map((e) => ({ e, is: reaches(e.part.lengthM ?? routeLength(e.part), runM) }));
+  const rings = lengths
+    .filter(({ e }) => e.part.closed === 'yes')
+    .map(({ e }) => reaches(e.part.lengthM ?? routeLength(e.part), 2 * runM));
+  const runs = lengths.filter(({ e, is }) => e.part.closed !== 'yes' && is !== 'no');
+  const count = runs.reduce((n, { e }) => n + (e.part.kind === 'radial' ? (e.part.members ?? 2) : 1), 0);
+  return best([...rings, count >= 2 ? 'unknown' : 'no']);
+}
+
+function best(answers: readonly Answer[]): Answer {
+  if (answers.includes('yes')) return 'yes';
+  return answers.includes('unknown') ? 'unknown' : 'no';
+}
+
+function both(a: Answer, b: Answer): Answer {
+  if (a === 'no' || b === 'no') return 'no';
+  return a === 'yes' && b === 'yes' ? 'yes' : 'unknown';
+}

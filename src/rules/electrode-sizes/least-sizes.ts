@@ -1,0 +1,122 @@
+import type { Electrode } from '../../site/site.ts';
+import { type Interval, isAtLeast, mul } from '../../units/interval.ts';
+import type { Verdict } from '../rule.ts';
+
+/** A figure by the name under which it is typed; `wire` is its section, `area` width times height of a plate. */
+export type Figure =
+  | 'length'
+  | 'diameter'
+  | 'coating'
+  | 'wire'
+  | 'wire diameter'
+  | 'depth'
+  | 'thickness'
+  | 'width'
+  | 'height'
+  | 'area'
+  | 'concrete';
+
+/** Least figures, SI. A row holds for its metals; an electrode meets a clause by any of its rows. */
+export interface SizeRow {
+  readonly metals: readonly string[] | 'any';
+  readonly least: readonly { readonly figure: Figure; readonly limit: number }[];
+}
+
+/** A limit as printed is met by a figure as printed. */
+const printedShare = 1 - 2e-3;
+
+const keys: Readonly<Record<Figure, string>> = {
+  length: 'runLengthM',
+  diameter: 'diameterM',
+  coating: 'coatingM',
+  wire: 'areaM2',
+  'wire diameter': 'diameterM',
+  depth: 'depthM',
+  thickness: 'thicknessM',
+  width: 'widthM',
+  height: 'heightM',
+  area: 'plateAreaM2',
+  concrete: 'concreteM',
+};
+
+interface Asked {
+  readonly figure: Figure;
+  readonly limit: number;
+  readonly value: Interval | null;
+  readonly is: 'yes' | 'no' | 'unknown';
+}
+
+/** One electrode against the rows of a clause. A metal that no row names is not met: the clause lists what it admits. */
+export function sizeVerdict(e: Electrode, rows: readonly SizeRow[]): Verdict {
+  const at = [e.id];
+  const metal = (e.metal ?? e.wire?.metal)?.name ?? null;
+  const mine = rows.filter((r) => r.metals === 'any' || metal === null || r.metals.includes(metal));
+  if (mine.length === 0) {
+    return { is: 'not met', at, because: { key: 'metal not listed', values: { metal: metal! } } };
+  }
+  const asked = mine.map((r) => r.least.map((l): Asked => ask(e, l.figure, l.limit)));
+  const open = asked.filter((row) => row.every((a) => a.is !== 'no'));
+  if (open.length === 0) return tooSmall(at, asked);
+  const met = asked.find((row) => row.every((a) => a.is === 'yes'));
+  if (met !== undefined && (metal !== null || asked.every((row) => row.every((a) => a.is === 'yes')))) {
+    return { is: 'met', at, because: { key: 'as asked' }, ...measuredOf(met[0]) };
+  }
+  const figures = [
+    ...new Set(
+      open
+        .flat()
+        .filter((a) => a.is === 'unknown')
+        .map((a) => a.figure),
+    ),
+  ];
+  if (figures.length === 0)
+    return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
+  const values = { figures };
+  return { is: 'cannot tell', at, because: { key: 'figure unknown', values }, settle: { key: 'measure it', values } };
+}
+
+/** By the row that asks least of the figure that fails. */
+function tooSmall(at: readonly string[], asked: readonly (readonly Asked[])[]): Verdict {
+  const failing = asked.map((row) => row.find((a) => a.is === 'no')!);
+  const least = failing.reduce((a, b) => (b.figure === a.figure && b.limit < a.limit ? b : a));
+  return { is: 'not met', at, because: { key: 'less', values: { figure: least.figure } }, ...measuredOf(least) };
+}
+
+function measuredOf(a: Asked | undefined) {
+  if (a === undefined || a.value === null) return {};
+  return { measured: { key: keys[a.figure], value: a.value, limit: a.limit, sense: 'least' } as const };
+}
+
+function ask(e: Electrode, figure: Figure, limit: number): Asked {
+  const value = figureOf(e, figure);
+  return { figure, limit, value, is: value === null ? 'unknown' : isAtLeast(value, limit * printedShare) };
+}
+
+function figureOf(e: Electrode, figure: Figure): Interval | null {
+  if (figure === 'length') return e.lengthM ?? routeLength(e);
+  if (figure === 'wire') return e.wire?.areaM2 ?? null;
+  if (figure === 'wire diameter') return e.wire?.diameterM ?? null;
+  if (figure === 'area') return e.widthM === null || e.heightM === null ? null : mul(e.widthM, e.heightM);
+  const own = {
+    diameter: e.diameterM,
+    coating: e.coatingM,
+    depth: e.depthM,
+    thickness: e.thicknessM ?? e.wire?.thicknessM ?? null,
+    width: e.widthM,
+    height: e.heightM,
+    concrete: e.concreteM,
+  };
+  return own[figure];
+}
+
+/** Along the typed route; null where a point has no place. */
+export function routeLength({ route, closed }: Electrode): Interval | null {
+  const places = (route ?? []).map((p) => p.position);
+  if (places.length < 2 || places.some((p) => p === null)) return null;
+  const [first, last] = [places[0]!, places.at(-1)!];
+  const isShut = closed === 'yes' && (first[0] !== last[0] || first[1] !== last[1]);
+  const run = isShut ? [...places, first] : places;
+  const pieces = run.slice(1).map((p, i) => Math.hypot(p![0] - run[i]![0], p![1] - run[i]![1]));
+  const sum = pieces.reduce((a, b) => a + b, 0);
+  return { low: sum, high: sum };
+}

@@ -1,0 +1,29 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+/** What must not find its only earth in a pool. */
+const leads: readonly ConductorFacts['role'][] = ['mast lead', 'arrester lead', 'down conductor'];
+
+export const poolShellNeverElectrode = rule({
+  id: 'pool-shell-never-electrode',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['us'],
+  source: { document: 'NFPA 70', edition: '2017', clause: '250.52(B)(3)', provenance: 'memory' },
+  since: 2017,
+  needs: ['sections', 'site', 'conductors', 'bonding'],
+  check({ sections, site, conductors, bonding }) {
+    const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
+    if (pools.length === 0) return nothingThere({ sections }, 'metalwork');
+    return pools.map((p): Verdict => {
+      // A bond to the pool is asked for beside it; what has no other way to earth uses it as an electrode.
+      const used = conductors.filter((c) => leads.includes(c.role) && [...c.ends, ...c.passes].includes(p.id));
+      const only = used.filter((c) =>
+        c.ends.some((id) => id !== null && id !== p.id && !bonding.earthBy.perhaps.has(id)),
+      );
+      if (only.length === 0) return { is: 'met', at: [p.id], because: { key: 'not used' } };
+      return { is: 'not met', at: [p.id], because: { key: 'used', values: { by: only.map((c) => c.id) } } };
+    });
+  },
+});
