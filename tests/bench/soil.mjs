@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
 import { createInterface } from 'node:readline';
+import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
@@ -37,6 +38,8 @@ export async function soilBenches() {
 }
 
 const width = 0.1;
+/** The peer's threads go on spinning for up to 2^26 cycles when its work is done, and would take a core from ours. */
+const peerSpinsMs = 60;
 
 /** dpotrf against ours; wrong when the determinants differ. */
 async function choleskyBench(cholesky, peer, { size, most, runs }) {
@@ -49,7 +52,10 @@ async function choleskyBench(cholesky, peer, { size, most, runs }) {
   const isSame = failingRow === null && Math.abs(logDeterminant(lower, size) / first.check - 1) < 1e-10;
   const { ours, peers } = await inTurns(
     {
-      ours: () => timed(() => cholesky(matrix, size)),
+      ours: async () => {
+        await pause(peerSpinsMs);
+        return timed(() => cholesky(matrix, size));
+      },
       peers: async () => (await peer.ask({ work: 'cholesky', name })).ms,
     },
     runs,
@@ -129,7 +135,10 @@ async function siteBench(rooms, peer, { site, most, runs }) {
   for (let n = 0; n < 6; n++) timed(() => resistance(rooms, segments, plain));
   const { ours, points, closed, shortcut } = await inTurns(
     {
-      ours: () => timed(() => resistance(rooms, segments, plain)),
+      ours: async () => {
+        await pause(peerSpinsMs);
+        return timed(() => resistance(rooms, segments, plain));
+      },
       points: async () => (await ask('points')).ms,
       closed: async () => (await ask('closed')).ms,
       shortcut: async () => (await ask('shortcut')).ms,
