@@ -57,10 +57,9 @@ export function sizeVerdict(e: Electrode, rows: readonly SizeRow[]): Verdict {
   const asked = mine.map((r) => r.least.map((l): Asked => ask(e, l.figure, l.limit)));
   const open = asked.filter((row) => row.every((a) => a.is !== 'no'));
   if (open.length === 0) return tooSmall(at, asked);
-  const met = asked.find((row) => row.every((a) => a.is === 'yes'));
-  if (met !== undefined && (metal !== null || asked.every((row) => row.every((a) => a.is === 'yes')))) {
-    return { is: 'met', at, because: { key: 'as asked' }, ...measuredOf(met[0]) };
-  }
+  const isListed = metal !== null || mine.every((r) => r.metals === 'any');
+  const met = isListed ? asked.find((row) => row.every((a) => a.is === 'yes')) : undefined;
+  if (met !== undefined) return { is: 'met', at, because: { key: 'as asked' }, ...measuredOf(met[0]) };
   const figures = [
     ...new Set(
       open

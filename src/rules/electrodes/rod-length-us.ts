@@ -1,7 +1,9 @@
 import { isAtLeast } from '../../units/interval.ts';
+import { onlyFor } from '../electrode-sizes/only-for.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { drivenRods, printedShare } from './driven.ts';
+import { purposesOf } from './purposes-of.ts';
 
 /** 8 ft in contact with soil. */
 const leastM = 2.4384;
@@ -17,10 +19,11 @@ export const rodLengthUs = rule({
     clause: '250.52(A)(5), 250.53(A)(4) (250.53(G) to 2017)',
     provenance: 'second-hand',
   },
-  needs: ['sections', 'electrodes'],
-  check({ sections, electrodes }) {
-    const rods = drivenRods(electrodes);
-    if (rods.length === 0) return nothingThere({ sections }, 'electrodes');
+  needs: ['sections', 'electrodes', 'conductors', 'site'],
+  check(facts) {
+    // A rod for a communications protector alone may be shorter.
+    const rods = drivenRods(facts.electrodes).filter((e) => !onlyFor(purposesOf(e.part, facts), 'communications'));
+    if (rods.length === 0) return nothingThere(facts, 'electrodes');
     return rods.map((e): Verdict => {
       const at = [e.id];
       const length = e.part.lengthM;

@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import { verdictsOf } from '../strike/verdicts-of.ts';
+
+/** `outcome place: reason` of a rule on these electrodes, each in the short form of the file. */
+function ask(rule: string, electrodes: string, more = '', rest = ''): readonly string[] {
+  const header = `site: {name: Sizes, region: iec, units: m, service: panel${more}}\n`;
+  return verdictsOf(rule, `${header}electrodes: {${electrodes}}\nequipment: {panel: {kind: service panel}}\n${rest}`);
+}
+
+describe('iec-rod-dimensions: IEC 62305-3:2010 Table 7 (from memory)', () => {
+  const rod = (rest: string) => ask('iec-rod-dimensions', `R: {kind: rod, serves: lightning${rest}}`);
+
+  it('copper and stainless 15 mm, galvanised 14 mm, either side and in both systems', () => {
+    expect(rod(', diameter: 15 mm, metal: copper')).toEqual(['met R: as asked']);
+    expect(rod(', diameter: 0.6 in, metal: stainless steel')).toEqual(['met R: as asked']);
+    expect(rod(', diameter: 14.8 mm, metal: stainless steel')).toEqual(['not met R: less']);
+    expect(rod(', diameter: 14 mm, metal: galvanised steel')).toEqual(['met R: as asked']);
+    expect(rod(', diameter: 1/2 in, metal: galvanised steel')).toEqual(['not met R: less']);
+  });
+
+  it('copper-clad 14 mm with 250 µm of copper', () => {
+    expect(rod(', diameter: 14.2 mm, metal: copper-clad steel, coating: 0.25 mm')).toEqual(['met R: as asked']);
+    expect(rod(', diameter: 14.2 mm, metal: copper-clad steel, coating: 10 mil')).toEqual(['met R: as asked']);
+    expect(rod(', diameter: 14.2 mm, metal: copper-clad steel, coating: 0.1 mm')).toEqual(['not met R: less']);
+    expect(rod(', diameter: 14.2 mm, metal: copper-clad steel')).toEqual(['cannot tell R: figure unknown']);
+  });
+
+  it('is asked of what serves lightning, or of all where a class is claimed', () => {
+    expect(ask('iec-rod-dimensions', 'R: {kind: rod, diameter: 10 mm, metal: copper}')).toEqual([]);
+    expect(ask('iec-rod-dimensions', 'R: {kind: rod, diameter: 10 mm, metal: copper}', ', claims: class III')).toEqual([
+      'not met R: less',
+    ]);
+    expect(
+      ask(
+        'iec-rod-dimensions',
+        'R: {kind: rod, diameter: 10 mm}',
+        '',
+        'conductors: {d: {from: panel, to: R, role: down conductor}}\n',
+      ),
+    ).toEqual(['not met R: less']);
+  });
+});
+
+describe('iec-buried-conductor-dimensions: IEC 62305-3:2010 Table 7 (from memory)', () => {
+  const wire = (text: string) =>
+    ask('iec-buried-conductor-dimensions', `W: {kind: buried wire, serves: lightning, wire: ${text}}`);
+
+  it('copper 50 mm², round steel 10 mm (78 mm²), either side and in both systems', () => {
+    expect(wire('50 mm2 copper')).toEqual(['met W: as asked']);
+    expect(wire('1/0 AWG copper')).toEqual(['met W: as asked']);
+    expect(wire('1 AWG copper')).toEqual(['not met W: less']);
+    expect(wire('round 10 mm galvanised steel')).toEqual(['met W: as asked']);
+    expect(wire('round 8 mm stainless steel')).toEqual(['not met W: less']);
+  });
+
+  it('tape of copper 50 mm² by 2 mm, galvanised 90 mm² by 3 mm, stainless 100 mm²', () => {
+    expect(wire('strap 25 mm x 2 mm copper')).toEqual(['met W: as asked']);
+    expect(wire('strap 3 in x 0.022 in copper')).toEqual(['not met W: less']);
+    expect(wire('strap 30 mm x 3 mm galvanised steel')).toEqual(['met W: as asked']);
+    expect(wire('strap 30 mm x 3 mm stainless steel')).toEqual(['not met W: less']);
+    expect(wire('strap 30 mm x 3.5 mm stainless steel')).toEqual(['met W: as asked']);
+  });
+
+  it('aluminium is not admitted in soil; what nobody knows is asked', () => {
+    expect(wire('50 mm2 aluminium')).toEqual(['not met W: metal not listed']);
+    expect(wire('unknown')).toEqual(['cannot tell W: figure unknown']);
+    expect(ask('iec-buried-conductor-dimensions', 'W: {kind: buried wire, wire: 10 mm2 copper}')).toEqual([]);
+  });
+});
+
+describe('iec-plate-dimensions: IEC 62305-3:2010 Table 7 (from memory), 500 mm solid, 600 mm lattice', () => {
+  const plate = (rest: string) =>
+    ask('iec-plate-dimensions', `P: {kind: plate, serves: lightning, metal: copper${rest}}`);
+
+  it('either side, in both systems', () => {
+    expect(plate(', width: 0.5 m, height: 500 mm')).toEqual(['met P: as asked']);
+    expect(plate(', width: 20 in, height: 20 in')).toEqual(['met P: as asked']);
+    expect(plate(', width: 0.5 m, height: 0.49 m')).toEqual(['not met P: less']);
+    expect(plate(', width: 0.5 m, height: 0.5 m, lattice: yes')).toEqual(['not met P: less']);
+    expect(plate(', width: 0.5 m')).toEqual(['cannot tell P: figure unknown']);
+    expect(ask('iec-plate-dimensions', 'P: {kind: plate, width: 0.3 m}')).toEqual([]);
+  });
+});
+
+describe('iec-power-electrode-dimensions: IEC 60364-5-54:2011 Table 54.1 (from memory)', () => {
+  const one = (text: string) => ask('iec-power-electrode-dimensions', `E: {${text}}`);
+
+  it('wire 25 mm², tape 50 mm² by 2 mm, either side and in both systems', () => {
+    expect(one('kind: buried wire, wire: 25 mm2 copper')).toEqual(['met E: as asked']);
+    expect(one('kind: buried wire, wire: 3 AWG copper')).toEqual(['met E: as asked']);
+    expect(one('kind: buried wire, wire: 4 AWG copper')).toEqual(['not met E: less']);
+    expect(one('kind: buried wire, wire: strap 25 mm x 3 mm copper')).toEqual(['met E: as asked']);
+    expect(one('kind: buried wire, wire: strap 20 mm x 2 mm copper')).toEqual(['not met E: less']);
+  });
+
+  it('rod galvanised 16 mm, copper-clad 14 mm with 250 µm', () => {
+    expect(one('kind: rod, metal: galvanised steel, diameter: 16 mm')).toEqual(['met E: as asked']);
+    expect(one('kind: rod, metal: galvanised steel, diameter: 5/8 in')).toEqual(['not met E: less']);
+    expect(one('kind: rod, metal: copper-clad steel, diameter: 14.2 mm, coating: 250 um')).toEqual(['met E: as asked']);
+    expect(one('kind: rod, metal: copper-clad steel, diameter: 12 mm')).toEqual(['not met E: less']);
+    expect(one('kind: rod, metal: copper-clad steel, diameter: 14.2 mm')).toEqual(['cannot tell E: figure unknown']);
+  });
+
+  it('is not asked of what serves an antenna alone', () => {
+    expect(one('kind: rod, metal: galvanised steel, diameter: 10 mm, serves: antenna')).toEqual([]);
+  });
+});
+
+describe('iec-antenna-electrode-minimum: IEC 60728-11, one rod 2.5 m, or two of 1.5 m spaced 3 m, or two runs of 2.5 m', () => {
+  const mast = (electrodes: string, ties: string) =>
+    ask(
+      'iec-antenna-electrode-minimum',
+      electrodes,
+      '',
+      `supports: {mast: {kind: mast, metal: steel, sections: one piece}}\nconductors: {${ties}}\n`,
+    );
+  const lead = 'lead: {from: mast@base, to: R}';
+
+  it('one rod, either side and in both systems', () => {
+    expect(mast('R: {kind: rod, length: 2.5 m}', lead)).toEqual(['met R: enough']);
+    expect(mast('R: {kind: rod, length: 8.25 ft}', lead)).toEqual(['met R: enough']);
+    expect(mast('R: {kind: rod, length: 8 ft}', lead)).toEqual(['not met R: too little']);
+    expect(mast('R: {kind: rod}', lead)).toEqual(['cannot tell R: perhaps']);
+  });
+
+  it('two rods of 1.5 m, 3 m apart', () => {
+    const two = (apart: string, length = '1.5 m') =>
+      mast(
+        `R: {kind: rod, length: ${length}, at: [0, 0]}, S: {kind: rod, length: ${length}, at: [${apart}, 0]}`,
+        `${lead}, tie: {from: R, to: S}`,
+      );
+    expect(two('3')).toEqual(['met R S: enough']);
+    expect(two('2.9')).toEqual(['not met R S: too little']);
+    expect(two('3', '1.4 m')).toEqual(['not met R S: too little']);
+    expect(mast('R: {kind: rods, count: 2, length: 5 ft, spacing: 10 ft}', lead)).toEqual(['met R: enough']);
+  });
+
+  it('a footing, or a ring; of two runs the angle is asked', () => {
+    expect(mast('R: {kind: concrete-encased}', lead)).toEqual(['met R: enough']);
+    expect(mast('R: {kind: buried wire, closed: yes, length: 5 m}', lead)).toEqual(['met R: enough']);
+    expect(mast('R: {kind: buried wire, closed: no, length: 2.5 m}', lead)).toEqual(['not met R: too little']);
+    expect(mast('R: {kind: radial, count: 2, length: 2.5 m}', lead)).toEqual(['cannot tell R: perhaps']);
+  });
+
+  it('is not asked where no antenna or mast is earthed', () => {
+    expect(mast('R: {kind: rod, length: 1 m}', '')).toEqual([]);
+  });
+});
+
+describe('au-rod-dimensions: AS/NZS 1768:2021 as a trade page sums it up, 2.4 m by 16 mm, ring 25 mm² at 0.6 m', () => {
+  const au = (text: string, more = ', claims: AS/NZS 1768') =>
+    verdictsOf(
+      'au-rod-dimensions',
+      `site: {name: Sizes, region: au, units: m, service: none${more}}\nelectrodes: {E: {${text}}}\n`,
+    );
+
+  it('either side, in both systems', () => {
+    expect(au('kind: rod, length: 2.4 m, diameter: 16 mm')).toEqual(['met E: as asked']);
+    expect(au('kind: rod, length: 8 ft, diameter: 0.63 in')).toEqual(['met E: as asked']);
+    expect(au('kind: rod, length: 2.4 m, diameter: 5/8 in')).toEqual(['not met E: less']);
+    expect(au('kind: buried wire, closed: yes, wire: 25 mm2 copper, depth: 0.6 m')).toEqual(['met E: as asked']);
+    expect(au('kind: buried wire, closed: yes, wire: 25 mm2 copper, depth: 0.5 m')).toEqual(['not met E: less']);
+    expect(au('kind: rod')).toEqual(['cannot tell E: figure unknown']);
+    expect(au('kind: rod, length: 1 m', '')).toEqual([]);
+  });
+});
