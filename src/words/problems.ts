@@ -2,6 +2,7 @@ import { nameWords } from './problems/name-words.ts';
 import type { ProblemWords } from './problems/problem-words.ts';
 import { shapeWords } from './problems/shape-words.ts';
 import { slipWords } from './problems/slip-words.ts';
+import { standardWords } from './problems/standard-words.ts';
 import { syntaxWords } from './problems/syntax-words.ts';
 import { valueWords } from './problems/value-words.ts';
 
@@ -12,4 +13,5 @@ export const problemWords: Readonly<Record<string, ProblemWords>> = {
   ...nameWords,
   ...shapeWords,
   ...valueWords,
+  ...standardWords,
 };
