@@ -6,12 +6,12 @@ import { equipment } from './equipment.ts';
 import { field } from './field.ts';
 import { joints } from './joints.ts';
 import { leadIns } from './lead-ins.ts';
+import { lightning } from './lightning.ts';
 import { lines } from './lines.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
 import { strike } from './strike.ts';
 import { surroundings } from './surroundings.ts';
-import { lightning } from './lightning.ts';
 
 /** Words of every rule, by id. */
 export const ruleWords: Readonly<Record<string, RuleWords>> = {

@@ -69,7 +69,7 @@ export const surroundings = {
       none: 'No lead-in from outdoors, or no power line overhead, is in the file.',
       clear: '{at}: they keep their distance.',
       near: '{at}: they can come nearer than the clause allows.',
-      'distance unknown': 'How near {at} come to each other is not known.',
+      'distance unknown': 'How near the lead-in and the power line ({at}) come to each other is not known.',
       'look up': lookUp,
       'voltage unknown': 'Which distance is asked hangs on the voltage ({at}).',
       'ask voltage': 'Ask the supplier for the voltage of the power line ({at}) and type `voltage:`.',

@@ -1,0 +1,41 @@
+import type { Site } from '../../site/site.ts';
+import { isWhole } from '../looked-at.ts';
+import { rule } from '../rule.ts';
+import { lightningSystem } from './lightning-system.ts';
+import { perimeterM } from './perimeter.ts';
+
+const leastCount = 2;
+/** In the United States one more for every 30 m (100 ft) of perimeter beyond 75 m (250 ft), metres. */
+const { fromM, perM } = { fromM: 76.2, perM: 30.48 };
+
+export const downConductorCount = rule({
+  id: 'down-conductor-count',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us', 'iec'],
+  source: {
+    document: 'MIL-HDBK-419A; NFPA 780; IEC 62305-3',
+    edition: null,
+    clause: 'down conductors; 5.3.3',
+    provenance: 'read',
+  },
+  limits: [{ key: 'count', value: leastCount, sense: 'least' }],
+  needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
+  check(facts) {
+    const system = lightningSystem(facts);
+    if (system === null) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
+    const least = facts.header.region === 'iec' || facts.header.region === 'uk' ? leastCount : countAsked(facts.site);
+    const at = system.down.map((c) => c.id);
+    const measured = { key: 'count', value: at.length, limit: least, sense: 'least' } as const;
+    if (at.length >= least) return [{ is: 'met', at, because: { key: 'enough' }, measured }];
+    if (at.length === 0 || !isWhole(facts, 'conductors'))
+      return [{ is: 'cannot tell', at, because: { key: 'not typed' }, settle: { key: 'walk round' } }];
+    return [{ is: 'not met', at, because: { key: 'few' }, measured }];
+  },
+});
+
+/** Of the one building whose corners are typed; several buildings share conductors in a way that no file says. */
+function countAsked(site: Site): number {
+  const round = perimeterM(site);
+  return round === null || round <= fromM ? leastCount : leastCount + Math.ceil((round - fromM) / perM);
+}

@@ -1,0 +1,124 @@
+import type { RuleWords } from '../rule-words.ts';
+
+const notClaimed = 'The file claims no lightning protection of a building and has no part of one.';
+/** One walk settles several conditions. */
+const walkRound =
+  'Walk round the building and count what leads down from the roof; type each as a conductor with `role: down conductor`, and the corners of the building.';
+const follow =
+  'Follow the lightning protection from the roof to the soil and see what joins {at} to it; type its conductors (`role: down conductor`) and terminals (`kind: air terminal`), and the distance under `near:` where nothing joins them.';
+
+export const lightning = {
+  'down-conductor-count': {
+    title: 'Lightning protection that is claimed leads down at enough places',
+    failTitle: 'The lightning protection leads down at too few places',
+    why: 'Each further way down halves what one of them carries and what flashes over from it.',
+    met: 'At least two [down conductor]s; in the United States one more for every {=30 m} of perimeter beyond {=75 m}. A slender mast or pole needs one.',
+    remedy: 'Have another [down conductor] led down on the far side of the building.',
+    because: {
+      'not claimed': notClaimed,
+      enough: 'It leads down by {at}.',
+      'not typed': 'Not every [down conductor] is in the file.',
+      'walk round': walkRound,
+      few: 'It leads down by {at} alone.',
+    },
+  },
+  'down-conductor-spacing-iec': {
+    title: 'Ways down of a lightning protection stand as close as its class asks',
+    failTitle: 'The ways down of the lightning protection stand too far apart',
+    why: 'Between ways down that are far apart more voltage stands, and more metal has to be bonded.',
+    met: 'The way round the building for each [down conductor] is about {=10 m} (classes I and II), {=15 m} (III) or {=20 m} (IV); a fifth more is accepted.',
+    remedy: 'Have more [down conductor]s led down between {at}.',
+    tools: { 'ask class': 'papers', 'walk round': 'tape' },
+    because: {
+      'not claimed': notClaimed,
+      'class unknown': 'The class of the lightning protection is not known.',
+      'ask class': 'Ask whoever installed the lightning protection for its class and type it: `claims: class III`.',
+      'not typed': 'Not every [down conductor], or not every corner of the one building, is in the file.',
+      'walk round': walkRound,
+      wide: 'The building is long round for {at}.',
+      'close enough': 'The ways down stand close enough.',
+    },
+  },
+  'claimed-standard-named': {
+    title: 'Lightning protection that is claimed has a name and a certificate',
+    failTitle: 'Lightning protection is claimed, and the file names neither who installed it nor a certificate',
+    why: 'An insurer and the next owner believe paper; a mast with a wire is no protection of a building.',
+    met: '`site.certificate` names who installed it and its certificate.',
+    remedy: 'Ask for the certificate and type it under `site.certificate`, or take the claim back.',
+    because: {
+      'not claimed': notClaimed,
+      named: 'The file names the certificate.',
+      'not named': 'The file claims lightning protection without a certificate.',
+    },
+  },
+  'roof-mast-bonded-to-lightning-system': {
+    title: 'A metal mast on a protected roof is bonded to the lightning protection',
+    failTitle: '{at} stands beside the lightning protection and nothing joins them',
+    why: 'A mast beside a lightning conductor is struck from it through the air, and the feed line carries that into the room.',
+    met: 'The mast is in one group with the lightning protection by a conductor of main size (copper of {=29 mm2} in the United States, {=50 mm2} by IEC), or lies inside the protected zone with the [separation distance] kept.',
+    remedy: 'Have {at} joined to the lightning protection by a conductor of main size.',
+    tools: { 'measure it': 'wire gauge' },
+    because: {
+      none: 'No metal mast stands on a roof.',
+      'not claimed': notClaimed,
+      'system not typed': 'Lightning protection is claimed, and no part of it is in the file.',
+      'not bonded':
+        'No bond between {at} and the lightning protection is in the file, and how far they are from each other is not known well enough.',
+      follow,
+      apart: 'No bond joins {at} to the lightning protection, which is nearer than {=1.8 m}.',
+      bonded: '{at} is bonded to the lightning protection.',
+      'size unknown': 'How thick the bond of {at} to the lightning protection is, is not known.',
+      'measure it': 'Measure the conductor on {at} and type `wire:`.',
+      thin: '{at} is bonded to the lightning protection by less than a main conductor.',
+    },
+  },
+  'lead-in-clear-of-lightning-conductor': {
+    title: 'Lead-ins and lightning conductors keep their distance, or are bonded',
+    failTitle: '{at}: lead-in and lightning conductor are too near to each other',
+    why: 'A strike jumps from the lightning conductor to a lead-in beside it.',
+    met: 'They are at least {=1.8 m} apart, or the shield of the lead-in is bonded to the lightning protection (earlier editions release the distance then).',
+    remedy: 'Lead {at} {=1.8 m} apart, or bond the shield to the lightning protection outdoors.',
+    tools: { tape: 'tape' },
+    because: {
+      none: 'No lead-in, or no conductor that is called a [down conductor], is in the file.',
+      clear: '{at} keep their distance.',
+      bonded: '{at} are bonded to each other.',
+      near: '{at} are nearer than the clause allows, and not bonded.',
+      'distance unknown': 'How near {at} come to each other is not known.',
+      tape: 'Measure how near {at} come to each other and type it under `near:`.',
+    },
+  },
+  'antenna-in-protected-zone': {
+    title: 'Where lightning protection is claimed, every antenna lies under an air terminal',
+    failTitle: '{at} {at?stands:stand} outside the zone that the air terminals protect',
+    why: 'An antenna that stands out is what is struck, and its feed line is the way in.',
+    met: 'A rolling sphere ({=46 m} in the United States; {=20 m}, {=30 m}, {=45 m} or {=60 m} for classes I to IV) that rests on the ground and on an air terminal {=0.25 m} higher does not meet it.',
+    remedy:
+      'Have a higher terminal put up beside {at}, or treat {at} as what is struck: bond the mast and fit arresters.',
+    because: {
+      none: 'No antenna stands outdoors.',
+      'not claimed': notClaimed,
+      under: '{at} lies under an air terminal.',
+      'not typed': 'Places, heights or the class of the air terminals over {at} are not known.',
+      survey:
+        'Ask whoever installed the lightning protection for its plan; type its class, each `air terminal` with place and height, and the height of {at}.',
+      outside: 'A rolling sphere meets {at}.',
+    },
+  },
+  'mast-as-strike-termination': {
+    title: 'A mast that stands in for an air terminal is thick enough',
+    failTitle: 'The wall of {at} is too thin to stand in for an air terminal',
+    why: 'A strike burns through a thin tube.',
+    met: 'The wall of the tube is at least {=4.8 mm}. Asked where lightning protection is claimed and no air terminal is in the file.',
+    remedy: 'Put an air terminal on {at}, or have one put up beside {at?it:them}.',
+    tools: { measure: 'tape' },
+    because: {
+      none: 'No metal tube is among the supports.',
+      'not claimed': 'No lightning protection is claimed, or it has air terminals of its own.',
+      unknown: 'The thickness of the wall of {at} is not known.',
+      measure: 'Measure the wall of {at} at an open end, or look up the tube; type `wall:`.',
+      thick: 'The wall of {at} is thick enough.',
+      thin: 'The wall of {at} is thinner than the clause asks.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;

@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+const head = (header: string) => `site: {name: Protected, units: m, service: unknown, ${header}}\n`;
+const claimed = (region: string, lightningClass = 'III') =>
+  head(`region: ${region}, claims: lightning protection class ${lightningClass}`);
+const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
+const unclaimed = head('region: us');
+
+const downs = (count: number) =>
+  `electrodes: {R1: {kind: rod}}\nsupports: {rod: {kind: air terminal}}\nconductors:\n${Array.from({ length: count }, (_, i) => `  d${i + 1}: {from: rod, to: R1, role: down conductor}\n`).join('')}`;
+const house = (east: number, north: number, unit = '') =>
+  `buildings: {house: {corners: [[0${unit}, 0${unit}], [${east}${unit}, 0${unit}], [${east}${unit}, ${north}${unit}], [0${unit}, ${north}${unit}]]}}\n`;
+
+/** MIL-HDBK-419A vol. II (read): two at least; NFPA 780 (from memory): one more for each 100 ft beyond 250 ft of perimeter. */
+describe('down-conductor-count', () => {
+  const rule = 'down-conductor-count';
+
+  it('asks two', () => {
+    expect(verdictsOf(rule, claimed('iec') + downs(2))).toEqual(['met d1 d2: enough']);
+    expect(verdictsOf(rule, claimed('iec') + downs(1))).toEqual(['not met d1: few']);
+  });
+
+  it('asks a third of 252 ft and not of 248 ft in the United States, in feet and in metres', () => {
+    expect(verdictsOf(rule, claimed('us') + house(62, 62, ' ft') + downs(2))).toEqual(['met d1 d2: enough']);
+    expect(verdictsOf(rule, claimed('us') + house(63, 63, ' ft') + downs(2))).toEqual(['not met d1 d2: few']);
+    expect(verdictsOf(rule, claimed('us') + house(19, 19) + downs(2))).toEqual(['met d1 d2: enough']);
+    expect(verdictsOf(rule, claimed('us') + house(19.2, 19.2) + downs(2))).toEqual(['not met d1 d2: few']);
+    expect(verdictsOf(rule, claimed('iec') + house(19.2, 19.2) + downs(2))).toEqual(['met d1 d2: enough']);
+  });
+
+  it('cannot tell what nobody typed, and asks nothing where nothing is claimed', () => {
+    expect(verdictsOf(rule, claimed('us'))).toEqual(['cannot tell : not typed']);
+    expect(outcomeOf(rule, unclaimed)).toBe('not applicable');
+  });
+});
+
+/** IEC 62305-3:2010 Table 4, from memory: 10, 10, 15, 20 m; a fifth more is accepted. */
+describe('down-conductor-spacing-iec', () => {
+  const rule = 'down-conductor-spacing-iec';
+  const of = (lightningClass: string, round: number) =>
+    verdictsOf(rule, claimed('iec', lightningClass) + house(round / 4, round / 4) + downs(2));
+
+  it.each([
+    ['I', 23.6, 'met'],
+    ['I', 24.4, 'not met'],
+    ['II', 24.4, 'not met'],
+    ['III', 35.6, 'met'],
+    ['III', 36.4, 'not met'],
+    ['IV', 47.6, 'met'],
+    ['IV', 48.4, 'not met'],
+  ])('class %s, %d m round two of them: %s', (lightningClass, round, outcome) => {
+    expect(of(lightningClass, round)[0]).toMatch(new RegExp(`^${outcome} d1 d2`));
+  });
+
+  it('reads corners in feet', () => {
+    const feet = (side: number) => verdictsOf(rule, claimed('iec', 'I') + house(side, side, ' ft') + downs(2));
+    expect(feet(19.6)[0]).toMatch(/^met/);
+    expect(feet(19.8)[0]).toMatch(/^not met/);
+  });
+
+  it('cannot tell without the class or the corners', () => {
+    expect(verdictsOf(rule, head('region: iec, claims: lightning protection') + house(5, 5) + downs(2))).toEqual([
+      'cannot tell d1 d2: class unknown',
+    ]);
+    expect(verdictsOf(rule, claimed('iec') + downs(2))).toEqual(['cannot tell d1 d2: not typed']);
+    expect(outcomeOf(rule, head('region: iec'))).toBe('not applicable');
+  });
+});
+
+/** NFPA 780 (2023) 1.5.3, second-hand; it cannot be untold: the file names a certificate or does not. */
+it('claimed-standard-named asks a certificate of who claims protection', () => {
+  const rule = 'claimed-standard-named';
+  expect(verdictsOf(rule, claimed('us'))).toEqual(['not met : not named']);
+  expect(verdictsOf(rule, claimed('us').replace('claims:', 'certificate: sheet 4, claims:'))).toEqual(['met : named']);
+  expect(outcomeOf(rule, unclaimed)).toBe('not applicable');
+});
+
+/** NFPA 780 and IEC 62305-3, from memory: copper of 29 mm² (57,400 cmil) and of 50 mm². */
+describe('roof-mast-bonded-to-lightning-system', () => {
+  const rule = 'roof-mast-bonded-to-lightning-system';
+  const site = (region: string, mast: string, wire: string | null) => `${claimed(region)}
+electrodes: {R1: {kind: rod}}
+supports: {rod: {kind: air terminal}, mast: {kind: roof mast${mast}}}
+conductors: {d1: {from: rod, to: R1, role: down conductor}${wire === null ? '' : `, b: {from: mast, to: rod, wire: ${wire}}`}}
+`;
+
+  it('asks a bond of main size', () => {
+    expect(verdictsOf(rule, site('us', '', '29 mm2 copper'))).toEqual(['met mast: bonded']);
+    expect(verdictsOf(rule, site('us', '', '28.8 mm2 copper'))).toEqual(['not met mast: thin']);
+    expect(verdictsOf(rule, site('us', '', '2 AWG copper'))).toEqual(['met mast: bonded']);
+    expect(verdictsOf(rule, site('us', '', '4 AWG copper'))).toEqual(['not met mast: thin']);
+    expect(verdictsOf(rule, site('iec', '', '50 mm2 copper'))).toEqual(['met mast: bonded']);
+    expect(verdictsOf(rule, site('iec', '', '49 mm2 copper'))).toEqual(['not met mast: thin']);
+    expect(findingsOf(rule, site('iec', '', '35 mm2 copper')).findings[0]!.severity).toBe('defect');
+  });
+
+  it('is a hazard beside the lightning protection without a bond, 6 ft or 1.8 m', () => {
+    const near = (distance: string) => `, near: [{part: d1, distance: ${distance}}]`;
+    expect(verdictsOf(rule, site('us', near('5.8 ft'), null))).toEqual(['not met mast: apart']);
+    expect(verdictsOf(rule, site('iec', near('1.79 m'), null))).toEqual(['not met mast: apart']);
+    expect(verdictsOf(rule, site('iec', near('1.81 m'), null))).toEqual(['cannot tell mast: not bonded']);
+    expect(findingsOf(rule, site('us', near('3 ft'), null)).findings[0]!.severity).toBe('hazard');
+  });
+
+  it('cannot tell what nobody typed, and is not asked where nothing is claimed', () => {
+    expect(verdictsOf(rule, site('us', '', null))).toEqual(['cannot tell mast: not bonded']);
+    expect(verdictsOf(rule, site('us', '', 'unknown'))).toEqual(['cannot tell mast: size unknown']);
+    expect(verdictsOf(rule, `${claimed('us')}supports: {mast: {kind: roof mast}}\n`)).toEqual([
+      'cannot tell mast: system not typed',
+    ]);
+    expect(outcomeOf(rule, `${unclaimed}supports: {mast: {kind: roof mast}}\n`)).toBe('not applicable');
+  });
+});
+
+/** NFPA 70 810.18(A), restated in an ordinance and a training page: 6 ft. */
+describe('lead-in-clear-of-lightning-conductor', () => {
+  const rule = 'lead-in-clear-of-lightning-conductor';
+  const site = (near: string, path = 'whip, unknown') => `${head('region: us')}
+electrodes: {R1: {kind: rod}}
+supports: {rod: {kind: air terminal}}
+antennas: {whip: {kind: vertical}}
+lines: {coax: {kind: coax, path: [${path}]${near}}}
+conductors: {d1: {from: rod, to: R1, role: down conductor}}
+`;
+  const near = (distance: string) => `, near: [{part: d1, distance: ${distance}}]`;
+
+  it('asks 6 ft, in feet and in metres, or a bond', () => {
+    expect(verdictsOf(rule, site(near('6 ft')))).toEqual(['met coax d1: clear']);
+    expect(verdictsOf(rule, site(near('5.8 ft')))).toEqual(['not met coax d1: near']);
+    expect(verdictsOf(rule, site(near('1.8 m')))).toEqual(['met coax d1: clear']);
+    expect(verdictsOf(rule, site(near('1.79 m')))).toEqual(['not met coax d1: near']);
+    expect(verdictsOf(rule, site(near('1 m'), 'whip, {bond: rod}, unknown'))).toEqual(['met coax d1: bonded']);
+  });
+
+  it('cannot tell without a distance, and is not asked without a lightning conductor', () => {
+    expect(verdictsOf(rule, site(''))).toEqual(['cannot tell coax d1: distance unknown']);
+    expect(outcomeOf(rule, site('').replace(', role: down conductor', ''))).toBe('not applicable');
+  });
+});
+
+/**
+ * Rolling sphere by hand: R = 46 m, terminal H = 10 m: sqrt(10 x 82) = 28.636 m; antenna h = 5 m: sqrt(5 x 87) = 20.857 m;
+ * so 7.779 m. Class I, R = 20 m: sqrt(10 x 30) - sqrt(5 x 35) = 17.321 - 13.229 = 4.092 m. Radii from memory.
+ */
+describe('antenna-in-protected-zone', () => {
+  const rule = 'antenna-in-protected-zone';
+  const site = (header: string, east: string, height = '5 m') => `${header}
+supports: {rod: {kind: air terminal, at: [0, 0], height: 10 m}}
+antennas: {whip: {kind: vertical, at: [${east}, 0], height: ${height}}}
+`;
+
+  it('draws the line where the sphere does', () => {
+    expect(verdictsOf(rule, site(claimed('us'), '7.7'))).toEqual(['met whip: under']);
+    expect(verdictsOf(rule, site(claimed('us'), '7.9'))).toEqual(['not met whip: outside']);
+    expect(verdictsOf(rule, site(claimed('us'), '25.4 ft', '16.4 ft'))).toEqual(['met whip: under']);
+    expect(verdictsOf(rule, site(claimed('iec', 'I'), '4.0'))).toEqual(['met whip: under']);
+    expect(verdictsOf(rule, site(claimed('iec', 'I'), '4.2'))).toEqual(['not met whip: outside']);
+    expect(verdictsOf(rule, site(claimed('us'), '0', '9.7 m'))).toEqual(['met whip: under']);
+    expect(verdictsOf(rule, site(claimed('us'), '0', '9.8 m'))).toEqual(['not met whip: outside']);
+  });
+
+  it('cannot tell without the class, the terminal or a height', () => {
+    expect(verdictsOf(rule, site(head('region: iec, claims: lightning protection'), '1'))).toEqual([
+      'cannot tell whip: not typed',
+    ]);
+    expect(verdictsOf(rule, site(claimed('us'), '1', 'unknown'))).toEqual(['cannot tell whip: not typed']);
+    expect(verdictsOf(rule, `${claimed('us')}antennas: {whip: {kind: vertical}}\n`)).toEqual([
+      'cannot tell whip: not typed',
+    ]);
+  });
+
+  it('is not asked where no lightning protection is claimed', () => {
+    expect(outcomeOf(rule, site(unclaimed, '20'))).toBe('not applicable');
+  });
+});
+
+/** NFPA 780 4.6, from memory: 3/16 in. */
+it('mast-as-strike-termination asks a wall of 3/16 in where the mast is the terminal', () => {
+  const rule = 'mast-as-strike-termination';
+  const of = (wall: string, header = claimed('us')) =>
+    verdictsOf(rule, `${header}supports: {mast: {kind: mast, wall: ${wall}}}\n`);
+  expect(of('3/16 in')).toEqual(['met mast: thick']);
+  expect(of('4.8 mm')).toEqual(['met mast: thick']);
+  expect(of('4.7 mm')).toEqual(['not met mast: thin']);
+  expect(of('0.18 in')).toEqual(['not met mast: thin']);
+  expect(of('unknown')).toEqual(['cannot tell mast: unknown']);
+  expect(of('3 mm', unclaimed)).toEqual([]);
+});
