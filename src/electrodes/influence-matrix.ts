@@ -11,23 +11,30 @@ import { type SortedImages, sortedImages, tailPotential } from './sorted-images.
  * Source: R. F. Harrington, Field Computation by Moment Methods (1968), section 2 (from memory); images: `soilImages`.
  */
 export function influenceMatrix(segments: Segments, images: SoilImages): Float64Array {
+  const matrix = influenceRows(segments, images, 0);
+  mirror(matrix, segments.count);
+  return matrix;
+}
+
+/** Rows of the same from `firstRow` on, each up to its own segment: what lies right of it is 0. */
+export function influenceRows(segments: Segments, images: SoilImages, firstRow: number): Float64Array {
   const { count, layer, sheathOhm } = segments;
-  const matrix = new Float64Array(count * count);
+  const rows = new Float64Array((count - firstRow) * count);
   const nearness = nearnessIn(images);
   let near = new Int32Array(0);
-  for (let row = 0; row < count; row++) {
+  for (let row = firstRow; row < count; row++) {
+    const into = rows.subarray((row - firstRow) * count, (row - firstRow + 1) * count);
     // segments of one layer come in stretches, and a stretch has one set of images
     for (let first = 0, end = 0; first <= row; first = end) {
       while (end <= row && layer[end] === layer[first]) end++;
       const set = sortedImages(images.between(layer[first]!, layer[row]!));
       if (near.length < (end - first) * set.count) near = new Int32Array(count * set.count);
-      const nearCount = addFar(matrix, segments, set, row, first, end, nearness, near);
-      addNear(matrix, segments, set, row, nearness, near.subarray(0, nearCount));
+      const nearCount = addFar(into, segments, set, row, first, end, nearness, near);
+      addNear(into, segments, set, row, nearness, near.subarray(0, nearCount));
     }
-    matrix[row * count + row] = matrix[row * count + row]! + sheathOhm[row]!;
+    into[row] = into[row]! + sheathOhm[row]!;
   }
-  mirror(matrix, count);
-  return matrix;
+  return rows;
 }
 
 /**
@@ -61,8 +68,8 @@ function nearnessIn({ soil }: SoilImages): number {
  * root.
  */
 function addFar(
-  matrix: Float64Array,
-  { middleM, along, lengthM, count }: Segments,
+  into: Float64Array,
+  { middleM, along, lengthM }: Segments,
   { strengthOhmM, sign, offsetM, tails, count: images }: SortedImages,
   row: number,
   first: number,
@@ -111,14 +118,14 @@ function addFar(
       const moments = (fixed + (across + (slopeI + turn * slopeJ) * dz) * inverse) * inverse;
       ohm += strengthOhmM[k]! * Math.sqrt(inverse) * (1 + moments);
     }
-    matrix[row * count + column] = ohm;
+    into[column] = ohm;
   }
   return nearCount;
 }
 
 /** Adds what `addFar` left. */
 function addNear(
-  matrix: Float64Array,
+  into: Float64Array,
   segments: Segments,
   set: SortedImages,
   row: number,
@@ -128,9 +135,8 @@ function addNear(
   const fromHalves = nearness * halvesSquared;
   for (const at of near) {
     const column = Math.floor(at / set.count);
-    const entry = row * segments.count + column;
     const image = at - column * set.count;
-    matrix[entry] = matrix[entry]! + set.strengthOhmM[image]! * nearMean(segments, set, row, column, image, fromHalves);
+    into[column] = into[column]! + set.strengthOhmM[image]! * nearMean(segments, set, row, column, image, fromHalves);
   }
 }
 

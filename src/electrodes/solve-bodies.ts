@@ -47,7 +47,7 @@ export interface UnsolvedBodies {
 export const mostSegments = 3000;
 const usualErrorShare = 0.005;
 /** Passes of cutting finer. */
-const mostPasses = 4;
+export const mostPasses = 4;
 
 /**
  * Bodies of bare metal in layered soil, each at one potential, solved for the current that leaves along them. All feel each

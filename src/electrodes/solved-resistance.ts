@@ -1,6 +1,7 @@
 import { type Interval, middle } from '../math/interval.ts';
 import type { SoilImages } from '../soil/layer-images.ts';
 import { lazily } from '../units/lazily.ts';
+import type { Run } from './body.ts';
 import { bodyOf } from './body-of.ts';
 import type { BodyTrouble } from './body-troubles.ts';
 import type { ClosedForm, Figures } from './closed-form.ts';
@@ -10,6 +11,7 @@ import { type ElectrodeResistance, likelyFigures, type WorkedOutOhm } from './el
 import type { Placement } from './placement.ts';
 import { type ScaledSoil, scaledSolver } from './scaled-soil.ts';
 import { mostSegments, type UnsolvedBodies } from './solve-bodies.ts';
+import { starAlone } from './star-alone.ts';
 
 /** The plain soils that enclose a soil, and the likely one; null: see `ProfileBounds`. */
 export interface EnclosingSoils {
@@ -190,9 +192,19 @@ export const aloneErrorShare = 0.01;
 function solverOf({ shape, way }: Asked, figures: Figures): Solver {
   const made = bodyOf(shape, figures, { at: [0, 0], ...way });
   if (!made.ok) return () => ({ ok: false, why: made.key });
+  if (shape.kind === 'star') return starSolver(made.body.runs);
   const solve = scaledSolver([made.body], { errorShare: aloneErrorShare });
   return (soil) => {
     const solved = solve(soil);
     return solved.ok ? { ok: true, ohm: solved.aloneOhm[0]! } : { ok: false, why: solved.reason };
+  };
+}
+
+/** A solver is asked about soils of one shape alone. */
+function starSolver(arms: readonly Run[]): Solver {
+  let unitOhm: number | null | undefined;
+  return ({ factor, images }) => {
+    if (unitOhm === undefined) unitOhm = starAlone(arms, images, aloneErrorShare);
+    return unitOhm === null ? { ok: false, why: 'not positive definite' } : { ok: true, ohm: factor * unitOhm };
   };
 }
