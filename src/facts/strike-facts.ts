@@ -7,8 +7,10 @@ import type { Ground } from '../network/ground.ts';
 import { mostWires, type StrikeAsk, type StrikeFigures, strikeFigures } from '../network/strike-figures.ts';
 import type { Site } from '../site/site.ts';
 
+export { type BuriedArm, buriedArms, usefulLength } from '../network/buried-arms.ts';
 export { unknownLevelV } from '../network/protector-device.ts';
 export { heatAtLevels } from '../network/strike-heat.ts';
+export { outsideOhm } from '../network/strike-live.ts';
 
 /** One stroke of a site, as the network gives it; see `StrikeFigures`. */
 export type StrikeFacts = StrikeFigures;

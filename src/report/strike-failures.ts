@@ -38,7 +38,8 @@ function rank({ separates }: StudyStrikeFailure): number {
 }
 
 /** `isParted`: the table has a column for what hangs on nothing. */
-function failureRow(view: StrikeView, { lost, alike, separates, worst }: StudyStrikeFailure, isParted: boolean): Row {
+function failureRow(view: StrikeView, failure: StudyStrikeFailure, isParted: boolean): Row {
+  const { lost, alike, separates, worst } = failure;
   const { page } = view;
   const apart = isParted ? [cell(separates.length === 0 ? '–' : partNames(page, separates))] : [];
   const series = alike.length === 0 ? null : sayIn(page, words.inSeries, { count: alike.length });
@@ -51,8 +52,15 @@ function failureRow(view: StrikeView, { lost, alike, separates, worst }: StudySt
     name,
     ...apart,
     listCell([endName(view, worst.a), endName(view, worst.b)]),
-    cell(change, growthOf(view, worst)),
+    cell(change, growthOf(view, worst), ...gapsOf(view, failure)),
   );
+}
+
+/** Protectors that change their mind. */
+function gapsOf({ page }: StrikeView, { fires = [], rests = [] }: StudyStrikeFailure): readonly string[] {
+  const of = (template: string, ids: readonly string[]) =>
+    ids.length === 0 ? [] : [sayIn(page, template, { list: partNames(page, ids) })];
+  return [...of(words.fires, fires), ...of(words.rests, rests)];
 }
 
 /** `6.8 times`, or `4 % more` where that says it better; null where there was nothing before. */

@@ -1,8 +1,9 @@
 import { formatQuantity } from '../units/format.ts';
 import { pageWords } from '../words/page.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
-import { type Block, cell, minor, paragraph, row, tableIfAny } from './block.ts';
-import { partName, sayIn } from './page-context.ts';
+import { type Block, cell, minor, row, tableIfAny } from './block.ts';
+import { partName } from './page-context.ts';
+import { protectorBlocks } from './strike-protectors.ts';
 import { ampereOf, byGreatest, captionOf, restBlocks, type StrikeView, volt } from './strike-view.ts';
 
 const words = strikeReportWords.joints;
@@ -13,7 +14,7 @@ const leastV = 1;
 
 /** What stands across joints and heats them, which protectors conduct, and what reaches the core of each line. */
 export function jointBlocks(view: StrikeView): readonly Block[] {
-  const blocks = [...jointTable(view), ...firedBlocks(view), ...coreTable(view)];
+  const blocks = [...jointTable(view), ...protectorBlocks(view), ...coreTable(view)];
   return blocks.length === 0 ? [] : [minor(words.heading), ...blocks];
 }
 
@@ -46,27 +47,24 @@ function jointTable(view: StrikeView): readonly Block[] {
   ];
 }
 
-function firedBlocks({ page, study, strike }: StrikeView): readonly Block[] {
-  if (strike.fired.length === 0) return study.arresters.length === 0 ? [] : [paragraph(words.noneFired)];
-  const sorted = [...strike.fired].sort((x, y) => x.atS - y.atS || (x.arrester < y.arrester ? -1 : 1));
-  const list = sorted.map(({ arrester, atS }) =>
-    sayIn(page, words.firedAfter, { arrester: partName(page, arrester), atS }),
-  );
-  return [paragraph(sayIn(page, words.fired, { list }))];
-}
-
 function coreTable(view: StrikeView): readonly Block[] {
   const sorted = byGreatest(
     view.strike.cores.filter((c) => c.peakV >= leastV),
     (c) => c.peakV,
     (c) => JSON.stringify([c.line, c.at]),
   );
+  const isFired = sorted.some(({ firedV }) => firedV != null);
   return tableIfAny({
     id: `${view.id}-cores`,
     caption: captionOf(view, words.cores),
-    head: [words.line, words.at, words.corePeak],
+    head: [words.line, words.at, words.corePeak, ...(isFired ? [words.coreFired] : [])],
     rows: sorted.map((c) =>
-      row(cell(partName(view.page, c.line)), cell(partName(view.page, c.at)), cell(volt(c.peakV))),
+      row(
+        cell(partName(view.page, c.line)),
+        cell(partName(view.page, c.at)),
+        cell(volt(c.peakV)),
+        ...(isFired ? [cell(c.firedV == null ? '–' : volt(c.firedV))] : []),
+      ),
     ),
   });
 }

@@ -23,6 +23,7 @@ export function failuresBlock(page: StrikePage): string {
   return headed(page, headings.failures, [
     ...tableOf(page, raising.slice(0, mostTold)),
     ...moreOf(page, raising.length - mostTold),
+    ...raising.slice(0, mostTold).flatMap((failure) => gapsOf(page, failure)),
     ...cutting
       .slice(0, mostTold)
       .map(({ lost, separates: list }) => bullet(page, page.sentence(said.separates, { lost, list }))),
@@ -51,6 +52,13 @@ function tableOf(page: StrikePage, told: readonly Raising[]): readonly string[] 
     cells: [kilo(beforeV), kilo(afterV)],
   }));
   return textTable({ corner: lost, head: [before, after], rows }, page.terminal.width);
+}
+
+/** Protectors that conduct only then, or no longer. */
+function gapsOf(page: StrikePage, { lost, fires = [], rests = [] }: Raising): readonly string[] {
+  const of = (template: string, list: readonly string[]) =>
+    list.length === 0 ? [] : [bullet(page, page.sentence(template, { lost, list }))];
+  return [...of(said.fires, fires), ...of(said.rests, rests)];
 }
 
 function quietOf(page: StrikePage, count: number): readonly string[] {

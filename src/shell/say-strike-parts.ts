@@ -1,4 +1,4 @@
-import type { StudyStrikeJoint } from '../study/study-strike.ts';
+import type { StudyStrikeFired, StudyStrikeJoint } from '../study/study-strike.ts';
 import { strikeCommandWords as words } from '../words/strike-command-words.ts';
 import { bullet, headed, paragraph } from './page-blocks.ts';
 import { byLargest, figureIn, kilo, type StrikePage } from './strike-page.ts';
@@ -63,17 +63,35 @@ export function coresBlock(page: StrikePage): string {
 
 /** Which protectors fired and when, and which did not; '' for a site without any. */
 export function firedBlock(page: StrikePage): string {
-  const { fired } = page.strike;
+  const { fired, mayFire = [] } = page.strike;
   const there = page.site.arresters.filter((a) => a.present !== 'no').map((a) => a.id);
   const others = there.filter((id) => !fired.some((f) => f.arrester === id));
   if (there.length === 0 && fired.length === 0) return '';
   const inTime = [...fired].sort((a, b) => a.atS - b.atS || (a.arrester < b.arrester ? -1 : 1));
   return headed(page, headings.fired, [
-    ...inTime.map(({ arrester, atS }) =>
-      bullet(page, page.sentence(ofFired.one, { arrester, after: figureIn(page, atS, 'time') })),
-    ),
+    ...inTime.map((one) => bullet(page, firedSentence(page, one))),
+    ...(mayFire.length === 0 ? [] : [bullet(page, page.sentence(ofFired.may, { list: mayFire }))]),
     ...(others.length === 0
       ? []
       : [bullet(page, page.sentence(fired.length === 0 ? ofFired.none : ofFired.others, { list: others }))]),
+    ...(fired.length === 0 ? [] : [page.terminal.paint(paragraph(page, ofFired.note), 'dim')]),
   ]);
+}
+
+/** A study of an earlier edition knows no more than when. */
+function firedSentence(page: StrikePage, { arrester, atS, line, levelV, peakA, passes }: StudyStrikeFired): string {
+  const after = figureIn(page, atS, 'time');
+  if (line == null || levelV === undefined || peakA === undefined) {
+    return page.sentence(ofFired.one, { arrester, after });
+  }
+  const volts = (figure: number) => figureIn(page, figure, 'voltage');
+  const values = { arrester, after, line, level: volts(levelV), peak: figureIn(page, peakA, 'current') };
+  if (passes == null) return page.sentence(ofFired.on, values);
+  return page.sentence(ofFired.passes, {
+    ...values,
+    at: passes.at,
+    before: volts(passes.beforeV),
+    later: volts(passes.afterV),
+    open: volts(passes.openV),
+  });
 }

@@ -1,4 +1,4 @@
-import { type StrikeFacts, unknownLevelV } from '../facts/strike-facts.ts';
+import { outsideOhm, type StrikeFacts, unknownLevelV } from '../facts/strike-facts.ts';
 import type { Site } from '../site/site.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
 import { strikeWords } from '../words/strike-words.ts';
@@ -12,7 +12,7 @@ export function strikeAssumptions(
   isAsked: boolean,
   speech: Speech,
 ): readonly string[] {
-  const { taken, stroke, at, refused } = strike;
+  const { taken, stroke, at, refused, guarded } = strike;
   const sentence = (template: string, values: Values = {}) => say(template, values, speech);
   const of = (template: string, list: readonly string[]) => (list.length === 0 ? [] : [sentence(template, { list })]);
   if (taken === null || refused !== null) return [];
@@ -36,9 +36,24 @@ export function strikeAssumptions(
     ...of(assumed.guys, taken.guys),
     ...of(assumed.cores, taken.cores),
     ...of(assumed.perhaps, taken.perhaps),
-    ...of(assumed.protectors, taken.protectors),
+    ...(guarded === null
+      ? of(assumed.open, taken.protectors)
+      : [
+          ...of(assumed.tubes, guarded.tubes),
+          ...of(assumed.varistors, guarded.varistors),
+          ...of(assumed.stubs, guarded.stubs),
+          ...of(assumed.bleeds, guarded.bleeds),
+        ]),
     ...(taken.levels.length === 0 ? [] : [sentence(assumed.gap, { list: taken.levels, levelV: unknownLevelV })]),
-    ...of(assumed.outside, taken.outside),
+    ...(taken.outside.length === 0
+      ? []
+      : [
+          sentence(assumed.outside, {
+            list: taken.outside,
+            overheadOhm: outsideOhm.overhead,
+            buriedOhm: outsideOhm.buried,
+          }),
+        ]),
     sentence(assumed.neutral),
     sentence(assumed.ionisation),
     sentence(assumed.skin),

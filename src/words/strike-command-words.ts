@@ -89,12 +89,19 @@ export const strikeCommandWords = {
   },
   fired: {
     one: '{arrester} reaches its level after {after}.',
+    on: '{arrester} on {line} reaches its level, {level}, after {after}, and carries up to {peak}.',
+    passes:
+      '{arrester} on {line} reaches its level, {level}, after {after}, and carries up to {peak}. At {at} the wire stands {before} over the case until then and {later} afterwards; if nothing conducted, {open}.',
+    may: 'At the low end of what tubes of their kind do, these would too: {list}.',
     none: 'None of {list} in this calculation; what was taken of protectors stands below.',
     others: 'Not reached: {list}.',
+    note: 'Differences, currents and heat above are those without what conducts here, which is also what a protector that fails leaves; --json has them with it.',
   },
   failures: {
     head: { lost: 'Without: what then grows most', before: 'kV before', after: 'kV after' },
     row: '{lost}: {a} to {b}',
+    fires: 'Without {lost} also {list} conducts; volts of that row are with what conducts.',
+    rests: 'Without {lost} {list} no longer conducts; volts of that row are with what conducts.',
     rowInSeries: '{lost} (or {count} in series with it): {a} to {b}',
     separates:
       'Without {lost} no metal leads from {list} to the soil: it would flash over to something, and no figure can be named.',

@@ -33,12 +33,19 @@ export const strikeWords = {
     hangFree:
       'Hangs on nothing that reaches the soil by metal, so no figure names it: {list}. Where such a thing stands in a strike is not defined; near metal it can be flashed over to.',
     guys: '[Guy]s are left out: {list}. They carry some of the current to their anchors, which lowers the figures here.',
-    cores: 'Cores of {list} are left out: only the shield carries current.',
+    cores:
+      'Cores of {list} lie within their shields and are taken as tied to them at the outer end; where an antenna leaves its core open, volts and currents of the core are at most these. Where nobody typed more: 50 ohm, a braid that leaks 1 nH per metre, a core of 2 mm² of copper.',
     perhaps: 'Whether these carry current too is not known, and they are not counted: {list}.',
-    protectors: 'Protectors are taken as open: {list}. One that fires ties its line to its bar from then on.',
+    tubes:
+      'A tube or gap ({list}) is taken to fire at the upper end of what its kind does on a rise of that steepness, and to hold its arc volts from then on: typed, or those of its kind.',
+    varistors:
+      'A varistor ({list}) is taken to follow one curve through its typed volts, which rise as the 0.04th power of the current.',
+    stubs: 'A shorted stub ({list}) is taken as metal with the inductance of its length: of its band, or of 50 MHz.',
+    bleeds: 'A bleed resistor or choke ({list}) drains static and carries nothing here.',
+    open: 'Protectors are taken as open, because no state was found in which they stay: {list}.',
     gap: 'Level of {list} is not known: taken to fire at {levelV}.',
     outside:
-      'What comes in from outside ({list}) is taken to stay at the potential of [remote ground] until a protector fires.',
+      'What comes in from outside ({list}) is taken to stay at the potential of [remote ground] until a protector fires, and then to hang on it by the impedance of a long line: {overheadOhm}, buried {buriedOhm}.',
     neutral:
       'The neutral and other metal that leads away from the site carry nothing here; they would lower the figures.',
     ionisation: 'The soil does not break down round the [electrode]s; where it does, their volts are lower.',

@@ -5,6 +5,7 @@ import type {
   StudyStrikeDifference,
   StudyStroke,
 } from '../../src/study/study-strike.ts';
+import { clubMeaning, nothingBeside } from './sample-strike-meaning.ts';
 
 type Why = StudyStrikeDifference['why'];
 
@@ -112,6 +113,7 @@ const differences: StudyStrike['differences'] = [
 
 /** What an invented strike did at the club: what a page has to show, not what a calculation gave. */
 export const clubStrike: StudyStrike = {
+  ...clubMeaning,
   at: 'tower@top',
   stroke: sampleStroke,
   refused: null,
@@ -149,7 +151,17 @@ export const clubStrike: StudyStrike = {
     { id: 'water-pipe', peakA: 1600, shareOfPeak: 1600 / peakA },
   ],
   fired: [
-    { arrester: 'a1', atS: 0.12e-6 },
+    {
+      arrester: 'a1',
+      atS: 0.12e-6,
+      line: 'line1',
+      levelV: 712,
+      afterV: 43,
+      peakA: 899,
+      chargeC: 0.172,
+      energyJ: 6.34,
+      passes: { at: 'hf-radio', openV: 1350, beforeV: 714, afterV: 49 },
+    },
     { arrester: 'mains-spd', atS: 0.4e-6 },
   ],
   cores: [
@@ -206,6 +218,7 @@ const nothing = {
   fired: [],
   cores: [],
   failures: [],
+  ...nothingBeside,
   traces: { timesS: [], potentialsV: [] },
   assumptions: [],
   solve: null,

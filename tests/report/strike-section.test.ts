@@ -289,11 +289,29 @@ describe('joints, protectors and cores', () => {
     expect(html).not.toContain('id="strike-1-cores"');
   });
 
-  it('say which protectors conduct and when, or that none does', () => {
-    expect(textIn(club)).toMatch(
-      /Would fire in this strike, by what stands over them .*: 19 a1 after 0.12 µs, 22 mains-spd after 0.4 µs\. From then on/,
-    );
-    expect(textIn(withClub({ fired: [] }))).toContain('No protector reaches the level at which it fires.');
+  it('say which protectors conduct, when, and what stands over them before and after', () => {
+    expect(tableOf(club, 'strike-1-fired')).toEqual([
+      ['19 a1 | on 35 line1', '0.12 µs', '712 V, then 43 V', '899 A', '6.34 J'],
+      ['22 mains-spd', '0.4 µs', '–', '–', '–'],
+    ]);
+    expect(tableOf(club, 'strike-1-passes')).toEqual([['27 hf-radio', '19 a1', '1.35 kV', '714 V', '49 V']]);
+  });
+
+  it('name those that would conduct at the low end of their kind, and say when none does', () => {
+    const text = textIn(withClub({ fired: [], mayFire: ['a1'] }));
+    expect(text).toContain('No protector reaches the level at which it fires.');
+    expect(text).toContain('At the low end of what tubes of their kind do, these would conduct too: 19 a1.');
+  });
+
+  it('have the differences that the protectors change, and no others', () => {
+    const [first, second, ...others] = clubStrike.differences;
+    const differences = [
+      { ...first!, firedV: 0.5 * first!.peakV },
+      { ...second!, firedV: 0.97 * second!.peakV },
+      ...others,
+    ];
+    expect(tableOf(withClub({ differences }), 'strike-1-changed')).toHaveLength(1);
+    expect(club).not.toContain('id="strike-1-changed"');
   });
 
   it('have the core of each line', () => {
