@@ -1,3 +1,9 @@
+import { commsElectrodeBondSize } from './conductor-sizes/comms-electrode-bond-size.ts';
+import { communicationsConductorSize } from './conductor-sizes/communications-conductor-size.ts';
+import { concreteOnlyConductorSize } from './conductor-sizes/concrete-only-conductor-size.ts';
+import { ringConductorSize } from './conductor-sizes/ring-conductor-size.ts';
+import { rodOnlyConductorSize } from './conductor-sizes/rod-only-conductor-size.ts';
+import { serviceConductorSize } from './conductor-sizes/service-conductor-size.ts';
 import { antennaEarthingSizeIec } from './conductors/antenna-earthing-size-iec.ts';
 import { antennaElectrodeBondSize } from './conductors/antenna-electrode-bond-size.ts';
 import { bendAngle } from './conductors/bend-angle.ts';
@@ -70,8 +76,13 @@ import { guyAnchorGrounded } from './masts/guy-anchor-grounded.ts';
 import { iecMastEarthed } from './masts/iec-mast-earthed.ts';
 import { mastGrounded } from './masts/mast-grounded.ts';
 import { mastSectionJointsBonded } from './masts/mast-section-joints-bonded.ts';
+import { shieldBondedMidway } from './masts/shield-bonded-midway.ts';
+import { shieldBondedTopAndBase } from './masts/shield-bonded-top-and-base.ts';
+import { towerLegConnections } from './masts/tower-leg-connections.ts';
+import { towerNotThroughConcreteAlone } from './masts/tower-not-through-concrete-alone.ts';
 import { allElectrodesOneSystem } from './one-earth/all-electrodes-one-system.ts';
 import { antennaRodIsNotASubstitute } from './one-earth/antenna-rod-is-not-a-substitute.ts';
+import { earthIsNotAFaultPath } from './one-earth/earth-is-not-a-fault-path.ts';
 import { iecAntennaElectrodeToMainBar } from './one-earth/iec-antenna-electrode-to-main-bar.ts';
 import { neutralBondedOnce } from './one-earth/neutral-bonded-once.ts';
 import { outletGroundNotLightningGround } from './one-earth/outlet-ground-not-lightning-ground.ts';
@@ -83,8 +94,12 @@ import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-b
 import type { Rule } from './rule.ts';
 import { arresterFitsPower } from './strike/arrester-fits-power.ts';
 import { boxesHeldTogether } from './strike/boxes-held-together.ts';
+import { buriedRunEffective } from './strike/buried-run-effective.ts';
+import { entryLeadVolts } from './strike/entry-lead-volts.ts';
+import { lineLoopVolts } from './strike/line-loop-volts.ts';
 import { onlyBondStandsStrike } from './strike/only-bond-stands-strike.ts';
 import { protectorLeadVolts } from './strike/protector-lead-volts.ts';
+import { pulledGapHolds } from './strike/pulled-gap-holds.ts';
 import { antennaClearOfOverheadLine } from './surroundings/antenna-clear-of-overhead-line.ts';
 import { earthRodClearOfBuriedServices } from './surroundings/earth-rod-clear-of-buried-services.ts';
 import { leadInClearOfPower } from './surroundings/lead-in-clear-of-power.ts';
@@ -103,6 +118,7 @@ export const rules = [
   iecAntennaElectrodeToMainBar,
   ukMultipleEarthRfRodBond,
   neutralBondedOnce,
+  earthIsNotAFaultPath,
   sheltersWithinReachBonded,
   separateBuildingElectrode,
   fieldStormRule,
@@ -123,7 +139,11 @@ export const rules = [
   mastGrounded,
   iecMastEarthed,
   mastSectionJointsBonded,
+  towerLegConnections,
+  towerNotThroughConcreteAlone,
   guyAnchorGrounded,
+  shieldBondedTopAndBase,
+  shieldBondedMidway,
   shieldBondedAtEntry,
   canadaCoaxShieldGrounded,
   panelTiedToService,
@@ -169,6 +189,12 @@ export const rules = [
   auRodDimensions,
   antennaElectrodeBondSize,
   mastGroundSize,
+  rodOnlyConductorSize,
+  concreteOnlyConductorSize,
+  ringConductorSize,
+  serviceConductorSize,
+  commsElectrodeBondSize,
+  communicationsConductorSize,
   antennaEarthingSizeIec,
   mainBondingSizeIec,
   bendRadius,
@@ -188,4 +214,8 @@ export const rules = [
   onlyBondStandsStrike,
   protectorLeadVolts,
   boxesHeldTogether,
+  lineLoopVolts,
+  entryLeadVolts,
+  pulledGapHolds,
+  buriedRunEffective,
 ] as readonly unknown[] as readonly Rule[];

@@ -9,6 +9,7 @@ export const ruleIds = [
   'iec-antenna-electrode-to-main-bar',
   'uk-multiple-earth-rf-rod-bond',
   'neutral-bonded-once',
+  'earth-is-not-a-fault-path',
   'shelters-within-reach-bonded',
   'separate-building-electrode',
   // field stations
@@ -33,7 +34,11 @@ export const ruleIds = [
   'mast-grounded',
   'iec-mast-earthed',
   'mast-section-joints-bonded',
+  'tower-leg-connections',
+  'tower-not-through-concrete-alone',
   'guy-anchor-grounded',
+  'shield-bonded-top-and-base',
+  'shield-bonded-midway',
   // feed lines, arresters, entry
   'shield-bonded-at-entry',
   'canada-coax-shield-grounded',
@@ -83,6 +88,12 @@ export const ruleIds = [
   // conductors
   'antenna-electrode-bond-size',
   'mast-ground-size',
+  'rod-only-conductor-size',
+  'concrete-only-conductor-size',
+  'ring-conductor-size',
+  'service-conductor-size',
+  'comms-electrode-bond-size',
+  'communications-conductor-size',
   'antenna-earthing-size-iec',
   'main-bonding-size-iec',
   'bend-radius',
@@ -100,12 +111,14 @@ export const ruleIds = [
   'condition-sound',
   'single-point-of-failure-joint',
   // what a strike does
-  // what a strike does
-  // what a strike does
   'arrester-fits-power',
   'only-bond-stands-strike',
   'protector-lead-volts',
   'boxes-held-together',
+  'line-loop-volts',
+  'entry-lead-volts',
+  'pulled-gap-holds',
+  'buried-run-effective',
 ] as const;
 
 export type RuleId = (typeof ruleIds)[number];

@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { conductorSizes } from './conductor-sizes.ts';
 import { conductors } from './conductors.ts';
 import { electrodeSizes } from './electrode-sizes.ts';
 import { electrodes } from './electrodes.ts';
@@ -8,9 +9,11 @@ import { joints } from './joints.ts';
 import { leadIns } from './lead-ins.ts';
 import { lightning } from './lightning.ts';
 import { lines } from './lines.ts';
+import { mastLeads } from './mast-leads.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
 import { strike } from './strike.ts';
+import { strikeVolts } from './strike-volts.ts';
 import { surroundings } from './surroundings.ts';
 
 /** Words of every rule, by id. */
@@ -23,9 +26,12 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...conductors,
   ...joints,
   ...strike,
+  ...strikeVolts,
   ...surroundings,
   ...field,
   ...leadIns,
   ...electrodeSizes,
   ...lightning,
+  ...conductorSizes,
+  ...mastLeads,
 };

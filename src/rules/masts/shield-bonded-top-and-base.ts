@@ -1,0 +1,47 @@
+import { type Interval, isAtMost, subtract } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { type LineOnMast, linesOnMasts } from './shield-points.ts';
+
+/** How far below the antenna, and above the foot, a bond still counts as there, metres (10 ft). Ours. */
+const withinM = 3.048;
+
+export const shieldBondedTopAndBase = rule({
+  id: 'shield-bonded-top-and-base',
+  family: 'practice',
+  severity: 'defect',
+  codeSets: ['any'],
+  source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: 'waveguide grounding', provenance: 'read' },
+  limits: [{ key: 'withinLengthM', value: withinM, sense: 'most' }],
+  needs: ['sections', 'masts', 'site'],
+  check({ sections, masts, site }) {
+    const lines = linesOnMasts(site, masts);
+    return lines.length === 0 ? nothingThere({ sections }, 'lines') : lines.map(ofLine);
+  },
+});
+
+function ofLine(on: LineOnMast): Verdict {
+  const at = [on.line.id];
+  const { bondsM, isOpen } = on;
+  if (bondsM.length === 0 && !isOpen) return { is: 'not met', at, because: { key: 'neither' } };
+  const [top, base] = [atTop(on), atBase(on)];
+  if (top === 'yes' && base === 'yes') return { is: 'met', at, because: { key: 'both' } };
+  if (!isOpen && top === 'no') return { is: 'not met', at, because: { key: base === 'no' ? 'neither' : 'no top' } };
+  if (!isOpen && base === 'no') return { is: 'not met', at, because: { key: 'no base' } };
+  return { is: 'cannot tell', at, because: { key: 'heights unknown' }, settle: { key: 'look' } };
+}
+
+/** On a roof mast and a mast of less than 3 m one bond is at both. */
+function atTop({ antennaM, bondsM, mast }: LineOnMast) {
+  if (mast.part.kind === 'roof mast') return bondsM.length > 0 ? 'yes' : 'no';
+  return anyOf(bondsM.map((b) => (antennaM === null || b === null ? null : subtract(antennaM, b))));
+}
+
+function atBase({ bondsM, mast }: LineOnMast) {
+  return mast.part.kind === 'roof mast' ? (bondsM.length > 0 ? 'yes' : 'no') : anyOf(bondsM);
+}
+
+function anyOf(all: readonly (Interval | null)[]): 'yes' | 'no' | 'unknown' {
+  const answers = all.map((d) => (d === null ? 'unknown' : isAtMost(d, withinM)));
+  return answers.includes('yes') ? 'yes' : answers.includes('unknown') ? 'unknown' : 'no';
+}

@@ -1,0 +1,48 @@
+import type { MastFacts } from '../../facts/facts.ts';
+import type { Line, PointRef, Site } from '../../site/site.ts';
+import type { Interval } from '../../units/interval.ts';
+import { exact } from '../../units/interval.ts';
+
+/** A shielded line that comes down a mast of metal, and where its shield is bonded to it; heights in metres, null unknown. */
+export interface LineOnMast {
+  readonly line: Line;
+  readonly mast: MastFacts;
+  readonly antennaM: Interval | null;
+  readonly bondsM: readonly (Interval | null)[];
+  /** Somebody typed that a stop is not known. */
+  readonly isOpen: boolean;
+}
+
+const noMast: readonly string[] = ['building face', 'tree', 'wood pole'];
+const shielded: readonly string[] = ['coax', 'cable tv'];
+
+/** Each line from an antenna on a metal mast, by the order of the lines. */
+export function linesOnMasts(site: Site, masts: readonly MastFacts[]): readonly LineOnMast[] {
+  const metal = masts.filter((m) => m.metal === 'yes' && !noMast.includes(m.part.kind));
+  return site.lines
+    .filter((l) => l.present !== 'no' && shielded.includes(l.kind))
+    .flatMap((line) => {
+      const stops = line.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : []));
+      const on = site.antennas.find((a) => stops.includes(a.id))?.on ?? null;
+      const mast = metal.find((m) => m.id === on?.part);
+      if (mast === undefined || on === null) return [];
+      const isOpen = line.path.some((s) => s.is === 'unknown');
+      return [{ line, mast, antennaM: heightOf(on, mast), bondsM: bondsOn(line, mast, site), isOpen }];
+    });
+}
+
+/** Bonds of the path at this mast, and bars and arresters that hang on it. */
+function bondsOn(line: Line, mast: MastFacts, site: Site): readonly (Interval | null)[] {
+  const mounted = [...site.bars, ...site.arresters];
+  return line.path.flatMap((s) => {
+    if (s.is === 'bond' && s.at.part === mast.id) return [heightOf(s.at, mast)];
+    const part = s.is === 'part' ? mounted.find((p) => p.id === s.at.part && p.present !== 'no') : undefined;
+    const carrier = part?.on?.part === mast.id ? part.on : mounted.find((p) => p.id === part?.on?.part)?.on;
+    return carrier?.part === mast.id ? [heightOf(carrier, mast)] : [];
+  });
+}
+
+function heightOf({ atM, mark }: PointRef, { part }: MastFacts): Interval | null {
+  if (mark === 'base') return exact(0);
+  return mark === 'top' ? part.heightM : atM;
+}

@@ -1,0 +1,164 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+const head = (region = 'us') => `site: {name: Leads, region: ${region}, units: ft, service: unknown}\n`;
+const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
+
+/** TIA-222-G and the examination question on legs, second-hand: a lead for each leg. A count has no unit. */
+describe('tower-leg-connections', () => {
+  const rule = 'tower-leg-connections';
+  const site = (tower: string, ...froms: string[]) =>
+    `${head()}electrodes: {R1: {kind: rod}}\nsupports: {t: {kind: ${tower}}}\nconductors:\n${froms.map((f, i) => `  c${i}: {from: ${f}, to: R1}\n`).join('')}`;
+
+  it('counts leads against legs, three where nobody counted', () => {
+    expect(verdictsOf(rule, site('lattice tower', 't.leg1@base', 't.leg2@base', 't.leg3@base'))).toEqual([
+      'met t: each leg',
+    ]);
+    expect(verdictsOf(rule, site('lattice tower', 't.leg1@base', 't.leg2@base'))).toEqual(['not met t: few']);
+    expect(verdictsOf(rule, site('tower, legs: 4', 't.leg1@base', 't.leg2@base', 't.leg3@1 m'))).toEqual([
+      'not met t: few',
+    ]);
+  });
+
+  it('takes a landing at 9 ft or 3 m for one of the foot, and none higher', () => {
+    const third = (at: string) => verdictsOf(rule, site('lattice tower', 't.leg1@base', 't.leg2@base', `t.leg3@${at}`));
+    expect(third('9 ft')).toEqual(['met t: each leg']);
+    expect(third('10 ft')).toEqual(['not met t: few']);
+    expect(third('3 m')).toEqual(['met t: each leg']);
+    expect(third('3.1 m')).toEqual(['not met t: few']);
+  });
+
+  it('cannot tell which legs they are on, nor what is not in the file', () => {
+    expect(verdictsOf(rule, site('lattice tower', 't@base', 't@base', 't@base'))).toEqual(['cannot tell t: which leg']);
+    const partly = site('lattice tower', 't@base').replace(
+      'service: unknown',
+      'service: unknown, incomplete: [conductors]',
+    );
+    expect(verdictsOf(rule, partly)).toEqual(['cannot tell t: perhaps more']);
+  });
+
+  it('leaves a tube and a tower without a lead to other rules', () => {
+    expect(outcomeOf(rule, site('mast', 't@base'))).toBe('not applicable');
+    expect(outcomeOf(rule, `${head()}supports: {t: {kind: tower}}\nconductors: none\n`)).toBe('not applicable');
+  });
+});
+
+/** Field experience, second-hand; that concrete within 3 m (10 ft) is its own block is ours. */
+describe('tower-not-through-concrete-alone', () => {
+  const rule = 'tower-not-through-concrete-alone';
+  const site = (near: string, conductors: string) => `${head('iec')}
+electrodes: {block: {kind: concrete-encased${near}}, R1: {kind: rod}}
+supports: {mast: {kind: mast}}
+conductors: {${conductors}}
+`;
+  const toBlock = 'c1: {from: mast@base, to: block}';
+  const near = (distance: string) => `, near: [{part: mast, distance: ${distance}}]`;
+
+  it('finds a mast whose every lead ends in its own block', () => {
+    expect(verdictsOf(rule, site(near('2.9 m'), toBlock))).toEqual(['not met mast: concrete alone']);
+    expect(verdictsOf(rule, site(near('3.1 m'), toBlock))).toEqual(['met mast: beside']);
+    expect(verdictsOf(rule, site(near('9.8 ft'), toBlock))).toEqual(['not met mast: concrete alone']);
+    expect(verdictsOf(rule, site(near('9.9 ft'), toBlock))).toEqual(['met mast: beside']);
+    expect(verdictsOf(rule, site(near('0.5 m'), `${toBlock}, c2: {from: mast@base, to: R1}`))).toEqual([
+      'met mast: beside',
+    ]);
+  });
+
+  it('cannot tell whose concrete it is, nor where a wire ends', () => {
+    expect(verdictsOf(rule, site('', toBlock))).toEqual(['cannot tell mast: whose block']);
+    expect(verdictsOf(rule, site('', 'c1: {from: mast@base, to: unknown}'))).toEqual(['cannot tell mast: end unknown']);
+  });
+
+  it('leaves a mast without a lead, and one on a roof, alone', () => {
+    expect(outcomeOf(rule, site('', 'c1: {from: R1, to: block}'))).toBe('not applicable');
+    expect(outcomeOf(rule, site('', toBlock).replace('kind: mast', 'kind: roof mast'))).toBe('not applicable');
+  });
+});
+
+const line = (kind: string, on: string, path: string, region = 'us') => `${head(region)}
+supports: {t: {kind: ${kind}, height: 300 ft}}
+antennas: {whip: {kind: vertical, on: ${on}}}
+lines: {coax: {kind: coax, path: [whip, ${path}]}}
+`;
+
+/** MIL-HDBK-419A vol. II, read: at the top and where it leaves; within 10 ft is ours. */
+describe('shield-bonded-top-and-base', () => {
+  const rule = 'shield-bonded-top-and-base';
+
+  it.each([
+    ['both', '{bond: t@41 ft}, {bond: t@2 ft}', 'met coax: both'],
+    ['no top', '{bond: t@39 ft}, {bond: t@2 ft}', 'not met coax: no top'],
+    ['no base', '{bond: t@48 ft}, {bond: t@11 ft}', 'not met coax: no base'],
+    ['one half way', '{bond: t@25 ft}', 'not met coax: neither'],
+    ['none', '{plug: j1}', 'not met coax: neither'],
+    ['in metres', '{bond: t@12.3 m}, {bond: t@3 m}', 'met coax: both'],
+    ['in metres, too low', '{bond: t@12.1 m}, {bond: t@3 m}', 'not met coax: no top'],
+    ['a height nobody knows', '{bond: t}, {bond: t@2 ft}', 'cannot tell coax: heights unknown'],
+    ['a stop nobody looked at', 'unknown', 'cannot tell coax: heights unknown'],
+  ])('%s', (_says, path, expected) => expect(verdictsOf(rule, line('tower', 't@50 ft', path))).toEqual([expected]));
+
+  it('counts a bar on the mast and what hangs on it', () => {
+    const bar = line('tower', 't@12 ft', '{bond: t@11 ft}, a1').replace(
+      'lines:',
+      'bars: {foot: {kind: tower bar, on: t@2 ft}}\narresters: {a1: {kind: gas tube, on: foot}}\nlines:',
+    );
+    expect(verdictsOf(rule, bar)).toEqual(['met coax: both']);
+    expect(verdictsOf(rule, bar.replace('t@12 ft', 't@30 ft'))).toEqual(['not met coax: no top']);
+  });
+
+  it('asks one bond of a roof mast, and nothing of wood', () => {
+    expect(verdictsOf(rule, line('roof mast', 't@40 ft', '{bond: t@base}'))).toEqual(['met coax: both']);
+    expect(outcomeOf(rule, line('wood pole', 't@40 ft', '{bond: t@base}'))).toBe('not applicable');
+    expect(outcomeOf(rule, head())).toBe('not looked at');
+  });
+});
+
+/** MIL-HDBK-419A vol. II, read: taller than 200 ft. */
+describe('shield-bonded-midway', () => {
+  const rule = 'shield-bonded-midway';
+
+  it('asks a bond half way from above 200 ft, or 60.96 m, on', () => {
+    const ends = '{bond: t@200 ft}, {bond: t@2 ft}';
+    expect(outcomeOf(rule, line('tower', 't@200 ft', ends))).toBe('not applicable');
+    expect(verdictsOf(rule, line('tower', 't@201 ft', ends))).toEqual(['not met coax: none midway']);
+    expect(verdictsOf(rule, line('tower', 't@61 m', ends))).toEqual(['not met coax: none midway']);
+    expect(outcomeOf(rule, line('tower', 't@60.9 m', ends))).toBe('not applicable');
+    expect(verdictsOf(rule, line('tower', 't@201 ft', `{bond: t@100 ft}, ${ends}`))).toEqual(['met coax: midway']);
+  });
+
+  it('cannot tell with a height that nobody knows', () => {
+    expect(verdictsOf(rule, line('tower', 't@201 ft', '{bond: t}'))).toEqual(['cannot tell coax: heights unknown']);
+  });
+});
+
+/** NFPA 70 250.4(A)(5), 250.54, second-hand; no threshold. */
+describe('earth-is-not-a-fault-path', () => {
+  const rule = 'earth-is-not-a-fault-path';
+  const site = (protective: string, bonds: string, service = 'panel') => `
+site: {name: Clean rod, region: us, units: ft, service: ${service}}
+electrodes: {R1: {kind: rod}, clean: {kind: rod}}
+equipment: {panel: {kind: service panel}, radio: {kind: transceiver}}
+lines: {cord: {kind: mains, path: [panel, radio]${protective}}}
+conductors: {c1: {from: panel, to: R1}${bonds}}
+`;
+  const rod = ', c2: {from: radio, to: clean}';
+
+  it('finds a radio on a rod of its own and a cord of two pins', () => {
+    expect(verdictsOf(rule, site(', protective_conductor: no', rod))).toEqual(['not met radio: soil alone']);
+    expect(verdictsOf(rule, site(', protective_conductor: yes', rod))).toEqual(['met radio: metal']);
+    expect(verdictsOf(rule, site(', protective_conductor: no', `${rod}, c3: {from: clean, to: R1}`))).toEqual([
+      'met radio: metal',
+    ]);
+  });
+
+  it('cannot tell with a cord that nobody looked at', () => {
+    expect(verdictsOf(rule, site('', rod))).toEqual(['cannot tell radio: perhaps']);
+    expect(verdictsOf(rule, site(', protective_conductor: no', rod, 'unknown'))).toEqual([
+      'cannot tell radio: perhaps',
+    ]);
+  });
+
+  it('leaves a radio that is tied to nothing to another rule', () => {
+    expect(outcomeOf(rule, site(', protective_conductor: no', ''))).toBe('not applicable');
+  });
+});
