@@ -1,6 +1,7 @@
 import type { Group } from '../../bonding/bonding.ts';
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import { type Interval, isAtLeast } from '../../units/interval.ts';
+import { purposesOf } from '../electrodes/purposes-of.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { routeLength } from './least-sizes.ts';
@@ -29,7 +30,7 @@ export const iecAntennaElectrodeMinimum = rule({
     { key: 'rodLengthM', value: shortRodM, sense: 'least', of: 'each of two rods' },
     { key: 'runLengthM', value: runM, sense: 'least', of: 'each of two runs' },
   ],
-  needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
+  needs: ['header', 'sections', 'bonding', 'electrodes', 'site', 'conductors'],
   check(facts) {
     const outdoor = new Set([...facts.site.antennas, ...facts.site.supports].map((p) => p.id));
     const earthed = facts.bonding.groups.filter(
@@ -40,10 +41,15 @@ export const iecAntennaElectrodeMinimum = rule({
   },
 });
 
-function ofGroup(g: Group, facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding'>): Verdict {
+function ofGroup(
+  g: Group,
+  facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'site' | 'conductors'>,
+): Verdict {
   const all = facts.electrodes.filter((e) => e.group === g.id);
   const at = all.map((e) => e.id).sort();
-  const answer = isEnough(all);
+  // What is earth enough for the lightning protection of a building is for its antenna.
+  const isProtected = all.some((e) => e.part.present === 'yes' && purposesOf(e.part, facts).has('lightning'));
+  const answer = isProtected ? 'yes' : isEnough(all);
   if (answer === 'yes') return { is: 'met', at, because: { key: 'enough' } };
   const mayBeMore =
     !isWhole(facts, 'electrodes') || facts.bonding.perhapsJoined.has(g.id) || facts.bonding.openEnds.has(g.id);
@@ -94,14 +100,16 @@ function farApart(a: ElectrodeFacts, b: ElectrodeFacts): Answer {
 /** A ring is two runs and more, spread all round; of single runs nobody types the angle between them. */
 function twoRuns(all: readonly ElectrodeFacts[]): Answer {
   const wires = all.filter((e) => e.part.kind === 'buried wire' || e.part.kind === 'radial');
-  const lengths = wires.map((e) => ({ e, is: reaches(e.part.lengthM ?? routeLength(e.part), runM) }));
-  const rings = lengths
-    .filter(({ e }) => e.part.closed === 'yes')
-    .map(({ e }) => reaches(e.part.lengthM ?? routeLength(e.part), 2 * runM));
-  const runs = lengths.filter(({ e, is }) => e.part.closed !== 'yes' && is !== 'no');
-  const count = runs.reduce((n, { e }) => n + (e.part.kind === 'radial' ? (e.part.members ?? 2) : 1), 0);
+  const isStar = (e: ElectrodeFacts) => e.part.kind === 'radial';
+  const rings = wires
+    .filter((e) => !isStar(e) && e.part.closed !== 'no')
+    .map((e) => both(e.part.closed, longRun(e, 2 * runM)));
+  const runs = wires.filter((e) => (isStar(e) || e.part.closed === 'no') && longRun(e, runM) !== 'no');
+  const count = runs.reduce((n, { part }) => n + (part.kind === 'radial' ? (part.members ?? 2) : 1), 0);
   return best([...rings, count >= 2 ? 'unknown' : 'no']);
 }
+
+const longRun = ({ part }: ElectrodeFacts, limit: number) => reaches(part.lengthM ?? routeLength(part), limit);
 
 function best(answers: readonly Answer[]): Answer {
   if (answers.includes('yes')) return 'yes';

@@ -26,14 +26,15 @@ export const rodDiameterUs = rule({
   needs: ['sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
     const rods = drivenRods(facts.electrodes).filter(
-      (e) => isRod(e) && !onlyFor(purposesOf(e.part, facts), 'communications'),
+      (e) => isSeenRod(e) && !onlyFor(purposesOf(e.part, facts), 'communications'),
     );
     if (rods.length === 0) return nothingThere(facts, 'electrodes');
     return underLength(rods.map(ofRod), rods);
   },
 });
 
-const isRod = (e: ElectrodeFacts) => e.part.kind === 'rod' || e.part.kind === 'rods';
+/** Of a rod that may not be there nobody can measure the diameter. */
+const isSeenRod = ({ part }: ElectrodeFacts) => (part.kind === 'rod' || part.kind === 'rods') && part.present === 'yes';
 
 /** Between the two figures it hangs on a mark that somebody can read. */
 function ofRod({ part }: ElectrodeFacts): Verdict {

@@ -183,7 +183,7 @@ export const electrodeSizes = {
     title: 'The [electrode] of an antenna is large enough',
     failTitle: 'The [electrode] of the antenna, {at}, is too small',
     why: 'A short rod lifts the whole station far above the neighbourhood when the antenna is struck.',
-    met: 'A [concrete-encased electrode], a rod of {=2.5 m}, two rods of {=1.5 m} that stand {=3 m} apart, or two level runs of {=2.5 m} that spread.',
+    met: 'A [concrete-encased electrode], a rod of {=2.5 m}, two rods of {=1.5 m} that stand {=3 m} apart, or two level runs of {=2.5 m} that spread; or the [electrode] of the lightning protection of the building.',
     remedy: 'Drive a rod of {=2.5 m}, or lay two runs of {=2.5 m} away from each other, and bond them to {at}.',
     tools: { measure: 'tape' },
     because: {

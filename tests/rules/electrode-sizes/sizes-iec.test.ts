@@ -142,6 +142,11 @@ describe('iec-antenna-electrode-minimum: IEC 60728-11, one rod 2.5 m, or two of 
     expect(mast('R: {kind: radial, count: 2, length: 2.5 m}', lead)).toEqual(['cannot tell R: perhaps']);
   });
 
+  it('the electrode of the lightning protection of the building is enough', () => {
+    expect(mast('R: {kind: other, serves: lightning}', lead)).toEqual(['met R: enough']);
+    expect(mast('R: {kind: other}', lead)).toEqual(['cannot tell R: perhaps']);
+  });
+
   it('is not asked where no antenna or mast is earthed', () => {
     expect(mast('R: {kind: rod, length: 1 m}', '')).toEqual([]);
   });

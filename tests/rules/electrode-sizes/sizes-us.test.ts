@@ -35,6 +35,7 @@ describe('rod-diameter-us: NFPA 70 250.52(A)(5), 5/8 in, 1/2 in where listed', (
   it('is not asked where no rod is, nor of a rod for the telephone alone', () => {
     expect(ask('rod-diameter-us', 'P: {kind: plate}')).toEqual([]);
     expect(rod(', diameter: 1/2 in, serves: communications')).toEqual([]);
+    expect(rod(', present: unknown')).toEqual([]);
   });
 });
 
