@@ -1,24 +1,36 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
+import type { Wire } from '../../materials/wire.ts';
 import { isAtLeast } from '../../units/interval.ts';
-import type { Verdict } from '../rule.ts';
+import type { Limit, Verdict } from '../rule.ts';
 
-/** Least section by metal, square metres; a metal that is not in it has no figure in the clause. */
+/** Least section by metal, square metres; a metal that is null has no figure in the clause. */
 export interface LeastSections {
   readonly copper: number;
   readonly aluminium: number | null;
   readonly steel: number | null;
+  /** Copper-clad steel and bronze. */
   readonly cladSteel: number | null;
+  /** Aluminium as a strap, where the clause asks more of it than of a round wire. */
+  readonly aluminiumStrap?: number;
 }
 
-/** A size as printed is met by a size as printed: 13.3 mm² is 6 AWG. */
-const printedShare = 1 - 2e-3;
+/** A size as printed is met by a size as printed: 21.2 mm² is 4 AWG, of 21.15. */
+const printedShare = 1 - 3e-3;
+
+/** The limits of a record, one for each metal that the clause has a figure for. */
+export function limitsOf({ copper, aluminium, steel, cladSteel }: LeastSections): readonly Limit[] {
+  const all = { copper, aluminium, steel, 'copper-clad steel': cladSteel };
+  return Object.entries(all).flatMap(([of, value]) =>
+    value === null ? [] : [{ key: 'areaM2', value, sense: 'least', of } as const],
+  );
+}
 
 /** The conductor's section against the least of its metal. */
 export function sectionVerdict(c: ConductorFacts, least: LeastSections): Verdict {
   const at = [c.id];
   if (c.areaM2 === null)
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
-  const limit = limitOf(c.wire?.metal?.name ?? null, least);
+  const limit = limitOf(c.wire, least);
   if (limit === 'metal unknown') return ofUnknownMetal(c, least);
   if (limit === null) return { is: 'cannot tell', at, because: { key: 'metal not listed' }, settle: { key: 'ask' } };
   const measured = { key: 'areaM2', value: c.areaM2, limit, sense: 'least' } as const;
@@ -39,10 +51,12 @@ function ofUnknownMetal(c: ConductorFacts, least: LeastSections): Verdict {
   return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
 }
 
-function limitOf(metal: string | null, least: LeastSections): number | null | 'metal unknown' {
+function limitOf(wire: Wire | null, least: LeastSections): number | null | 'metal unknown' {
+  const metal = wire?.metal?.name ?? null;
   if (metal === null) return 'metal unknown';
   if (metal === 'copper-clad steel' || metal === 'bronze') return least.cladSteel;
   if (/copper/.test(metal) && metal !== 'copper-clad aluminium') return least.copper;
-  if (/aluminium/.test(metal)) return least.aluminium;
+  if (/aluminium/.test(metal))
+    return wire?.form === 'strap' ? (least.aluminiumStrap ?? least.aluminium) : least.aluminium;
   return /steel/.test(metal) ? least.steel : null;
 }

@@ -1,16 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
-
-const size = {
-  none: 'No such conductor is in the file.',
-  'size unknown': 'The section of {at} is not known well enough.',
-  'measure it': 'Measure the bare metal of {at} across with a gauge, or read the print on its covering; type `wire:`.',
-  'metal unknown': 'The metal of {at} is not known.',
-  'look at it': 'Scratch or cut {at} at an end: copper or another metal; type it with `wire:`.',
-  'metal not listed': 'The clause has no figure for the metal of {at}.',
-  ask: 'Ask the [authority] whether {at} {at?is:are} accepted.',
-  enough: '{at} is thick enough.',
-  small: '{at} is thinner than the clause asks.',
-} as const;
+import { sizeSentences } from './size-sentences.ts';
 
 const measureBend = 'Look at each bend of {at} and type `bends:` with angle and radius.';
 
@@ -21,7 +10,7 @@ export const conductors = {
     why: 'A bond between [electrode]s shares the current of a strike and of a fault; a thin one melts or breaks.',
     met: '{=6 AWG} copper or more. No length limit is given.',
     remedy: 'Replace {at} with {=6 AWG} copper or more.',
-    because: size,
+    because: sizeSentences,
   },
   'mast-ground-size': {
     title:
@@ -30,7 +19,7 @@ export const conductors = {
     why: 'This is a minimum for static and contact, not a lightning conductor: {=10 AWG} melts at the lowest protection level when it is the only way.',
     met: 'The least section of its metal, or more.',
     remedy: 'Replace {at} with at least {=10 AWG} copper; better {=6 AWG} or a strap.',
-    because: size,
+    because: sizeSentences,
   },
   'antenna-earthing-size-iec': {
     title: 'The [electrode conductor] of an antenna is at least 16 mm² copper (25 mm² aluminium, 50 mm² steel)',
@@ -39,7 +28,7 @@ export const conductors = {
     met: 'The least section of its metal. On the face of a building, well below the edge of the roof and close to the wall, none is asked.',
     remedy: 'Replace {at} with at least 16 mm² copper.',
     because: {
-      ...size,
+      ...sizeSentences,
       'on facade':
         '{at} {at?is:are} thinner than asked, and {at?leads:lead} from the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no such conductor is asked, only the bond of shield and metal ({=4 mm2}).',
       'measure facade':
@@ -52,7 +41,7 @@ export const conductors = {
     why: 'A main bond carries fault current; local supplies may ask for more.',
     met: 'The least section of its metal; multiple-earth supplies ask for at least 10 mm².',
     remedy: 'Have a [electrician] replace {at} with the section that the supply asks for.',
-    because: size,
+    because: sizeSentences,
   },
   'bend-radius': {
     title: 'Bends of a lightning path have a radius of at least {=0.2 m}',

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+const site = (kind: string, lead: string, tie = '6 AWG copper', region = 'us') =>
+  `site: {name: Telephone, region: ${region}, units: ft, service: panel}
+electrodes: {R: {kind: rod}, S: {kind: rod}}
+arresters: {block: {kind: ${kind}}}
+equipment: {panel: {kind: service panel}}
+conductors:
+  gec: {from: panel, to: S, wire: 6 AWG copper}
+  lead: {from: block, to: R, wire: ${lead}}
+  tie: {from: R, to: S, wire: ${tie}}
+`;
+
+/** NFPA 70 800.100(A)(3): 14 AWG at least (second-hand). */
+describe('communications-conductor-size', () => {
+  const rule = 'communications-conductor-size';
+
+  it('asks 14 AWG copper, typed in both ways', () => {
+    expect(verdictsOf(rule, site('telephone protector', '14 AWG copper'))).toEqual(['met lead: enough']);
+    expect(verdictsOf(rule, site('telephone protector', '2.08 mm2 copper'))).toEqual(['met lead: enough']);
+    expect(verdictsOf(rule, site('telephone protector', '2.0 mm2 copper'))).toEqual(['not met lead: small']);
+    expect(verdictsOf(rule, site('telephone protector', 'unknown'))).toEqual(['cannot tell lead: size unknown']);
+  });
+
+  it('does not judge an antenna’s arrester, whose clause asks 10 AWG; that clause leaves telephones alone', () => {
+    expect(findingsOf(rule, site('gas tube', '14 AWG copper')).outcome).toBe('not applicable');
+    expect(verdictsOf('mast-ground-size', site('gas tube', '14 AWG copper'))).toEqual(['not met lead: small']);
+    expect(verdictsOf('mast-ground-size', site('telephone protector', '14 AWG copper'))).toEqual([]);
+  });
+
+  it('a protector of a cable from the street is of communications, that of a dish on the roof is not', () => {
+    const cable = (path: string) =>
+      `${site('data protector', '14 AWG copper')}lines: {net: {kind: network, path: ${path}}}\n`;
+    expect(verdictsOf(rule, cable('[street, block, unknown]'))).toEqual(['met lead: enough']);
+    expect(verdictsOf(rule, cable('[unknown, block, unknown]'))).toEqual([]);
+  });
+});
+
+/** NFPA 70 800.100(D), 820.100(D) before 2020: 6 AWG (second-hand). */
+describe('comms-electrode-bond-size', () => {
+  const rule = 'comms-electrode-bond-size';
+
+  it('asks 6 AWG copper of the tie, and antenna-electrode-bond-size does not ask again', () => {
+    expect(verdictsOf(rule, site('telephone protector', '10 AWG copper'))).toEqual(['met tie: enough']);
+    const thin = site('telephone protector', '10 AWG copper', '13.2 mm2 copper');
+    expect(verdictsOf(rule, thin)).toEqual(['not met tie: small']);
+    expect(verdictsOf('antenna-electrode-bond-size', thin)).toEqual([]);
+    expect(verdictsOf(rule, site('telephone protector', '10 AWG copper', 'unknown'))).toEqual([
+      'cannot tell tie: size unknown',
+    ]);
+  });
+
+  it('leaves the tie of an antenna’s electrode to its own clause', () => {
+    const thin = site('gas tube', '10 AWG copper', '8 AWG copper');
+    expect(findingsOf(rule, thin).outcome).toBe('not applicable');
+    expect(verdictsOf('antenna-electrode-bond-size', thin)).toEqual(['not met tie: small']);
+  });
+
+  it('is asked in the United States', () => {
+    expect(findingsOf(rule, site('telephone protector', '10 AWG copper', '8 AWG copper', 'iec')).outcome).toBe(
+      'not applicable',
+    );
+  });
+});
