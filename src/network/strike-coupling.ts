@@ -4,6 +4,7 @@ import { type Peak, peakOf } from '../surge/peak-of.ts';
 import { currentFigure, overTime } from '../surge/surge-figure.ts';
 import { metalWay } from './metal-way.ts';
 import type { StrikeRun } from './strike-of.ts';
+import type { StrikePair } from './strike-pairs.ts';
 
 /** Radius of the line that lies between the two, metres. */
 const cableM = 5e-3;
@@ -12,20 +13,22 @@ const leastApartM = 0.1;
 
 /**
  * Volts that the currents of all other metal, and of the lightning itself, induce around the loop of a line that lies straight
- * between two parts and the shortest metal between them. What the metal of the loop makes by its own current is not in it.
- * null: a place is not known, or no metal joins the two.
+ * between two parts and the shortest metal between them. What that metal, or the line's own shield, makes by its own current is
+ * not in it. null: a place is not known, or nothing but the line joins the two.
  */
-export function strikeCoupling([a, b]: readonly [string, string], { network, run, places }: StrikeRun): Peak | null {
+export function strikeCoupling(
+  { a, b, by }: Pick<StrikePair, 'a' | 'b' | 'by'>,
+  { network, run, places }: StrikeRun,
+): Peak | null {
   const [first, second] = [places.nodeOf(a), places.nodeOf(b)];
   const [from, to] = [places.placeOf(a), places.placeOf(b)];
   if (first === null || second === null || from === null || to === null) return null;
   if (Math.hypot(from[0] - to[0], from[1] - to[1], from[2] - to[2]) < leastApartM) return null;
   const { surge, branches, pieces, branchOfPiece, points } = network;
-  const metal = surge.branches.map((branch, i) => ({
-    from: branch.from,
-    to: branch.to,
-    lengthM: branches[i]!.lengthM,
-  }));
+  const isOfLine = (branch: number) => branches[branch]!.part === by;
+  const metal = surge.branches.map(({ from: start, to: end }, i) => {
+    return { from: start, to: end, lengthM: isOfLine(i) ? Number.POSITIVE_INFINITY : branches[i]!.lengthM };
+  });
   const way = metalWay(surge.nodeCount, metal, first, second);
   if (way === null) return null;
   const count = branches.length;
@@ -39,6 +42,7 @@ export function strikeCoupling([a, b]: readonly [string, string], { network, run
     weights[branchOfPiece[i]!] = weights[branchOfPiece[i]!]! - henry;
   });
   for (const own of way.branches) weights[own] = 0;
+  for (let branch = 0; branch < count; branch++) if (isOfLine(branch)) weights[branch] = 0;
   const { channelH } = run.source;
   const alongWay = way.branches.reduce((sum, own, i) => sum + way.signs[i]! * (channelH?.[own] ?? 0), 0);
   const strokeSlope = alongWay - (places.channel === null ? 0 : mutualInductance(line, places.channel));

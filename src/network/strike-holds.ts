@@ -4,13 +4,14 @@ import { strikeCoupling } from './strike-coupling.ts';
 import { type StrikeGap, strikeGaps } from './strike-gaps.ts';
 import { type StrikeLead, strikeLeads } from './strike-leads.ts';
 import type { StrikeRun } from './strike-of.ts';
+import type { StrikePair } from './strike-pairs.ts';
 
 /** What rules ask of a strike beside what is printed: each is worked out when it is asked for. */
 export interface StrikeHolds {
   readonly leads: readonly StrikeLead[];
   readonly gaps: readonly StrikeGap[];
   /** Volts that other currents induce around the loop of a straight line between two parts and the metal between them. */
-  readonly coupling: (ends: readonly [string, string]) => Peak | null;
+  readonly coupling: (pair: Pick<StrikePair, 'a' | 'b' | 'by'>) => Peak | null;
 }
 
 export function strikeHolds(
@@ -20,7 +21,7 @@ export function strikeHolds(
   return {
     leads: () => strikeLeads(bonded.site, run),
     gaps: () => strikeGaps(bonded, run),
-    coupling: () => (ends) => strikeCoupling(ends, run),
+    coupling: () => (pair) => strikeCoupling(pair, run),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Site } from '../site/site.ts';
 import { type Peak, peakOf } from '../surge/peak-of.ts';
 import { figureDifference, overTime, potentialFigure } from '../surge/surge-figure.ts';
-import { metalWay } from './metal-way.ts';
+import { metalDistance } from './metal-distance.ts';
 import type { StrikeRun } from './strike-of.ts';
 
 /** The way of an entry panel into the soil, and the volts along it. */
@@ -21,12 +21,10 @@ export function strikeLeads({ bars }: Site, { network, run, places }: StrikeRun)
   return bars.flatMap(({ id, kind, present }) => {
     const node = kind === 'entry panel' && present === 'yes' ? places.nodeOf(id) : null;
     if (node === null) return [];
-    const ways = surge.earth.nodes.flatMap((end, i) => {
-      const way = metalWay(surge.nodeCount, metal, node, end);
-      return way === null ? [] : [{ end, into: points[i]!.part, lengthM: way.lengthM }];
-    });
-    const [best] = ways.sort((a, b) => a.lengthM - b.lengthM || (a.into < b.into ? -1 : 1));
-    if (best === undefined) return [];
+    const distanceM = metalDistance(surge.nodeCount, metal, node);
+    const ends = surge.earth.nodes.map((end, i) => ({ end, into: points[i]!.part, lengthM: distanceM[end]! }));
+    const [best] = ends.sort((a, b) => a.lengthM - b.lengthM || (a.into < b.into ? -1 : 1));
+    if (best === undefined || best.lengthM === Number.POSITIVE_INFINITY) return [];
     const volts = figureDifference(potentialFigure(run, node), potentialFigure(run, best.end));
     return [{ bar: id, into: best.into, lengthM: best.lengthM, peak: peakOf(run.wave.timesS, overTime(run, volts)) }];
   });

@@ -1,9 +1,8 @@
 import type { Facts } from '../../facts/facts.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-
-/** What the insulation of usual household kit stands as an impulse: overvoltage category II at 230/400 V. */
-const withstandV = 2500;
+import { canJudgePairs, judgedBoxes, judgedPairs, withstandV } from './judged-pairs.ts';
+import { strikeDoubt } from './strike-doubt.ts';
 
 export const boxesHeldTogether = rule({
   id: 'boxes-held-together',
@@ -19,68 +18,21 @@ export const boxesHeldTogether = rule({
   needs: ['sections', 'site', 'strike'],
   check(facts) {
     const { site, sections } = facts;
-    const canStrike = site.supports.length + site.antennas.length > 0;
-    // a strike is worked out only where there is something to strike and something to hold together
-    if (!canStrike || site.equipment.length + site.bars.length < 2) return nothingThere({ sections }, 'equipment');
-    return ofStrike(facts.strike, facts);
+    if (!canJudgePairs(site)) return nothingThere({ sections }, 'equipment');
+    const { strike } = facts;
+    if (strike.refused !== null) return strikeDoubt({ strike, site, sections })!;
+    const asked = judgedPairs(strike, site);
+    if (asked.length === 0) return nothingThere({ sections }, 'equipment');
+    const doubts = strikeDoubt({ strike, site, sections });
+    if (doubts !== null) return doubts;
+    return folded(
+      [...asked].sort((x, y) => volts(y) - volts(x)),
+      new Set(judgedBoxes(site)),
+    );
   },
 });
 
-type Strike = Facts['strike'];
-type Difference = Strike['differences'][number];
-
-function ofStrike(strike: Strike, { site, sections }: Pick<Facts, 'site' | 'sections'>): readonly Verdict[] {
-  if (strike.refused !== null) return ofRefused(strike.refused, sections);
-  const isSignal = (line: string | null) => site.lines.find((l) => l.id === line)?.kind !== 'mains';
-  const supports = new Set(site.supports.map((support) => support.id));
-  // what stands on a support goes up with it: no bar holds it to the house
-  const boxes = site.equipment.filter((e) => !supports.has(e.on?.part ?? '')).map((e) => e.id);
-  const touched = new Set([...boxes, ...site.bars.map((bar) => bar.id)]);
-  const asked = strike.differences.filter(
-    ({ pair: { a, b, why, by } }) =>
-      touched.has(a) && touched.has(b) && (why === 'reach' || (why === 'line' && isSignal(by))),
-  );
-  if (asked.length === 0) return nothingThere({ sections }, 'equipment');
-  const guessed = guessedParts(strike, site.lines);
-  if (guessed.length > 0) return [{ ...doubt('metal guessed', 'measure it'), at: guessed }];
-  return folded(
-    [...asked].sort((x, y) => volts(y) - volts(x)),
-    new Set(boxes),
-  );
-}
-
-function ofRefused(refused: NonNullable<Strike['refused']>, sections: Facts['sections']): readonly Verdict[] {
-  if (refused.reason === 'nothing to strike') return nothingThere({ sections }, 'equipment');
-  if (refused.reason === 'no soil') return [doubt('no soil', 'type soil')];
-  if (refused.reason === 'too large') return [doubt('too large', 'ask strike')];
-  return [{ ...doubt('no figures', 'ask strike'), at: [...refused.parts].sort() }];
-}
-
-type Reason = 'no soil' | 'too large' | 'no figures' | 'metal guessed';
-type Settle = 'type soil' | 'ask strike' | 'measure it';
-
-function doubt(because: Reason, settle: Settle) {
-  return {
-    is: 'cannot tell',
-    at: [] as readonly string[],
-    because: { key: because },
-    settle: { key: settle },
-  } as const;
-}
-
-/**
- * Parts of which a length or a height had to be taken, or of which nobody knows whether they tie: wires, and lines of the
- * house. What comes in from the street, and pipes, change where the current goes, not what holds two boxes.
- */
-function guessedParts({ taken }: Strike, lines: Facts['site']['lines']): readonly string[] {
-  if (taken === null) return [];
-  const inside = new Set(lines.filter((l) => !l.path.some((stop) => stop.is === 'street')).map((l) => l.id));
-  const ties = taken.perhaps.flatMap((path) => {
-    const [section, id] = path.split('.') as [string, string | undefined];
-    return id !== undefined && (section === 'conductors' || inside.has(id)) ? [id] : [];
-  });
-  return [...new Set([...taken.lengths.flatMap((l) => l.parts), ...taken.heights, ...ties])].sort();
-}
+type Difference = Facts['strike']['differences'][number];
 
 function volts({ peak }: Difference): number {
   return Math.abs(peak.value);
