@@ -45,13 +45,16 @@ interface DownWay {
  */
 export function sideFlashes(run: BondingRun, branches: readonly StrikeBranch[]): readonly SideFlash[] {
   const { site } = run;
+  const { groupOf } = run.bonding;
   const ways = downWays(site, branches);
   const metals = [...site.metalwork.filter((m) => m.present !== 'no' && m.buried !== 'yes'), ...standing(site)];
   const tied = directTies(site);
   const rows = metals.flatMap((metal): readonly SideFlash[] => {
     const beside = ways.filter(({ id }) => id !== metal.id && !tied.has(`${id} ${metal.id}`) && !isOn(metal, id));
+    const isBonded = beside.some(({ id }) => groupOf.get(id) === groupOf.get(metal.id));
     const known = beside.flatMap((way) => flashOf(run, way, metal) ?? []);
-    const isLost = known.length === 0 && beside.length > 0 && metal.section === 'metalwork';
+    const isLost =
+      known.length === 0 && beside.length > 0 && metal.section === 'metalwork' && !isBonded && !isPlaced(metal);
     return isLost ? [{ ...nothingKnown, metal: metal.id }] : known;
   });
   return rows.sort((a, b) => rank(a) - rank(b) || order(keyOf(a), keyOf(b)));
@@ -129,13 +132,16 @@ function isSame(a: Position, b: Position): boolean {
 
 const sameM = 0.01;
 
-/** `way metal` of each pair that a conductor joins without anything between. */
-function directTies({ conductors }: Site): ReadonlySet<string> {
+/** `way metal` of each pair that a conductor joins without anything between, or of which one stops at the other. */
+function directTies({ conductors, lines }: Site): ReadonlySet<string> {
   const pairs = conductors.flatMap(({ id, from, to, passes }) => {
     const parts = [from.part, to.part, ...passes.map((p) => p.at.part)].filter((p): p is string => p !== null);
     return parts.flatMap((a) => [`${id} ${a}`, ...parts.map((b) => `${a} ${b}`)]);
   });
-  return new Set(pairs);
+  const stops = lines.flatMap(({ id, path }) =>
+    path.flatMap((stop) => (stop.is === 'part' || stop.is === 'bond' ? [`${id} ${stop.at.part}`] : [])),
+  );
+  return new Set([...pairs, ...stops]);
 }
 
 /** null: how far they are apart is not known, or so far that nothing is asked. */
@@ -184,10 +190,27 @@ function levelClaimed({ header }: Site): string | null {
 }
 
 function betweenOf({ metal: { index } }: BondingRun, way: string, metal: string): SideFlash['between'] {
-  const [a, b] = [whereOf(index, way), whereOf(index, metal)];
+  const where = (id: string) => {
+    const part = index.parts.get(id);
+    const isOutside = part !== undefined && (part.section === 'supports' || outdoors.has(part.kind));
+    return whereOf(index, id) ?? (isOutside ? 'outside' : null);
+  };
+  const [a, b] = [where(way), where(metal)];
   if (a === null || b === null) return 'unknown';
   return a === b ? 'air' : 'solid';
 }
+
+/** Kinds of metalwork that stand outside unless somebody says otherwise. */
+const outdoors: ReadonlySet<string> = new Set([
+  'fence',
+  'gutter',
+  'siding',
+  'railing',
+  'roof sheet',
+  'solar array',
+  'pool',
+  'service mast',
+]);
 
 interface PlaceBeside {
   readonly distanceM: Interval;
@@ -195,7 +218,7 @@ interface PlaceBeside {
   readonly heightTaken: boolean;
 }
 
-/** Kinds that lie at the height at which they are typed; of others a height of 0 is one that nobody typed. */
+/** Kinds that stand on the ground; of others a height of 0 is one that nobody typed. */
 const onGround: ReadonlySet<string> = new Set(['gas pipe', 'water pipe', 'fence', 'railing', 'pool', 'property line']);
 
 /** A typed distance wins over places. */
@@ -203,13 +226,23 @@ function placeBeside(site: Site, way: DownWay, metal: Beside): PlaceBeside | nul
   const top = way.points[0]!;
   const wholeM = wayLengthM(way.points) + Math.max(0, way.points.at(-1)![2]);
   const typed = typedDistance(site, way.id, metal);
-  if (typed !== null) return { distanceM: typed, lengthM: wholeM, heightTaken: true };
+  const isLow = metal.section === 'metalwork' && onGround.has(metal.kind);
+  const lowM = metal.section === 'metalwork' ? ((metal.sizeM === null ? null : middle(metal.sizeM)) ?? usualLowM) : 0;
+  if (typed !== null) return { distanceM: typed, lengthM: isLow ? Math.min(wholeM, lowM) : wholeM, heightTaken: true };
   const route = routeOf(metal);
   if (route.length === 0) return null;
-  const isFlat = metal.section === 'metalwork' && !onGround.has(metal.kind) && route.every(([, , up]) => up === 0);
+  const isFlat = metal.section === 'metalwork' && route.every(([, , up]) => up === 0);
   // metal of unknown height is tried at that of the top: the most that can be asked
-  const nearest = nearestOfWays(way.points, isFlat ? route.map((p): Position => [p[0], p[1], top[2]]) : route);
+  const upM = isLow ? Math.min(top[2], lowM) : top[2];
+  const nearest = nearestOfWays(way.points, isFlat ? route.map((p): Position => [p[0], p[1], upM]) : route);
   return { distanceM: exact(nearest.distanceM), lengthM: downFrom(way.points, nearest), heightTaken: isFlat };
+}
+
+/** What stands on the ground is taken to be so high. Ours. */
+const usualLowM = 2.5;
+
+function isPlaced(metal: Beside): boolean {
+  return routeOf(metal).length > 0;
 }
 
 function downFrom(points: readonly Position[], { index, at }: SidePoint): number {

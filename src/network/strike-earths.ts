@@ -5,7 +5,9 @@ import { ionisedEffectiveLength } from '../surge/effective-reach.ts';
 import { type Interval, middle } from '../units/interval.ts';
 import type { Ground } from './ground.ts';
 import { metalDistance } from './metal-distance.ts';
+import { routeWay } from './site-ways.ts';
 import type { StrikeNetwork } from './strike-network.ts';
+import { wayLengthM } from './strike-ways.ts';
 
 /** An electrode, or a bare wire in the soil, in a strike: how much of its length counts, and what it has to it. */
 export interface StrikeEarth {
@@ -54,7 +56,7 @@ export function strikeEarths(
     const depthM = electrode === undefined ? usualM : depthOf(electrode);
     const resistivityOhmM = { low: resistivityAt(low, depthM), high: resistivityAt(high, depthM) };
     const aloneOhm = ground.aloneOf(part)?.ohm ?? null;
-    const armM = armOf(network, part) ?? likely(electrode?.lengthM ?? null);
+    const armM = electrode !== undefined && !isLine(electrode) ? null : (armOf(network, part) ?? wholeM(electrode));
     const front = (ohmM: number) => effectiveLength(ohmM, ask.frontS);
     const effectiveM = ordered(front(resistivityOhmM.low), front(resistivityOhmM.high));
     const broken = (ohmM: number) => ionisedEffectiveLength(ohmM, ask.frontS, Math.max(leastA, Math.abs(peak.value)));
@@ -84,6 +86,18 @@ export function strikeEarths(
 const leastShare = 0.01;
 /** Depth of a wire that nobody typed. Ours. */
 const usualM = 0.5;
+
+/** Rods and wires: what the formulas are for. */
+function isLine({ kind }: Electrode): boolean {
+  return ['rod', 'rods', 'drilled rod', 'buried wire', 'radial', 'ring', 'pipe', 'strap on rock'].includes(kind);
+}
+
+/** One that is one piece to the network: as if fed at its end. */
+function wholeM(electrode: Electrode | undefined): number | null {
+  if (electrode === undefined) return null;
+  const route = routeWay(electrode.route, electrode.closed === 'yes');
+  return likely(electrode.lengthM) ?? (route.length < 2 ? null : wayLengthM(route));
+}
 
 /** Of its middle. */
 function depthOf({ kind, topM, lengthM, depthM }: Electrode): number {
@@ -133,5 +147,7 @@ function armOf({ surge, branches }: StrikeNetwork, part: string): number | null 
   const metal = own.map((i) => ({ ...surge.branches[i]!, lengthM: branches[i]!.lengthM }));
   const entries = [...met].map((to) => ({ from: entry, to, lengthM: 0 }));
   const distanceM = metalDistance(surge.nodeCount + 1, [...metal, ...entries], entry);
-  return Math.max(...[...nodes].map((node) => distanceM[node]!).filter(Number.isFinite));
+  // the farthest point of a stretch lies between its ends where current comes to both
+  const farthest = metal.map(({ from, to, lengthM }) => (distanceM[from]! + distanceM[to]! + lengthM) / 2);
+  return Math.max(...farthest.filter(Number.isFinite));
 }

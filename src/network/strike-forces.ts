@@ -1,5 +1,6 @@
 import type { Conductor, Position, Site } from '../site/site.ts';
 import { bendForce, parallelForce } from '../surge/conductor-force.ts';
+import { levelFigures } from '../surge/stroke-levels.ts';
 import { middle } from '../units/interval.ts';
 import type { StrikeBranch } from './strike-branches.ts';
 import type { StrikeNetwork } from './strike-network.ts';
@@ -10,20 +11,24 @@ export interface StrikeForce {
   readonly part: string;
   /** The run beside it; null: a bend. */
   readonly beside: string | null;
-  /** Pulling together or apart, or straightening; always positive. */
+  /** Pulling together or apart, or straightening; always positive. Of runs side by side, on each metre. */
   readonly forceN: number;
+  /** The same with these shares of the greatest stroke of protection level I. */
+  readonly atLevelIN: number;
   readonly attracts: boolean;
   readonly peakA: number;
   readonly besideA: number | null;
   /** Along which they lie side by side, and how far apart; of a bend: of its longer arm, null. */
   readonly lengthM: number;
   readonly apartM: number | null;
+  /** Nobody typed how far: two cable diameters were taken. */
+  readonly apartTaken: boolean;
   /** By how much a bend turns, degrees; null: no bend. */
   readonly turnsDeg: number | null;
 }
 
-/** Less than this moves no wire that a usual clip or a guy's clamp holds, newton: the weight of some ten kilograms. Ours. */
-export const leastForceN = 100;
+/** Less than this moves no wire that usual clips hold, newton (on each metre of a run): the weight of some fifty kilograms. Ours. */
+export const leastForceN = 500;
 
 /** A piece of a branch with the peak that it carries. */
 interface Carrying {
@@ -35,12 +40,13 @@ interface Carrying {
 }
 
 /**
- * Forces of `leastForceN` and more: between runs side by side (nearly parallel, nearer than a metre), and across the corners of
+ * Forces of `leastForceN` and more, in this stroke or with the same shares at level I: between runs side by side (nearly parallel, nearer than a metre), and across the corners of
  * bends. At the peak of each current, as if all came at once: the high side. `peakOf`: of a branch by its index, with its sign.
  */
 export function strikeForces(
   site: Site,
-  { branches, pieces, branchOfPiece }: Pick<StrikeNetwork, 'branches' | 'pieces' | 'branchOfPiece'>,
+  { branches, pieces, branchOfPiece, laidApart }: ForceNetwork,
+  strokeA: number,
   peakOf: (branch: number) => number,
 ): readonly StrikeForce[] {
   const peaks = branches.map((_, i) => peakOf(i));
@@ -54,13 +60,26 @@ export function strikeForces(
   const typed = site.conductors.flatMap((c) =>
     routed.has(c.id) ? [] : typedBends(c, greatestOf(c.id, branches, peaks), branches),
   );
-  return [...summed(pairsOf(carrying)), ...largestEach([...corners, ...typed])]
-    .filter(({ forceN }) => forceN >= leastForceN)
+  const wires = new Set(site.conductors.filter((c) => c.along === null).map((c) => c.id));
+  const taken = new Set(laidApart);
+  // wires that only the drawing lays on top of each other are held by nothing there
+  const pairs = pairsOf(carrying).flatMap((pair) => {
+    const apartTaken = pair.apartM! < bundleM && [pair.part, pair.beside!].some((part) => taken.has(part));
+    return apartTaken && wires.has(pair.part) && wires.has(pair.beside!) ? [] : [{ ...pair, apartTaken }];
+  });
+  const times = (levelFigures('I')!.firstPositiveA / strokeA) ** 2;
+  return largestEach([...pairs, ...corners, ...typed])
+    .map((force) => ({ ...force, atLevelIN: force.forceN * times }))
+    .filter(({ forceN, atLevelIN }) => Math.max(forceN, atLevelIN) >= leastForceN)
     .sort((a, b) => b.forceN - a.forceN || (keyOf(a) < keyOf(b) ? -1 : 1));
 }
 
-/** A current of less pushes nothing: two of them a radius apart stay below the limit. Ours. */
-const leastA = 1000;
+type ForceNetwork = Pick<StrikeNetwork, 'branches' | 'pieces' | 'branchOfPiece' | 'laidApart'>;
+
+/** A current of less pushes nothing worth a word. Ours. */
+const leastA = 300;
+/** Farther apart nobody has bundled two. */
+const bundleM = 0.1;
 const nearM = 1;
 /** Cosine of 10 degrees. */
 const alikeCosine = 0.985;
@@ -94,12 +113,14 @@ function sideBySide(a: Carrying, b: Carrying): StrikeForce | null {
     kind: 'parallel',
     part: one.part,
     beside: two.part,
-    forceN: Math.abs(force),
+    forceN: Math.abs(force) / lengthM,
+    atLevelIN: 0,
     attracts: force > 0,
     peakA: Math.abs(one.peakA),
     besideA: Math.abs(two.peakA),
     lengthM,
     apartM,
+    apartTaken: false,
     turnsDeg: null,
   };
 }
@@ -144,11 +165,13 @@ function bendOf(part: string, peakA: number, turnRad: number, lengthM: number, s
     part,
     beside: null,
     forceN,
+    atLevelIN: 0,
     attracts: false,
     peakA: Math.abs(peakA),
     besideA: null,
     lengthM,
     apartM: null,
+    apartTaken: false,
     turnsDeg,
   };
 }
@@ -163,27 +186,15 @@ function greatestOf(part: string, branches: readonly StrikeBranch[], peaks: read
   );
 }
 
-/** The stretches of two parts taken together, in the stead of the one with the greatest force. */
-function summed(pairs: readonly StrikeForce[]): readonly StrikeForce[] {
-  const all = new Map<string, StrikeForce>();
-  for (const pair of pairs) {
-    const key = [pair.part, pair.beside].sort().join(' ');
-    const held = all.get(key);
-    const main = held === undefined || held.forceN < pair.forceN ? pair : held;
-    const forceN = pair.forceN + (held?.forceN ?? 0);
-    all.set(key, { ...main, forceN, lengthM: pair.lengthM + (held?.lengthM ?? 0) });
+/** Of one part's bends, or of two parts side by side, only the strongest. */
+function largestEach(all: readonly StrikeForce[]): readonly StrikeForce[] {
+  const strongest = new Map<string, StrikeForce>();
+  for (const force of all) {
+    const key = [force.part, force.beside ?? ''].sort().join(' ');
+    const held = strongest.get(key);
+    if (held === undefined || held.forceN < force.forceN) strongest.set(key, force);
   }
-  return [...all.values()];
-}
-
-/** Of the bends of one part only the strongest. */
-function largestEach(bends: readonly StrikeForce[]): readonly StrikeForce[] {
-  const byPart = new Map<string, StrikeForce>();
-  for (const bend of bends) {
-    const held = byPart.get(bend.part);
-    if (held === undefined || held.forceN < bend.forceN) byPart.set(bend.part, bend);
-  }
-  return [...byPart.values()];
+  return [...strongest.values()];
 }
 
 function keyOf({ part, beside }: StrikeForce): string {

@@ -34,7 +34,7 @@ export function strikeMeaning(
     return peakOf(run.wave.timesS, overTime(run, currentFigure(run, weights)));
   };
   return {
-    forces: () => strikeForces(bonded.site, network, (branch) => branchPeak(branch).value),
+    forces: () => strikeForces(bonded.site, network, figures.peakA, (branch) => branchPeak(branch).value),
     sideFlashes: () => sideFlashes(bonded, branches),
     margins: () => arresterMargins(bonded.site),
     earths: () =>

@@ -3,6 +3,7 @@ import type { Study } from '../study/study.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, paragraph, type Section, subheading } from './block.ts';
 import { figure, type PageContext, partName, sayIn } from './page-context.ts';
+import { besideBlocks } from './strike-beside.ts';
 import { currentBlocks } from './strike-currents.ts';
 import { differenceBlocks, worstBlocks } from './strike-differences.ts';
 import { failureBlocks } from './strike-failures.ts';
@@ -46,6 +47,7 @@ function strikeBlocks(view: StrikeView, shared: readonly string[]): readonly Blo
     ...currentBlocks(view),
     ...heatBlocks(view),
     ...jointBlocks(view),
+    ...besideBlocks(view),
     ...failureBlocks(view),
     ...timeBlocks(view),
     ...assumedBlocks(view, shared),

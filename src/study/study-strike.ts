@@ -4,6 +4,7 @@
  * corona. A figure that rests on the soil is a range.
  */
 import type { Bounded } from './study-earth.ts';
+import type { StudyStrikeMeaning } from './study-strike-meaning.ts';
 
 /** The current that was put in. */
 export interface StudyStroke {
@@ -122,7 +123,7 @@ export interface StudyStrikeFailure {
   readonly worst: { readonly a: string; readonly b: string; readonly beforeV: number; readonly afterV: number } | null;
 }
 
-export interface StudyStrike {
+export interface StudyStrike extends StudyStrikeMeaning {
   /** Where it strikes, as the owner would type it. */
   readonly at: string;
   /** null where it could not be worked out; `refused` says why. */

@@ -95,6 +95,10 @@ export const handMadeStrike: StudyStrike = {
     { lost: 'c4', alike: [], separates: ['R2'], worst: null },
     { lost: 'feed', alike: [], separates: [], worst: { a: 'radio', b: 'entry', beforeV: 850, afterV: 860 } },
   ],
+  forces: [],
+  sideFlashes: [],
+  margins: [],
+  earths: [],
   traces: { timesS: [], potentialsV: [] },
   assumptions: ['Length of c9 taken as 20 ft (6.1 m): neither length nor place is known.'],
   solve: {
