@@ -24,21 +24,15 @@ function ofLine(on: LineOnMast): Verdict {
   const at = [on.line.id];
   const { bondsM, isOpen } = on;
   if (bondsM.length === 0 && !isOpen) return { is: 'not met', at, because: { key: 'neither' } };
-  const [top, base] = [atTop(on), atBase(on)];
+  const [top, base] = [atTop(on), anyOf(bondsM)];
   if (top === 'yes' && base === 'yes') return { is: 'met', at, because: { key: 'both' } };
   if (!isOpen && top === 'no') return { is: 'not met', at, because: { key: base === 'no' ? 'neither' : 'no top' } };
   if (!isOpen && base === 'no') return { is: 'not met', at, because: { key: 'no base' } };
   return { is: 'cannot tell', at, because: { key: 'heights unknown' }, settle: { key: 'look' } };
 }
 
-/** On a roof mast and a mast of less than 3 m one bond is at both. */
-function atTop({ antennaM, bondsM, mast }: LineOnMast) {
-  if (mast.part.kind === 'roof mast') return bondsM.length > 0 ? 'yes' : 'no';
+function atTop({ antennaM, bondsM }: LineOnMast) {
   return anyOf(bondsM.map((b) => (antennaM === null || b === null ? null : subtract(antennaM, b))));
-}
-
-function atBase({ bondsM, mast }: LineOnMast) {
-  return mast.part.kind === 'roof mast' ? (bondsM.length > 0 ? 'yes' : 'no') : anyOf(bondsM);
 }
 
 function anyOf(all: readonly (Interval | null)[]): 'yes' | 'no' | 'unknown' {

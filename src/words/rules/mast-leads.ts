@@ -41,7 +41,7 @@ export const mastLeads = {
     title: 'Shields are bonded to the mast at the antenna and at the foot',
     failTitle: 'The shield of {at} is not bonded to its mast at top and foot',
     why: 'Bonded at both ends, shield and mast share the current and stay at one voltage; bonded at neither, the line takes it into the house.',
-    met: 'One bond within {=3 m} of the antenna, and one within {=3 m} of the foot; on a roof mast, or a mast lower than that, one bond does.',
+    met: 'One bond within {=3 m} of the antenna, and one within {=3 m} of the foot; on a mast lower than that one bond does. Masts on roofs are left out.',
     remedy: 'Fit a bonding kit on {at} at the antenna, and one at the foot before it leaves the mast.',
     because: {
       none: 'No shielded line comes down a mast of metal.',

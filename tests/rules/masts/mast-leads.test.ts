@@ -106,8 +106,9 @@ describe('shield-bonded-top-and-base', () => {
     expect(verdictsOf(rule, bar.replace('t@12 ft', 't@30 ft'))).toEqual(['not met coax: no top']);
   });
 
-  it('asks one bond of a roof mast, and nothing of wood', () => {
-    expect(verdictsOf(rule, line('roof mast', 't@40 ft', '{bond: t@base}'))).toEqual(['met coax: both']);
+  it('asks one bond of a low mast, and nothing of a roof mast or of wood', () => {
+    expect(verdictsOf(rule, line('mast', 't@9 ft', '{bond: t@base}'))).toEqual(['met coax: both']);
+    expect(outcomeOf(rule, line('roof mast', 't@40 ft', '{plug: j1}'))).toBe('not applicable');
     expect(outcomeOf(rule, line('wood pole', 't@40 ft', '{bond: t@base}'))).toBe('not applicable');
     expect(outcomeOf(rule, head())).toBe('not looked at');
   });
