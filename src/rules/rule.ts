@@ -6,8 +6,8 @@ import type { RuleId } from './rule-ids.ts';
 
 export type Severity = 'hazard' | 'defect' | 'advice';
 export type Family = 'code' | 'strike' | 'practice';
-/** A code set asks in its region; 'practice' and 'ours' are asked everywhere. */
-export type CodeSet = 'us' | 'ca' | 'iec' | 'uk' | 'au' | 'any';
+/** A code set asks in its region, 'any' everywhere; 'own' is what an owner's standard asks, and stands in no record. */
+export type CodeSet = 'us' | 'ca' | 'iec' | 'uk' | 'au' | 'any' | 'own';
 
 export interface Clause {
   readonly document: string;

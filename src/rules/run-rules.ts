@@ -1,6 +1,7 @@
 import type { Facts } from '../facts/facts.ts';
 import type { SiteChange } from '../site/change.ts';
-import type { Agreement, Region } from '../site/site.ts';
+import type { Agreement, Region, SiteHeader } from '../site/site.ts';
+import type { OwnerStandard } from '../site/standard/owner-standard.ts';
 import type { Tool } from '../words/rule-words.ts';
 import type { Speech } from '../words/say.ts';
 import { askSets } from './ask-sets.ts';
@@ -11,6 +12,8 @@ import { findingOf } from './finding-of.ts';
 import { foldFindings } from './fold-findings.ts';
 import { rules } from './index.ts';
 import { orderFindings } from './order-findings.ts';
+import { type OwnRun, ownLimits } from './own/own-limits.ts';
+import { ownRules } from './own/own-rules.ts';
 import type { CodeSet, Measured, Rule, Severity } from './rule.ts';
 import { underCause } from './under-cause.ts';
 
@@ -60,6 +63,14 @@ export interface Condition {
   readonly basis: string;
 }
 
+/** What stands in small files beside the site's. */
+export interface Beside {
+  readonly standard?: OwnerStandard | null;
+  readonly agreed?: readonly Agreement[];
+}
+
+type OwnAsking = { readonly header: SiteHeader; readonly agreed: readonly Agreement[]; readonly speech: Speech };
+
 export interface RulesRun {
   readonly findings: readonly Finding[];
   readonly conditions: readonly Condition[];
@@ -74,26 +85,49 @@ export interface RulesRun {
  * becomes 'cannot tell' for that rule and is reported as our fault; the run goes on. Findings are in a total order
  * (order-findings.ts); those that one missing bond causes stand under one of them, each code set by itself.
  */
-export function runRules(facts: Facts, speech: Speech): RulesRun {
+export function runRules(facts: Facts, speech: Speech, beside: Beside = {}): RulesRun {
   const faults: Faults = [];
-  const { header } = facts;
+  const agreed = [...facts.header.agreed, ...(beside.agreed ?? [])];
+  const header = { ...facts.header, agreed };
   const asked = askSets(facts, faults);
   const [first] = siteSets(header);
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
   const found = asked.flatMap((a) =>
     a.verdicts.flatMap((v) => findingOf(a, v, { header, speech, prefix: prefixOf(a) })),
   );
-  const ordered = orderFindings(withParents(found), rules);
+  const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
+  const ordered = orderFindings([...withParents(found), ...own.findings], rules);
+  return {
+    findings: foldFindings(eachSet(ordered, siteSets(header), (one) => underCause(one, () => facts.bonding.groupOf))),
+    conditions: conditionsOf(asked, own, header, speech),
+    staleAgreements: agreed.filter((a) => !ordered.some((f) => answersTo(f, a))),
+    faults,
+  };
+}
+
+/** What the owner's standard asks, beside the code and never mixed with it. */
+function ownRun(
+  facts: Facts,
+  asked: readonly Asked[],
+  { standard, ...how }: OwnAsking & { readonly standard: OwnerStandard | null },
+): OwnRun {
+  if (standard === null) return { findings: [], conditions: [] };
+  const asRules = ownRules(asked, { standard, ...how });
+  const asLimits = ownLimits(facts, { standard, ...how });
+  return {
+    findings: [...asRules.findings, ...asLimits.findings],
+    conditions: [...asRules.conditions, ...asLimits.conditions],
+  };
+}
+
+/** In the order of the pack; the owner's own limits last. */
+function conditionsOf(asked: readonly Asked[], own: OwnRun, header: SiteHeader, speech: Speech): readonly Condition[] {
   const awake = new Set(asked.map((a) => a.rule.id));
   const asleep = rules.filter((r) => !awake.has(r.id)).map((r) => asleepCondition(r, speech));
   const order = new Map<string, number>(rules.map((r, i) => [r.id, i]));
-  const conditions = [...asked.map((a) => conditionOf(a, header, speech)), ...asleep];
-  return {
-    findings: foldFindings(eachSet(ordered, siteSets(header), (one) => underCause(one, () => facts.bonding.groupOf))),
-    conditions: conditions.sort((a, b) => order.get(a.rule)! - order.get(b.rule)!),
-    staleAgreements: header.agreed.filter((a) => !ordered.some((f) => answersTo(f, a))),
-    faults,
-  };
+  const place = (c: Condition) => order.get(c.rule) ?? rules.length;
+  const all = [...asked.map((a) => conditionOf(a, header, speech)), ...asleep, ...own.conditions];
+  return all.sort((a, b) => place(a) - place(b));
 }
 
 /** A parent that all sets share has no prefix. */

@@ -22,5 +22,6 @@ export function sayMeasured(m: Measured, speech: Speech) {
 }
 
 function plain(figure: Measured['value']): string {
-  return typeof figure === 'number' ? String(figure) : `${figure.low} to ${figure.high}`;
+  if (typeof figure === 'number') return String(figure);
+  return figure.low === figure.high ? String(figure.low) : `${figure.low} to ${figure.high}`;
 }

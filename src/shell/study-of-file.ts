@@ -1,6 +1,8 @@
+import type { Beside } from '../rules/run-rules.ts';
 import type { Site } from '../site/site.ts';
 import { runStudy } from '../study/run-study.ts';
 import type { Study } from '../study/study.ts';
+import { besideSite } from './beside-site.ts';
 import { exitCode, Stop } from './exit-code.ts';
 import { loadSite } from './load-site.ts';
 import { version } from './version.ts';
@@ -15,17 +17,18 @@ export interface StudyAsk {
 /** The study of a site file, in the state and with the date that were asked for. */
 export function studyOfFile(file: string, ask: StudyAsk): Study {
   const { site, checksum } = loadSite(file, ask.state ?? null);
-  return studyOfSite(site, checksum, ask);
+  return studyOfSite(site, checksum, ask, besideSite(site, file));
 }
 
 /** The same of a site that was read already; a rule that fails is our fault. */
-export function studyOfSite(site: Site, checksum: string, ask: StudyAsk): Study {
+export function studyOfSite(site: Site, checksum: string, ask: StudyAsk, beside: Beside = {}): Study {
   const state = ask.state ?? null;
   const { study, faults } = runStudy(site, {
     state,
     checksum,
     date: ask.date ?? null,
     version,
+    beside,
     detail: ask.detail ?? false,
   });
   if (faults.length === 0) return study;

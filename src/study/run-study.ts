@@ -1,12 +1,13 @@
 import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
-import { type RulesRun, runRules } from '../rules/run-rules.ts';
+import { type Beside, type RulesRun, runRules } from '../rules/run-rules.ts';
 import type { Site } from '../site/site.ts';
 import { lazily } from '../units/lazily.ts';
 import { once } from '../units/once.ts';
 import { type Speech, say } from '../words/say.ts';
 import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
+import { agreementsOf } from './agreements-of.ts';
 import { earthOf } from './earth-of.ts';
 import { guysOf } from './guys-of.ts';
 import { partsOf } from './parts-of.ts';
@@ -26,6 +27,8 @@ export interface StudyOptions {
   readonly checksum: string;
   /** Printed as the date of the study; null: what the file says. */
   readonly date: string | null;
+  /** What an owner asks beside the code, and findings agreed to in a file of their own. */
+  readonly beside?: Beside;
   /** Also what only a page shows: the earth in every season, curves, the potential of the surface. Default false. */
   readonly detail?: boolean;
 }
@@ -43,7 +46,7 @@ export interface StudyRun {
 export function runStudy(site: Site, options: StudyOptions): StudyRun {
   const speech = speechOf(site);
   const facts = factsOf(site, options.state, options.detail ?? false);
-  const run = runRules(facts, speech);
+  const run = runRules(facts, speech, options.beside);
   const head = once(() => headOf(facts, options));
   const study = lazily<Study>({
     format: () => studyFormat,
@@ -52,6 +55,8 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     state: () => head().state,
     states: () => head().states,
     codes: () => head().codes,
+    codeSets: () => setsOf(facts, options),
+    agreements: () => agreementsOf([...facts.header.agreed, ...(options.beside?.agreed ?? [])], run.staleAgreements),
     buildings: () => head().buildings,
     parts: () => partsOf(facts),
     guys: () => guysOf(facts.site),
@@ -76,10 +81,16 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     strikes: () => (options.detail === true ? strikesOf(facts, speech) : []),
     findings: () => run.findings,
     conditions: () => run.conditions,
-    verdict: () => verdictOf(run.findings, facts.bonding, speech),
+    verdict: () => verdictOf(run.findings, setsOf(facts, options), facts.bonding, speech),
     sources: () => sourcesOf(run, facts),
   });
   return { study, faults: run.faults };
+}
+
+/** Whose conditions were asked: the site's code sets, then the owner's own. */
+function setsOf({ header }: Facts, { beside }: StudyOptions): readonly string[] {
+  const sets: readonly string[] = header.codeSets ?? [header.region];
+  return beside?.standard == null ? sets : [...sets, 'own'];
 }
 
 /** The default strike; none where nothing is there that lightning could be taken to strike. */

@@ -4,20 +4,50 @@ import { type Speech, say, type Values } from '../words/say.ts';
 import { type StudyWord, studyWords } from '../words/study.ts';
 import type { Study } from './study.ts';
 
-/** Counts of what stands alone (folded findings are not counted again), three sentences, and the first three actions. */
-export function verdictOf(findings: readonly Finding[], bonding: Bonding, speech: Speech): Study['verdict'] {
-  const alone = findings.filter((f) => f.under === null);
+/**
+ * Counts of what stands alone (folded findings are not counted again) in the first of the site's sets, and of each where there
+ * are several; three sentences, and the first three actions.
+ */
+export function verdictOf(
+  findings: readonly Finding[],
+  sets: readonly string[],
+  bonding: Bonding,
+  speech: Speech,
+): Study['verdict'] {
+  const [first = ''] = sets;
+  const alone = findings.filter((f) => f.under === null && isOfSet(f, first, sets));
+  const counts = countsOf(alone);
+  const agreed = findings.filter((f) => f.agreed !== null && f.outcome !== 'met').length;
+  const bySet = sets.map((codeSet) => ({
+    codeSet,
+    ...countsOf(findings.filter((f) => f.under === null && isOfSet(f, codeSet, sets))),
+  }));
+  return {
+    ...counts,
+    agreed,
+    ...(sets.length > 1 ? { bySet } : {}),
+    text: sentences(counts, bonding, speech),
+    actions: actionsOf(alone, speech),
+  };
+}
+
+/** What a set asks: its own findings and those of all sets. The first takes what is no other's. */
+function isOfSet({ codeSet }: Finding, set: string, sets: readonly string[]): boolean {
+  if (codeSet === set) return true;
+  if (set === 'own') return false;
+  return codeSet === 'any' || (set === sets[0] && !sets.includes(codeSet));
+}
+
+function countsOf(alone: readonly Finding[]): Counts {
   const standing = alone.filter((f) => f.outcome === 'not met' && f.agreed === null);
   const count = (severity: Finding['severity']) => standing.filter((f) => f.severity === severity).length;
   const doubts = alone.filter((f) => f.outcome === 'cannot tell' && f.agreed === null);
-  const counts = {
+  return {
     hazards: count('hazard'),
     defects: count('defect'),
     advices: count('advice'),
     cannotTell: doubts.length,
   };
-  const agreed = findings.filter((f) => f.agreed !== null && f.outcome !== 'met').length;
-  return { ...counts, agreed, text: sentences(counts, bonding, speech), actions: actionsOf(alone, speech) };
 }
 
 type Counts = Pick<Study['verdict'], 'hazards' | 'defects' | 'advices' | 'cannotTell'>;

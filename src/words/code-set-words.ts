@@ -15,5 +15,6 @@ export const codeSetWords = {
   elsewhere: 'Asked in {sets} only.',
   sinceLater: 'Asked since edition {since} of {document}; edition {year} is adopted here.',
   sinceUnknown: 'Asked since edition {since} of {document}; which edition is adopted here was not said.',
+  ownLimit: 'Here the owner’s own limit decides for {at}.',
   fault: 'This condition could not be worked out because of an error of the program.',
 } as const;

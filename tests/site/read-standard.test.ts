@@ -33,7 +33,7 @@ rules:
     expect(metric!.severity).toBe('defect');
     expect(metric!.conditions).toMatchObject([
       { is: 'figure', field: 'wire', key: 'areaM2', sense: 'least', value: 35e-6 },
-      { is: 'figure', field: 'length', key: 'lengthM', sense: 'most', value: 0.1524 },
+      { is: 'figure', field: 'length', key: 'lengthM', sense: 'most', value: expect.closeTo(0.1524, 9) as number },
       { is: 'word', field: 'metal', words: ['copper', 'tinned copper'] },
     ]);
     expect(lugs!.conditions[1]).toMatchObject({ field: 'bolts', sense: 'least', value: 2 });

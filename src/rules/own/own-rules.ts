@@ -1,0 +1,61 @@
+import type { Agreement, SiteHeader } from '../../site/site.ts';
+import type { OwnerStandard, OwnRule } from '../../site/standard/owner-standard.ts';
+import { ownStandardWords as words } from '../../words/own-standard-words.ts';
+import { type Speech, say } from '../../words/say.ts';
+import type { Asked } from '../asked.ts';
+import { conditionOf } from '../condition-of.ts';
+import { findingOf } from '../finding-of.ts';
+import type { Measured, Verdict } from '../rule.ts';
+import { ownKey } from '../rule-sentence.ts';
+import type { Finding } from '../run-rules.ts';
+import { type OwnRun, ownBasis, ownSource } from './own-limits.ts';
+import { figureOutcome } from './own-outcome.ts';
+
+interface Asking {
+  readonly standard: OwnerStandard;
+  readonly agreed: readonly Agreement[];
+  readonly header: SiteHeader;
+  readonly speech: Speech;
+}
+
+/**
+ * Rules of the pack as the owner asks them: at the owner's limit where one is given, with the owner's severity, as findings
+ * of the owner's set. What the code says of the same place stands untouched beside them.
+ */
+export function ownRules(asked: readonly Asked[], asking: Asking): OwnRun {
+  const runs = asking.standard.rules.flatMap((own) => {
+    const found = asked.find((a) => a.rule.id === own.rule);
+    return found === undefined ? [] : [ofRule(own, found, asking)];
+  });
+  return { findings: runs.flatMap((r) => r.findings), conditions: runs.flatMap((r) => r.conditions) };
+}
+
+function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }: Asking): OwnRun {
+  const verdicts = asked.verdicts.map((v) => judged(v, own));
+  const severity = own.severity ?? asked.rule.severity;
+  const again: Asked = { ...asked, codeSet: 'own', family: 'practice', verdicts };
+  const heading = { header: { ...header, agreed }, speech, prefix: 'own/' };
+  const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech), severity };
+  const findings = verdicts
+    .flatMap((v) => findingOf(again, v, heading))
+    .map((f): Finding => ({ ...f, ...owned, under: null, untied: [], change: null, title: titleOf(f, standard, speech) }));
+  return { findings, conditions: [{ ...conditionOf(again, header, speech), ...owned }] };
+}
+
+function titleOf({ outcome, title }: Finding, { name }: OwnerStandard, speech: Speech): string {
+  return outcome === 'not met' ? say(words.ruleFailTitle, { title, standard: name }, speech) : title;
+}
+
+/** The verdict at the owner's limit; one that rests on no figure of the same kind stays as it is. */
+function judged(v: Verdict, { limit }: OwnRule): Verdict {
+  if (limit === null || v.is === 'not applicable' || v.is === 'not looked at') return v;
+  if (v.measured === undefined || v.measured.key !== limit.key) return v;
+  const measured: Measured = { ...v.measured, limit: limit.value, sense: limit.sense };
+  const value = typeof measured.value === 'number' ? { low: measured.value, high: measured.value } : measured.value;
+  const { at } = v;
+  const outcome = figureOutcome(value, limit);
+  if (outcome === v.is) return { ...v, measured };
+  const own = { key: ownKey };
+  if (outcome === 'cannot tell') return { is: outcome, at, because: own, settle: own, measured };
+  return { is: outcome, at, because: own, measured };
+}

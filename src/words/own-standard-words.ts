@@ -1,0 +1,20 @@
+/** Findings by an owner's own standard. `[idea]` and `{name}` as in say.ts. */
+export const ownStandardWords = {
+  title: '{limit}: as {standard} asks',
+  failTitle: '{at} {at?does:do} not meet {limit} of {standard}',
+  ruleFailTitle: '{title} (by {standard})',
+  met: '{at}: {figures}.',
+  notMet: '{at}: {figures}.',
+  cannotTell: '{at}: {field} is not known, and {limits} is asked.',
+  settle: 'Look at {at}, and type its `{field}:`.',
+  none: 'Nothing of this kind is in the file.',
+  remedy: 'Make {at} meet {limits}, or ask the owner of the standard for an exception in writing.',
+  basis: 'Asked by {standard}, which is the site owner’s own and no code{because}.',
+  because: ' ({text})',
+  word: '{field} {found}; {words} is asked',
+  figure: '{field} {figure}',
+  least: '{field} of at least {figure}',
+  most: '{field} of at most {figure}',
+  oneOf: '{field} {words}',
+  or: ' or ',
+} as const;
