@@ -32,7 +32,10 @@ export function foldedStrikeDoubt(asked: Asked): readonly Verdict[] | null {
   );
 }
 
-function doubt(because: string, settle: string, at: readonly string[]) {
+type Reason = 'no soil' | 'too large' | 'no figures' | 'metal guessed';
+type Settle = 'type soil' | 'ask strike' | 'measure it';
+
+function doubt(because: Reason, settle: Settle, at: readonly string[]) {
   return { is: 'cannot tell', at, because: { key: because }, settle: { key: settle } } as const;
 }
 

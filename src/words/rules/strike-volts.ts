@@ -42,7 +42,7 @@ export const strikeVolts = {
       small: 'What {at} come apart is not for the loop between line and bond.',
       couples: '{loopV} are induced round the loop of the line between {at} and {wayM} of metal.',
       'no places': 'How wide the loop of the line between {at} is, is not known.',
-      'type places': 'Type where {at} stand: `at: [east, north]`.',
+      'type places': 'Type where {at} stand, by `at:`.',
       ...doubts,
     },
   },
