@@ -3,6 +3,7 @@ import type { StudyStrike, StudyStrikeDifference } from '../study/study-strike.t
 import { sayQuestion } from '../words/say-problem.ts';
 import { strikeCommandWords as words } from '../words/strike-command-words.ts';
 import { paragraph } from './page-blocks.ts';
+import { besideBlocks } from './say-strike-beside.ts';
 import { currentsBlock } from './say-strike-currents.ts';
 import { differenceBlocks, marksOf, nameOf, worstOf } from './say-strike-differences.ts';
 import { failuresBlock, raisingFailures } from './say-strike-failures.ts';
@@ -37,6 +38,7 @@ export function sayStrike(strike: StudyStrike, site: Site, asked: StrikeAsked, t
     jointsBlock(page),
     coresBlock(page),
     firedBlock(page),
+    ...besideBlocks(page),
     failuresBlock(page),
     assumedBlock(page),
     exactBlock(page),

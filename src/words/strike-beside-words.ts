@@ -3,6 +3,8 @@
  * term of the region, `{name}` a value (see say.ts).
  */
 export const strikeBesideWords = {
+  unknown: 'unknown',
+  more: '... and {count} more; --json has them all.',
   sideFlash: {
     heading: 'Side flash to metal beside the way down',
     caption: 'Metal beside a way down that is not tied straight to it',
@@ -14,7 +16,7 @@ export const strikeBesideWords = {
       iec: 'IEC 62305-3 asks',
       outcome: 'Outcome',
     },
-    pair: '{metal} beside {way}',
+    line: '{metal} beside {way}{through}: {distance} apart; NFPA 780 asks {nfpa}, IEC 62305-3 {iec}: {outcome}.',
     taken: 'height not known, the worst taken',
     through: 'through a wall',
     measure:
@@ -45,7 +47,7 @@ export const strikeBesideWords = {
       most: 'Most power',
       outcome: 'Outcome',
     },
-    on: '{arrester} on {line}',
+    line: '{arrester} on {line} ({load}): peak {peak}, fires from {fires}{times}: {outcome}.',
     load: '{power}, {impedanceOhm}, SWR {swr}',
     swrUnknown: 'unknown',
     times: '{times} times',
@@ -66,6 +68,7 @@ export const strikeBesideWords = {
       alone: 'Alone, direct current',
       impulse: 'In this front',
     },
+    line: '{part}: {arm} from where current enters; of use {use} while the soil holds, {broken} where it breaks down; {alone} alone, {impulse} in this front.',
     whole: 'all',
     allCount: 'Of all others that take 1 % of the stroke and more the whole length counts.',
     everyCount: 'Of every rod and wire that takes 1 % of the stroke and more the whole length counts.',
