@@ -56,7 +56,7 @@ export function strikeEarths(
     const depthM = electrode === undefined ? usualM : depthOf(electrode);
     const resistivityOhmM = { low: resistivityAt(low, depthM), high: resistivityAt(high, depthM) };
     const aloneOhm = ground.aloneOf(part)?.ohm ?? null;
-    const armM = electrode !== undefined && !isLine(electrode) ? null : (armOf(network, part) ?? wholeM(electrode));
+    const armM = electrode !== undefined && !isLine(electrode) ? null : armOf(network, part, wholeM(electrode));
     const front = (ohmM: number) => effectiveLength(ohmM, ask.frontS);
     const effectiveM = ordered(front(resistivityOhmM.low), front(resistivityOhmM.high));
     const broken = (ohmM: number) => ionisedEffectiveLength(ohmM, ask.frontS, Math.max(leastA, Math.abs(peak.value)));
@@ -133,9 +133,9 @@ function ordered(a: number, b: number): Interval {
 }
 
 /** Farthest metal of a part from the nearest point where another part meets it, metres; null: its length is not known. */
-function armOf({ surge, branches }: StrikeNetwork, part: string): number | null {
+function armOf({ surge, branches }: StrikeNetwork, part: string, wholeM: number | null): number | null {
   const own = branches.flatMap((b, i) => (b.part === part ? [i] : []));
-  if (own.length === 0) return null;
+  if (own.length === 0) return wholeM;
   const isOwn = new Set(own);
   const nodes = new Set(own.flatMap((i) => [surge.branches[i]!.from, surge.branches[i]!.to]));
   const met = new Set(
@@ -149,5 +149,20 @@ function armOf({ surge, branches }: StrikeNetwork, part: string): number | null 
   const distanceM = metalDistance(surge.nodeCount + 1, [...metal, ...entries], entry);
   // the farthest point of a stretch lies between its ends where current comes to both
   const farthest = metal.map(({ from, to, lengthM }) => (distanceM[from]! + distanceM[to]! + lengthM) / 2);
-  return Math.max(...farthest.filter(Number.isFinite));
+  return Math.max(...farthest.filter(Number.isFinite)) + danglingM(metal, met, wholeM);
+}
+
+interface OwnMetal {
+  readonly from: number;
+  readonly to: number;
+  readonly lengthM: number;
+}
+
+/** A piece leaks at its middle: what is beyond that at a free end is no branch. */
+function danglingM(metal: readonly OwnMetal[], met: ReadonlySet<number>, wholeM: number | null): number {
+  const count = new Map<number, number>();
+  for (const node of metal.flatMap(({ from, to }) => [from, to])) count.set(node, (count.get(node) ?? 0) + 1);
+  const free = [...count].filter(([node, times]) => times === 1 && !met.has(node)).length;
+  const restM = (wholeM ?? 0) - metal.reduce((sum, { lengthM }) => sum + lengthM, 0);
+  return free === 0 ? 0 : Math.max(0, restM) / free;
 }
