@@ -14,6 +14,21 @@ import { deadEndLength } from './conductors/dead-end-length.ts';
 import { mainBondingSizeIec } from './conductors/main-bonding-size-iec.ts';
 import { mastGroundSize } from './conductors/mast-ground-size.ts';
 import { noLightningPathThroughBuilding } from './conductors/no-lightning-path-through-building.ts';
+import { belowMoistureAndFrost } from './electrode-places/below-moisture-and-frost.ts';
+import { electrodeCountPerTowerLeg } from './electrode-places/electrode-count-per-tower-leg.ts';
+import { electrodeFromFoundationIec } from './electrode-places/electrode-from-foundation-iec.ts';
+import { electrodeFromFoundationUs } from './electrode-places/electrode-from-foundation-us.ts';
+import { radialLength } from './electrode-places/radial-length.ts';
+import { ringDepthUs } from './electrode-places/ring-depth-us.ts';
+import { ringNotUnderRoofOrPaving } from './electrode-places/ring-not-under-roof-or-paving.ts';
+import { ringSoilContact } from './electrode-places/ring-soil-contact.ts';
+import { rodSpacingBetweenSystems } from './electrode-places/rod-spacing-between-systems.ts';
+import { rodTopDepthMilitary } from './electrode-places/rod-top-depth-military.ts';
+import { rodTopProtected } from './electrode-places/rod-top-protected.ts';
+import { rodVerticalOr45 } from './electrode-places/rod-vertical-or-45.ts';
+import { rodsInUndisturbedSoil } from './electrode-places/rods-in-undisturbed-soil.ts';
+import { secondRingDistance } from './electrode-places/second-ring-distance.ts';
+import { towerRodsCount } from './electrode-places/tower-rods-count.ts';
 import { auRodDimensions } from './electrode-sizes/au-rod-dimensions.ts';
 import { commsRodSizeUs } from './electrode-sizes/comms-rod-size-us.ts';
 import { concreteEncasedUs } from './electrode-sizes/concrete-encased-us.ts';
@@ -187,6 +202,21 @@ export const rules = [
   iecPowerElectrodeDimensions,
   iecAntennaElectrodeMinimum,
   auRodDimensions,
+  rodSpacingBetweenSystems,
+  rodVerticalOr45,
+  rodTopProtected,
+  rodTopDepthMilitary,
+  electrodeFromFoundationUs,
+  electrodeFromFoundationIec,
+  ringDepthUs,
+  radialLength,
+  secondRingDistance,
+  rodsInUndisturbedSoil,
+  ringNotUnderRoofOrPaving,
+  belowMoistureAndFrost,
+  ringSoilContact,
+  electrodeCountPerTowerLeg,
+  towerRodsCount,
   antennaElectrodeBondSize,
   mastGroundSize,
   rodOnlyConductorSize,

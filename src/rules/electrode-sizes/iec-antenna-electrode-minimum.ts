@@ -1,9 +1,11 @@
 import type { Group } from '../../bonding/bonding.ts';
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
 import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { best, both } from './answers.ts';
 import { routeLength } from './least-sizes.ts';
 
 /** One rod of 2.5 m, two of 1.5 m that stand 3 m apart, or two runs of 2.5 m. */
@@ -11,8 +13,6 @@ const rodM = 2.5;
 const shortRodM = 1.5;
 const apartM = 3;
 const runM = 2.5;
-
-type Answer = 'yes' | 'no' | 'unknown';
 
 export const iecAntennaElectrodeMinimum = rule({
   id: 'iec-antenna-electrode-minimum',
@@ -110,13 +110,3 @@ function twoRuns(all: readonly ElectrodeFacts[]): Answer {
 }
 
 const longRun = ({ part }: ElectrodeFacts, limit: number) => reaches(part.lengthM ?? routeLength(part), limit);
-
-function best(answers: readonly Answer[]): Answer {
-  if (answers.includes('yes')) return 'yes';
-  return answers.includes('unknown') ? 'unknown' : 'no';
-}
-
-function both(a: Answer, b: Answer): Answer {
-  if (a === 'no' || b === 'no') return 'no';
-  return a === 'yes' && b === 'yes' ? 'yes' : 'unknown';
-}

@@ -1,6 +1,4 @@
-import type { Facts } from '../../facts/facts.ts';
-import type { Electrode } from '../../site/site.ts';
-import { purposesOf } from '../electrodes/purposes-of.ts';
+import { isOfBuilding, ringsOf } from '../electrode-places/rings.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
@@ -31,9 +29,7 @@ export const ringUs = rule({
   ],
   needs: ['sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
-    const rings = facts.electrodes.filter(
-      (e) => e.part.kind === 'buried wire' && e.part.closed === 'yes' && isOfBuilding(e.part, facts),
-    );
+    const rings = ringsOf(facts.electrodes).filter((e) => isOfBuilding(e, facts));
     if (rings.length === 0) return nothingThere(facts, 'electrodes');
     return rings.map(({ part }): Verdict => {
       if (part.wire?.insulated === 'yes') return { is: 'not met', at: [part.id], because: { key: 'covered' } };
@@ -41,9 +37,3 @@ export const ringUs = rule({
     });
   },
 });
-
-/** A ring round a tower is no ground ring of the clause, which goes round the building. */
-function isOfBuilding(e: Electrode, facts: Pick<Facts, 'site' | 'conductors'>): boolean {
-  const purposes = purposesOf(e, facts);
-  return purposes.size === 0 || purposes.has('service');
-}

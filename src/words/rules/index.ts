@@ -1,6 +1,7 @@
 import type { RuleWords } from '../rule-words.ts';
 import { conductorSizes } from './conductor-sizes.ts';
 import { conductors } from './conductors.ts';
+import { electrodePlaces } from './electrode-places.ts';
 import { electrodeSizes } from './electrode-sizes.ts';
 import { electrodes } from './electrodes.ts';
 import { equipment } from './equipment.ts';
@@ -34,4 +35,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...lightning,
   ...conductorSizes,
   ...mastLeads,
+  ...electrodePlaces,
 };

@@ -1,0 +1,38 @@
+import type { ElectrodeFacts } from '../../facts/facts.ts';
+import { isAtLeast } from '../../units/interval.ts';
+import { printedShare } from '../electrodes/driven.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { isOfBuilding, ringsOf } from './rings.ts';
+
+/** 30 in where it is an electrode of the service; 18 in for a ring that serves a tower or lightning alone. */
+const serviceM = 0.762;
+const othersM = 0.4572;
+
+export const ringDepthUs = rule({
+  id: 'ring-depth-us',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: { document: 'NFPA 70; NFPA 780', edition: null, clause: '250.53(F)', provenance: 'memory' },
+  limits: [
+    { key: 'depthM', value: serviceM, sense: 'least', of: 'ground ring of a service' },
+    { key: 'depthM', value: othersM, sense: 'least', of: 'other rings' },
+  ],
+  needs: ['sections', 'electrodes', 'conductors', 'site'],
+  check(facts) {
+    const rings = ringsOf(facts.electrodes);
+    if (rings.length === 0) return nothingThere(facts, 'electrodes');
+    return rings.map((e) => ofRing(e, isOfBuilding(e, facts) ? serviceM : othersM));
+  },
+});
+
+function ofRing({ id, part }: ElectrodeFacts, limit: number): Verdict {
+  const at = [id];
+  const deep = part.depthM === null ? 'unknown' : isAtLeast(part.depthM, limit * printedShare);
+  if (part.depthM === null || deep === 'unknown')
+    return { is: 'cannot tell', at, because: { key: 'depth unknown' }, settle: { key: 'measure it' } };
+  const measured = { key: 'depthM', value: part.depthM, limit, sense: 'least' } as const;
+  if (deep === 'yes') return { is: 'met', at, because: { key: 'deep' }, measured };
+  return { is: 'not met', at, because: { key: 'shallow' }, measured };
+}

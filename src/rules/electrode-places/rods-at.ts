@@ -1,0 +1,50 @@
+import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import { isAtLeast } from '../../units/interval.ts';
+import { printedShare } from '../electrodes/driven.ts';
+import { isWhole } from '../looked-at.ts';
+
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'electrodes' | 'site'>;
+
+/** How many rods stand at a tower (or at the anchor of a guy): at least those that its leads and the rings on them meet. */
+export interface RodCount {
+  readonly least: number;
+  /** Every rod of its system; Infinity where more may be there than was typed. */
+  readonly most: number;
+}
+
+/** Rods long enough, each of a group counted; one of unknown length may be. */
+export function rodsAt(part: string, facts: Asked, leastM: number): RodCount {
+  const near = new Set(reachedFrom(part, facts));
+  const rods = facts.electrodes.filter((e) => e.part.kind === 'rod' || e.part.kind === 'rods');
+  const group = facts.bonding.groupOf.get(part) ?? null;
+  const isOne = (e: ElectrodeFacts) => group !== null && e.group === group;
+  const sure = rods.filter(
+    (e) => near.has(e.id) && isOne(e) && isLong(e, leastM) === 'yes' && e.part.present === 'yes',
+  );
+  const { perhapsJoined, openEnds } = facts.bonding;
+  const mayBeMore = group !== null && (perhapsJoined.has(group) || openEnds.has(group));
+  const isOpen = mayBeMore || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors');
+  const all = rods.filter((e) => isLong(e, leastM) !== 'no' && (isOne(e) || e.part.present === 'unknown'));
+  const most = isOpen || all.some((e) => e.part.kind === 'rods' && e.part.members === null) ? Infinity : count(all, 2);
+  return { least: count(sure, 1), most };
+}
+
+const isLong = ({ part }: ElectrodeFacts, leastM: number) =>
+  part.lengthM === null ? 'unknown' : isAtLeast(part.lengthM, leastM * printedShare);
+
+function count(rods: readonly ElectrodeFacts[], unknown: number): number {
+  return rods.reduce((n, { part }) => n + (part.kind === 'rods' ? (part.members ?? unknown) : 1), 0);
+}
+
+/** Electrodes that a lead of the part lands on, and those on a wire in the soil that it lands on. */
+function reachedFrom(part: string, { site, electrodes }: Asked): readonly string[] {
+  const wires = site.conductors.filter((c) => c.present === 'yes' && c.condition !== 'open');
+  const met = (id: string) =>
+    wires.flatMap((c) => {
+      const parts = [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)];
+      return parts.includes(id) ? parts.filter((p) => p !== null && p !== id) : [];
+    }) as readonly string[];
+  const first = met(part);
+  const inSoil = new Set(electrodes.filter((e) => ['buried wire', 'radial'].includes(e.part.kind)).map((e) => e.id));
+  return [...first, ...first.filter((id) => inSoil.has(id)).flatMap(met)];
+}
