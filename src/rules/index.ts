@@ -58,13 +58,34 @@ import { singleRod25Ohm } from './electrodes/single-rod-25-ohm.ts';
 import { metalworkBonded } from './equipment/metalwork-bonded.ts';
 import { noOrphanEquipment } from './equipment/no-orphan-equipment.ts';
 import { fieldStormRule } from './field/field-storm-rule.ts';
+import { groundPointAllowed } from './ground-points/ground-point-allowed.ts';
+import { groundPointNoService } from './ground-points/ground-point-no-service.ts';
+import { groundToIntersystemBarFirst } from './ground-points/ground-to-intersystem-bar-first.ts';
+import { intersystemBarPresent } from './ground-points/intersystem-bar-present.ts';
+import { notOnCoverOrDoor } from './ground-points/not-on-cover-or-door.ts';
+import { ukServicePipeBond } from './ground-points/uk-service-pipe-bond.ts';
+import { waterPipe5Ft } from './ground-points/water-pipe-5-ft.ts';
+import { bondResistance } from './joints/bond-resistance.ts';
+import { clampAccessible } from './joints/clamp-accessible.ts';
 import { clampListedForBurial } from './joints/clamp-listed-for-burial.ts';
+import { clampMetalMatch } from './joints/clamp-metal-match.ts';
+import { concealedJointWelded } from './joints/concealed-joint-welded.ts';
 import { conditionSound } from './joints/condition-sound.ts';
+import { contactArea } from './joints/contact-area.ts';
+import { electrodeConductorContinuous } from './joints/electrode-conductor-continuous.ts';
 import { galvanicPair } from './joints/galvanic-pair.ts';
 import { jointMethodAllowed } from './joints/joint-method-allowed.ts';
+import { jointSealedDissimilar } from './joints/joint-sealed-dissimilar.ts';
+import { noCopperAluminiumContact } from './joints/no-copper-aluminium-contact.ts';
+import { noSheetMetalScrew } from './joints/no-sheet-metal-screw.ts';
 import { noSolderInPath } from './joints/no-solder-in-path.ts';
+import { noTwistJoint } from './joints/no-twist-joint.ts';
 import { oneConductorPerClamp } from './joints/one-conductor-per-clamp.ts';
+import { rebarContinuity } from './joints/rebar-continuity.ts';
 import { singlePointOfFailureJoint } from './joints/single-point-of-failure-joint.ts';
+import { surfaceCleaned } from './joints/surface-cleaned.ts';
+import { testJointPresent } from './joints/test-joint-present.ts';
+import { twoBoltLugOnSteel } from './joints/two-bolt-lug-on-steel.ts';
 import { antennaInProtectedZone } from './lightning/antenna-in-protected-zone.ts';
 import { claimedStandardNamed } from './lightning/claimed-standard-named.ts';
 import { downConductorCount } from './lightning/down-conductor-count.ts';
@@ -74,16 +95,20 @@ import { mastAsStrikeTermination } from './lightning/mast-as-strike-termination.
 import { roofMastBondedToLightningSystem } from './lightning/roof-mast-bonded-to-lightning-system.ts';
 import { arresterBonded } from './lines/arrester-bonded.ts';
 import { arresterLeadShort } from './lines/arrester-lead-short.ts';
+import { arresterListed } from './lines/arrester-listed.ts';
 import { arresterOnEveryControlLine } from './lines/arrester-on-every-control-line.ts';
 import { arresterOnEveryFeedLine } from './lines/arrester-on-every-feed-line.ts';
 import { canadaCoaxShieldGrounded } from './lines/canada-coax-shield-grounded.ts';
 import { coreStaticDrain } from './lines/core-static-drain.ts';
+import { dischargeUnitAwayFromFuel } from './lines/discharge-unit-away-from-fuel.ts';
 import { dischargeUnitPlace } from './lines/discharge-unit-place.ts';
 import { dischargeUnitPresent } from './lines/discharge-unit-present.ts';
+import { dripLoop } from './lines/drip-loop.ts';
 import { lineGoesDownBeforeIn } from './lines/line-goes-down-before-in.ts';
 import { panelTiedToService } from './lines/panel-tied-to-service.ts';
 import { serviceSurgeProtector } from './lines/service-surge-protector.ts';
 import { shieldBondedAtEntry } from './lines/shield-bonded-at-entry.ts';
+import { singleEntryPanel } from './lines/single-entry-panel.ts';
 import { spareAndDisconnectedLines } from './lines/spare-and-disconnected-lines.ts';
 import { transmitLeadInStandoff } from './lines/transmit-lead-in-standoff.ts';
 import { transmitterContactGuard } from './lines/transmitter-contact-guard.ts';
@@ -167,13 +192,24 @@ export const rules = [
   arresterOnEveryFeedLine,
   arresterOnEveryControlLine,
   dischargeUnitPlace,
+  dischargeUnitAwayFromFuel,
+  arresterListed,
   arresterLeadShort,
   coreStaticDrain,
   transmitLeadInStandoff,
   transmitterContactGuard,
   spareAndDisconnectedLines,
   lineGoesDownBeforeIn,
+  singleEntryPanel,
+  dripLoop,
   serviceSurgeProtector,
+  groundPointAllowed,
+  groundToIntersystemBarFirst,
+  waterPipe5Ft,
+  ukServicePipeBond,
+  groundPointNoService,
+  notOnCoverOrDoor,
+  intersystemBarPresent,
   noOrphanEquipment,
   metalworkBonded,
   gasPipeNeverElectrode,
@@ -237,6 +273,20 @@ export const rules = [
   jointMethodAllowed,
   clampListedForBurial,
   oneConductorPerClamp,
+  noSheetMetalScrew,
+  noTwistJoint,
+  noCopperAluminiumContact,
+  clampMetalMatch,
+  electrodeConductorContinuous,
+  clampAccessible,
+  surfaceCleaned,
+  concealedJointWelded,
+  contactArea,
+  jointSealedDissimilar,
+  twoBoltLugOnSteel,
+  bondResistance,
+  testJointPresent,
+  rebarContinuity,
   galvanicPair,
   conditionSound,
   singlePointOfFailureJoint,

@@ -4,8 +4,11 @@ import { conductors } from './conductors.ts';
 import { electrodePlaces } from './electrode-places.ts';
 import { electrodeSizes } from './electrode-sizes.ts';
 import { electrodes } from './electrodes.ts';
+import { entry } from './entry.ts';
 import { equipment } from './equipment.ts';
 import { field } from './field.ts';
+import { groundPoints } from './ground-points.ts';
+import { jointMakes } from './joint-makes.ts';
 import { joints } from './joints.ts';
 import { leadIns } from './lead-ins.ts';
 import { lightning } from './lightning.ts';
@@ -35,5 +38,8 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...lightning,
   ...conductorSizes,
   ...mastLeads,
+  ...groundPoints,
+  ...entry,
   ...electrodePlaces,
+  ...jointMakes,
 };

@@ -1,0 +1,48 @@
+import type { Part } from '../../site/site.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { type AntennaGround, antennaGrounds } from './antenna-grounds.ts';
+
+/** Boxes and bars of the service, its raceway, and metal that counts as an electrode. */
+const allowed: readonly string[] = ['service panel', 'meter box', 'main earthing bar', 'conduit', 'steel frame'];
+/** Each of these is asked by a rule of its own. */
+const askedElsewhere: readonly string[] = ['water pipe', 'gas pipe'];
+/** Sections where a ground may land; a radio is bonded, not grounded at. */
+const points: readonly Part['section'][] = ['electrodes', 'bars', 'metalwork'];
+
+export const groundPointAllowed = rule({
+  id: 'ground-point-allowed',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: { document: 'NFPA 70', edition: null, clause: '810.21(F)(2)', provenance: 'second-hand' },
+  needs: ['sections', 'masts', 'arresters', 'conductors', 'site'],
+  check(facts) {
+    const hasBar = facts.site.bars.some((b) => b.kind === 'intersystem bonding termination' && b.present !== 'no');
+    if (hasBar) return [{ is: 'not applicable', because: { key: 'bar first' } }];
+    const grounds = antennaGrounds(facts).filter(({ lands }) => points.includes(lands.section) || isService(lands));
+    if (grounds.length === 0) return nothingThere(facts, 'conductors');
+    const verdicts = [...new Set(grounds.map((g) => g.from))].flatMap((from) =>
+      ofPart(
+        from,
+        grounds.filter((g) => g.from === from),
+      ),
+    );
+    return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'pipe' } }];
+  },
+});
+
+const isService = ({ kind }: Part) => kind === 'service panel' || kind === 'meter box' || kind === 'sub-panel';
+
+/** One point of the list is enough; what else is bonded beside it is no ground of the antenna. */
+function ofPart(from: string, grounds: readonly AntennaGround[]): readonly Verdict[] {
+  const at = [from];
+  const lands = grounds.map((g) => g.lands);
+  const good = lands.find((p) => p.section === 'electrodes' || p.section === 'bars' || allowed.includes(p.kind));
+  if (good !== undefined) return [{ is: 'met', at, because: { key: 'listed', values: { on: good.id } } }];
+  if (lands.some((p) => askedElsewhere.includes(p.kind))) return [];
+  const panel = lands.find((p) => p.kind === 'sub-panel');
+  if (panel !== undefined)
+    return [{ is: 'cannot tell', at, because: { key: 'sub-panel', values: { on: panel.id } }, settle: { key: 'ask' } }];
+  return [{ is: 'not met', at, because: { key: 'not listed', values: { on: lands.map((p) => p.id) } } }];
+}

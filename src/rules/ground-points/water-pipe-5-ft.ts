@@ -1,0 +1,41 @@
+import type { Facts } from '../../facts/facts.ts';
+import type { Metalwork } from '../../site/site.ts';
+import { isAtMost } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { antennaGrounds } from './antenna-grounds.ts';
+
+/** Farthest from its entry at which a water pipe is a point to ground at, metres (5 ft as printed). */
+const farthestM = 1.524;
+
+export const waterPipe5Ft = rule({
+  id: 'water-pipe-5-ft',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: { document: 'NFPA 70', edition: null, clause: '250.68(C)(1), 810.21(F)(2)', provenance: 'second-hand' },
+  limits: [{ key: 'clampLengthM', value: farthestM, sense: 'most' }],
+  needs: ['sections', 'masts', 'arresters', 'conductors', 'site'],
+  check(facts) {
+    const pipes = facts.site.metalwork.filter((m) => m.kind === 'water pipe' && m.present !== 'no');
+    if (pipes.length === 0) return nothingThere(facts, 'metalwork');
+    const ids = new Set(antennaGrounds(facts).map((g) => g.lands.id));
+    const used = pipes.filter((p) => ids.has(p.id) || joinsElectrode(p.id, facts));
+    return used.length === 0 ? [{ is: 'not applicable', because: { key: 'not used' } }] : used.map(ofPipe);
+  },
+});
+
+/** The pipe stands in for a conductor to an electrode; a bond from the panel to the pipe is another thing. */
+function joinsElectrode(pipe: string, { conductors, site }: Pick<Facts, 'conductors' | 'site'>) {
+  const electrodes = new Set(site.electrodes.map((e) => e.id));
+  return conductors.some((c) => c.ends.includes(pipe) && c.ends.some((id) => id !== null && electrodes.has(id)));
+}
+
+function ofPipe({ id, clampFromEntryM: clamp }: Metalwork): Verdict {
+  const at = [id];
+  const near = clamp == null ? 'unknown' : isAtMost(clamp, farthestM);
+  if (near === 'unknown') return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'tape' } };
+  const measured = { key: 'clampLengthM', value: clamp!, limit: farthestM, sense: 'most' } as const;
+  if (near === 'yes') return { is: 'met', at, because: { key: 'near' }, measured };
+  return { is: 'not met', at, because: { key: 'far' }, measured };
+}
