@@ -1,4 +1,5 @@
 import type { StudyCondition } from '../study/study.ts';
+import { setName } from '../words/code-set-words.ts';
 import { pageWords } from '../words/page.ts';
 import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { clauseName, hasDocument, type PageContext, provenanceName, sayIn } from './page-context.ts';
@@ -17,6 +18,8 @@ const signs: Readonly<Record<StudyCondition['outcome'], string>> = {
 /** Every condition of the catalogue, met ones and those that were not looked at included. */
 export function conditionsSection(page: PageContext): Section {
   const applies = page.study.conditions.filter((c) => c.outcome !== 'not applicable');
+  const sets = page.study.codeSets ?? [];
+  if (sets.length > 1) return severalSets(page, sets);
   const table: readonly Block[] = tableIfAny({
     id: 'conditions-table',
     caption: words.caption,
@@ -28,14 +31,57 @@ export function conditionsSection(page: PageContext): Section {
   return { id: 'conditions', heading: words.heading, blocks };
 }
 
+/** A row for each condition and a column for each set: verdicts of two sets are never made one. */
+function severalSets(page: PageContext, sets: readonly string[]): Section {
+  const rules = [...new Set(page.study.conditions.map((c) => c.rule))];
+  const rows = rules.flatMap((rule) => {
+    const all = page.study.conditions.filter((c) => c.rule === rule);
+    if (all.every((c) => c.outcome === 'not applicable')) return [];
+    return [row(cell(all[0]!.title, rule), ...sets.map((set) => setCell(page, all, set)))];
+  });
+  const table = tableIfAny({
+    id: 'conditions-table',
+    caption: words.caption,
+    look: 'wide',
+    head: [words.condition, ...sets.map(setName)],
+    rows,
+  });
+  return {
+    id: 'conditions',
+    heading: words.heading,
+    blocks: [paragraph(words.intro), ...table, ...notApplicable(page)],
+  };
+}
+
+function setCell(page: PageContext, all: readonly StudyCondition[], set: string) {
+  const isFirst = set === page.study.codeSets?.[0];
+  const others = page.study.codeSets?.slice(1) ?? [];
+  const found =
+    all.find((c) => c.codeSet === set) ??
+    (set === 'own' ? undefined : all.find((c) => c.codeSet === 'any' || (isFirst && !others.includes(c.codeSet))));
+  if (found === undefined) return cell(words.notAsked);
+  const basis = found.basis ?? '';
+  const source = basis !== '' ? basis : hasDocument(found.source) ? clauseName(page, found.source) : '';
+  return cell(
+    `${signs[found.outcome]} ${words.outcomes[found.outcome]}`,
+    source,
+    countText(page, found),
+    found.because,
+  );
+}
+
 /** Without their sources: nothing here rests on them. */
 function notApplicable(page: PageContext): readonly Block[] {
+  const alive = new Set(page.study.conditions.filter((c) => c.outcome !== 'not applicable').map((c) => c.rule));
   const rest = page.study.conditions.filter((c) => c.outcome === 'not applicable');
   return tableIfAny({
     id: 'not-applicable-table',
     caption: words.notApplicableCaption,
     head: [words.condition, words.outcome, words.because],
-    rows: rest.map((c) => row(cell(c.title, c.rule), outcomeCell(c), cell(c.because))),
+    rows: rest
+      .filter((c, i) => rest.findIndex((other) => other.rule === c.rule) === i)
+      .filter((c) => !alive.has(c.rule))
+      .map((c) => row(cell(c.title, c.rule), outcomeCell(c), cell(c.because))),
   });
 }
 
@@ -45,12 +91,13 @@ function outcomeCell(c: StudyCondition) {
 
 function conditionRow(page: PageContext, c: StudyCondition) {
   const family = `${pageWords.findings.family[c.family]}; ${provenanceName(c.source)}`;
-  return row(
-    cell(c.title, c.rule),
-    hasDocument(c.source) ? cell(clauseName(page, c.source), family) : cell(family),
-    outcomeCell(c),
-    cell(countText(page, c), c.because),
-  );
+  return row(cell(c.title, c.rule), sourceCell(page, c, family), outcomeCell(c), cell(countText(page, c), c.because));
+}
+
+/** What is borrowed from abroad says so instead of citing a clause as if it bound. */
+function sourceCell(page: PageContext, c: StudyCondition, family: string) {
+  if ((c.basis ?? '') !== '') return cell(c.basis!, family);
+  return hasDocument(c.source) ? cell(clauseName(page, c.source), family) : cell(family);
 }
 
 /** Counts only where a condition was asked at several places. */

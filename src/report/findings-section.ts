@@ -1,4 +1,5 @@
 import type { Study, StudyFinding } from '../study/study.ts';
+import { setName } from '../words/code-set-words.ts';
 import { pageWords } from '../words/page.ts';
 import { type Block, type FindingGroup, type FindingView, paragraph, type Section, subheading } from './block.ts';
 import { clauseName, hasDocument, type PageContext, partNames, provenanceName, sayIn } from './page-context.ts';
@@ -10,13 +11,39 @@ const severities = ['hazard', 'defect', 'advice'] as const;
 export function findingsSection(page: PageContext): Section {
   const notMet = page.study.findings.filter((f) => f.outcome === 'not met');
   const alone = notMet.filter((f) => standsAlone(f, notMet));
-  const open = severities.flatMap((s) => groupOf(page, s, alone));
+  const open = bySet(page, alone).flatMap(({ heading, own }) => [
+    ...(heading === '' ? [] : [subheading(heading)]),
+    ...severities.flatMap((s) => groupOf(page, s, own)),
+  ]);
   const agreed = alone.filter((f) => f.agreed !== null);
   const blocks = [
     ...(alone.length === 0 ? [paragraph(words.none)] : [paragraph(words.intro), ...open]),
-    ...(agreed.length === 0 ? [] : [subheading(words.agreedHeading), views(page, agreed)]),
+    ...agreedBlocks(page, agreed),
   ];
   return { id: 'findings', heading: words.heading, blocks };
+}
+
+/** What somebody agreed to, and what is to be said of that: a reason that is missing, a finding that is gone. */
+function agreedBlocks(page: PageContext, agreed: readonly StudyFinding[]): readonly Block[] {
+  const said = (page.study.agreements ?? []).map((a) => a.text).filter((t) => t !== '');
+  if (agreed.length + said.length === 0) return [];
+  return [
+    subheading(words.agreedHeading),
+    ...(agreed.length === 0 ? [] : [views(page, agreed)]),
+    ...(said.length === 0 ? [] : [{ is: 'list', ordered: false, items: said } as const]),
+  ];
+}
+
+/** All in one, or with several sets of conditions those that all ask first, then those of each. */
+function bySet({ study }: PageContext, alone: readonly StudyFinding[]) {
+  const sets = study.codeSets ?? [];
+  if (sets.length < 2) return [{ heading: '', own: alone }];
+  const shared = alone.filter((f) => f.codeSet === 'any');
+  const ofSet = (set: string) => alone.filter((f) => f.codeSet === set);
+  return [
+    { heading: words.allSets, own: shared },
+    ...sets.map((set) => ({ heading: setName(set), own: ofSet(set) })),
+  ].filter(({ own }) => own.some((f) => f.agreed === null));
 }
 
 /** One whose cause is itself met or cannot be told has nothing to stand under. */
@@ -39,7 +66,7 @@ function views(page: PageContext, findings: readonly StudyFinding[]): Block {
   const runs: StudyFinding[][] = [];
   for (const f of findings) {
     const last = runs.at(-1);
-    if (last !== undefined && last[0]!.rule === f.rule) last.push(f);
+    if (last !== undefined && last[0]!.rule === f.rule && last[0]!.codeSet === f.codeSet) last.push(f);
     else runs.push([f]);
   }
   return { is: 'findings', groups: runs.map((run) => group(page, run)) };
@@ -75,6 +102,7 @@ function linesOf(page: PageContext, f: StudyFinding): FindingView['lines'] {
 function sourceText(page: PageContext, f: StudyFinding): string {
   const kind = `${words.family[f.family]}; ${provenanceName(f.source)} (${f.rule}).`;
   const sentence = `${kind.charAt(0).toUpperCase()}${kind.slice(1)}`;
+  if ((f.basis ?? '') !== '') return `${f.basis} ${sentence}`;
   if (!hasDocument(f.source)) return sentence;
   const clause = clauseName(page, f.source);
   if (f.family !== 'code') return `${clause}. ${sentence}`;

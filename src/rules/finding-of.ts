@@ -1,5 +1,6 @@
 import type { Agreement, SiteHeader } from '../site/site.ts';
 import { type Speech, say } from '../words/say.ts';
+import { toolFor } from '../words/tool-words.ts';
 import type { Asked } from './asked.ts';
 import { basisOf, sourceIn } from './basis-of.ts';
 import type { Rule, Verdict } from './rule.ts';
@@ -33,7 +34,7 @@ export function findingOf(
       source: sourceIn(r, header),
       basis: basisOf(asked, header, speech),
       remedy: remedyOf(r, v, speech),
-      tool: v.is === 'cannot tell' ? (words.tools?.[v.settle.key] ?? 'eyes') : null,
+      tool: v.is === 'cannot tell' ? toolFor(words, v.settle.key) : null,
       change: v.is === 'not met' ? (v.change ?? null) : null,
       untied: v.is === 'not met' ? (v.untied ?? []) : [],
       agreed: agreementOf(r.id, v.at, header.agreed),

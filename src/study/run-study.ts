@@ -10,6 +10,7 @@ import { studyWords } from '../words/study.ts';
 import { agreementsOf } from './agreements-of.ts';
 import { earthOf } from './earth-of.ts';
 import { guysOf } from './guys-of.ts';
+import { lookAtList } from './look-at-list.ts';
 import { partsOf } from './parts-of.ts';
 import { pathsOf } from './paths-of.ts';
 import { arresterRows, conductorRows, jointRows, lineRows, tieRows } from './schedules-of.ts';
@@ -81,6 +82,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     strikes: () => (options.detail === true ? strikesOf(facts, speech) : []),
     findings: () => run.findings,
     conditions: () => run.conditions,
+    lookAt: () => lookAtList(run.findings),
     verdict: () => verdictOf(run.findings, setsOf(facts, options), facts.bonding, speech),
     sources: () => sourcesOf(run, facts),
   });

@@ -141,6 +141,21 @@ export interface StudyFinding {
   readonly agreed: { readonly reason: string | null; readonly by: string | null; readonly date: string | null } | null;
 }
 
+/** One thing to go and look at: what, where, with what, and what it settles. */
+export interface StudyLook {
+  readonly text: string;
+  /** What is not known. */
+  readonly because: readonly string[];
+  readonly at: readonly string[];
+  /** Key of the words for what to bring; 'eyes': nothing. */
+  readonly tool: string;
+  /** Ids of the findings that it settles, and how bad they would be. */
+  readonly settles: readonly string[];
+  readonly hazards: number;
+  readonly defects: number;
+  readonly advices: number;
+}
+
 /** A finding that somebody agreed to let stand. */
 export interface StudyAgreement {
   readonly rule: string;
@@ -392,6 +407,8 @@ export interface Study {
   readonly strikes: readonly StudyStrike[];
   readonly findings: readonly StudyFinding[];
   readonly conditions: readonly StudyCondition[];
+  /** What could not be told as a list of things to look at, the one that settles most first. */
+  readonly lookAt?: readonly StudyLook[];
   readonly verdict: {
     readonly hazards: number;
     readonly defects: number;

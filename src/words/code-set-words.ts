@@ -18,3 +18,8 @@ export const codeSetWords = {
   ownLimit: 'Here the owner’s own limit decides for {at}.',
   fault: 'This condition could not be worked out because of an error of the program.',
 } as const;
+
+/** Name of a set; one that is none stands as it is. */
+export function setName(set: string): string {
+  return Object.hasOwn(codeSetWords.names, set) ? codeSetWords.names[set as keyof typeof codeSetWords.names] : set;
+}

@@ -94,6 +94,7 @@ export const pageWords = {
       'A code clause, a calculation of a strike and common practice are three different things; each finding says which it is.',
     none: 'No listed condition failed.',
     agreedHeading: 'Agreed to stand',
+    allSets: 'Asked alike by all sets of conditions',
     agreed: 'Agreed to stand{by}{date}: {reason}.',
     agreedBy: ' by {by}',
     noReason: 'no reason given',
@@ -114,8 +115,10 @@ export const pageWords = {
   },
   lookAt: {
     heading: 'Cannot tell: what to go and look at',
-    intro: 'Each of these settles one or more conditions that could not be told. Tick them off on site.',
+    intro:
+      'Each of these settles one or more conditions that could not be told, the one that settles most first. Tick them off on site.',
     none: 'Nothing was left open.',
+    bring: 'Bring {bring}.',
     decides: 'Decides: {titles}',
   },
   conditions: {
@@ -129,6 +132,7 @@ export const pageWords = {
     outcome: 'Outcome',
     places: 'Places',
     because: 'Remark',
+    notAsked: 'not asked',
     count: { met: '{n} met', notMet: '{n} not met', cannotTell: '{n} cannot tell' },
     outcomes: {
       met: 'met',
