@@ -2,6 +2,8 @@ import type { JointFacts } from '../../facts/facts.ts';
 import { galvanicDifferenceV, galvanicLimits } from '../../materials/galvanic-series.ts';
 import type { Metal } from '../../materials/metals.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isZincOnCopper } from './clamp-metal-match.ts';
+import { copperOnAluminium } from './copper-on-aluminium.ts';
 import { eachJoint } from './typed-joints.ts';
 
 export const galvanicPair = rule({
@@ -33,8 +35,14 @@ function ofJoint(j: JointFacts): Verdict | null {
     sense: 'most',
   } as const;
   if (worst.differenceV > galvanicLimits.harshV)
-    return { is: 'not met', at, because: { key: 'apart', values: worst }, measured };
+    return { is: 'not met', at, because: { key: 'apart', values: worst }, measured, ...causeOf(j) };
   return { is: 'met', at, because: { key: 'near', values: worst }, measured };
+}
+
+/** A rule that asks more of the same pair says it first. */
+function causeOf(j: JointFacts): { readonly under?: string } {
+  if (copperOnAluminium(j) === 'contact') return { under: `no-copper-aluminium-contact:${j.id}` };
+  return isZincOnCopper(j) ? { under: `clamp-metal-match:${j.id}` } : {};
 }
 
 function pairs(metals: readonly Metal[]) {

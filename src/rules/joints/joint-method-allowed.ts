@@ -16,7 +16,11 @@ export const jointMethodAllowed = rule({
       if (on === null || !electrodes.has(on)) return null;
       const values = { kind };
       const allowed = joints.find((j) => j.name === kind)?.forElectrodes;
-      if (allowed === 'no') return { is: 'not met', at, because: { key: 'not a method', values } };
+      if (allowed === 'no') {
+        const own = kind === 'twist' ? 'no-twist-joint' : kind === 'sheet-metal screw' ? 'no-sheet-metal-screw' : null;
+        const cause = own === null ? {} : { under: `${own}:${id}` };
+        return { is: 'not met', at, because: { key: 'not a method', values }, ...cause };
+      }
       if (allowed === 'yes' || (allowed === 'if listed' && listed === 'yes'))
         return { is: 'met', at, because: { key: 'a method', values } };
       if (allowed === 'if listed' && listed === 'no')

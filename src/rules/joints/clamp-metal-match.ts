@@ -1,0 +1,40 @@
+import type { JointFacts } from '../../facts/facts.ts';
+import { joints as kinds } from '../../materials/joints.ts';
+import { ifSaid } from '../if-said.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { familiesAt } from './metal-family.ts';
+
+export const clampMetalMatch = rule({
+  id: 'clamp-metal-match',
+  family: 'code',
+  severity: 'defect',
+  codeSets: ['us'],
+  source: { document: 'NFPA 70', edition: null, clause: '250.70', provenance: 'second-hand' },
+  needs: ['sections', 'joints', 'site'],
+  check({ sections, joints, site }) {
+    const electrodes = new Set(site.electrodes.map((e) => e.id));
+    const clamps = joints.filter((j) => j.on !== null && electrodes.has(j.on) && isClamp(j));
+    if (clamps.length === 0) return nothingThere({ sections }, 'conductors');
+    const known = clamps.filter((j) => j.metal !== null);
+    // a clamp that is listed is listed for its metals, unless its own metal says otherwise
+    const unsaid = clamps.filter((j) => j.metal === null && j.listed !== 'yes').map((j) => j.id);
+    return ifSaid(known.map(ofClamp), unsaid);
+  },
+});
+
+function isClamp({ kind }: JointFacts): boolean {
+  return kinds.find((k) => k.name === kind)?.mechanical ?? false;
+}
+
+function ofClamp(j: JointFacts): Verdict {
+  const at = [j.id];
+  if (isZincOnCopper(j)) return { is: 'not met', at, because: { key: 'zinc' } };
+  return { is: 'met', at, because: { key: 'match' } };
+}
+
+/** A clamp of zinc or zinc-coated steel on a copper rod or wire. */
+export function isZincOnCopper(j: JointFacts): boolean {
+  const { joined, clamp } = familiesAt(j);
+  return clamp === 'zinc' && joined.has('copper');
+}

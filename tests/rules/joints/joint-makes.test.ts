@@ -1,0 +1,314 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+/** One wire from a mast to a rod, with the joint on the rod. */
+const site = (joint: string, rest = {}) => {
+  const {
+    region = 'us',
+    wire = '6 AWG copper',
+    rod = 'copper-clad steel',
+    header = '',
+    mast = 'galvanised steel',
+    buried = '',
+    more = '',
+  } = {
+    ...(rest as Record<string, string>),
+  };
+  return `site: {name: Joints, region: ${region}, units: ft, service: unknown${header}}
+electrodes: {R: {kind: rod, metal: ${rod}}}
+supports: {mast: {kind: mast, metal: ${mast}}}
+conductors: {c: {from: mast@base, to: R, wire: ${wire}${buried}, joints: [bolted lug, ${joint}]}}
+${more}`;
+};
+
+/** NFPA 70 250.8 (second-hand). */
+describe('no-sheet-metal-screw', () => {
+  const rule = 'no-sheet-metal-screw';
+  const bar = (joint: string) => `site: {name: Bar, region: us, service: unknown}
+bars: {entry: {kind: entry panel}}
+arresters: {a1: {kind: gas tube, on: entry, joint: ${joint}}}
+`;
+
+  it('finds a screw in a wire’s joint and in what bolts a part to a bar', () => {
+    expect(verdictsOf(rule, site('sheet-metal screw'))).toEqual(['not met c:R: screw', 'met c:mast: other']);
+    expect(verdictsOf(rule, bar('sheet-metal screw'))).toEqual(['not met a1:entry: screw']);
+    expect(verdictsOf(rule, bar('bolted lug'))).toEqual(['met a1:entry: other']);
+  });
+
+  it('is the one finding of the joint: that it is no method for an electrode stands under it', () => {
+    const [method] = findingsOf('joint-method-allowed', site('sheet-metal screw')).findings;
+    expect([method!.outcome, method!.under]).toEqual(['not met', 'no-sheet-metal-screw:c:R']);
+  });
+
+  it('does not ask of what kind a joint is: another rule does', () => {
+    expect(verdictsOf(rule, site('unknown'))).toEqual(['met c:mast: other']);
+    expect(findingsOf(rule, site('sheet-metal screw', { region: 'iec' })).outcome).toBe('not applicable');
+    expect(findingsOf(rule, 'site: {name: Bare, region: us, service: unknown}\n').outcome).toBe('not looked at');
+  });
+});
+
+/** Army preventive maintenance monthly 599 (read): temporary only. */
+describe('no-twist-joint', () => {
+  const rule = 'no-twist-joint';
+
+  it('finds a wire that is wound round a rod, everywhere', () => {
+    expect(verdictsOf(rule, site('twist'))).toEqual(['not met c:R: twist', 'met c:mast: other']);
+    expect(verdictsOf(rule, site('twist', { region: 'iec' }))[0]).toBe('not met c:R: twist');
+    expect(findingsOf('joint-method-allowed', site('twist')).findings[0]!.under).toBe('no-twist-joint:c:R');
+  });
+
+  it('lets it stand on a temporary station', () => {
+    expect(verdictsOf(rule, site('twist', { header: ', temporary: yes' }))).toContain('met c:R: temporary');
+    expect(verdictsOf(rule, site('twist', { header: ', temporary: unknown' }))).toContain('not met c:R: twist');
+  });
+});
+
+/** NFPA 70 250.70 (second-hand): zinc on a copper-clad rod is the typical miss. */
+describe('clamp-metal-match', () => {
+  const rule = 'clamp-metal-match';
+  const clamp = (metal: string, more = '', rest = {}) => site(`{kind: rod clamp, metal: ${metal}${more}}`, rest);
+
+  it('finds a zinc clamp on a copper-clad rod or on a copper wire, whatever is stamped on it', () => {
+    expect(verdictsOf(rule, clamp('zinc'))).toEqual(['not met c:R: zinc']);
+    expect(verdictsOf(rule, clamp('galvanised steel', ', listed: yes'))).toEqual(['not met c:R: zinc']);
+    expect(verdictsOf(rule, clamp('zinc', '', { rod: 'galvanised steel' }))).toEqual(['not met c:R: zinc']);
+    const steel = { rod: 'galvanised steel', wire: '8 mm2 galvanised steel' };
+    expect(verdictsOf(rule, clamp('zinc', '', steel))).toEqual(['met c:R: match']);
+    expect(verdictsOf(rule, clamp('bronze'))).toEqual(['met c:R: match']);
+  });
+
+  it('folds the galvanic pair of the same joint under it', () => {
+    expect(findingsOf('galvanic-pair', clamp('zinc')).findings.find((f) => f.at[0] === 'c:R')!.under).toBe(
+      'clamp-metal-match:c:R',
+    );
+  });
+
+  it('is not looked at where nobody named a metal; asks the others once somebody did', () => {
+    expect(findingsOf(rule, site('rod clamp')).outcome).toBe('not looked at');
+    const two = clamp('bronze').replace(
+      'conductors: {',
+      'conductors: {d: {from: mast, to: R, wire: 6 AWG copper, joints: [bolted lug, acorn clamp]}, ',
+    );
+    expect(verdictsOf(rule, two)).toEqual(['cannot tell d:R: nobody said', 'met c:R: match']);
+    expect(findingsOf(rule, site('exothermic weld')).outcome).toBe('not applicable');
+  });
+});
+
+/** MIL-HDBK-419A vol. II (read). */
+describe('no-copper-aluminium-contact', () => {
+  const rule = 'no-copper-aluminium-contact';
+  const onMast = (joint: string, mast = 'aluminium') => `site: {name: Mast, region: iec, service: unknown}
+supports: {mast: {kind: mast, metal: ${mast}}}
+conductors: {c: {from: mast@base, to: unknown, wire: 16 mm2 copper, joints: [${joint}, unknown]}}
+`;
+
+  it('asks for a fitting that is made for both', () => {
+    expect(verdictsOf(rule, onMast('hose clamp'))).toEqual(['not met c:mast: contact']);
+    expect(verdictsOf(rule, onMast('{kind: bolted lug, listed: no}'))).toEqual(['not met c:mast: contact']);
+    expect(verdictsOf(rule, onMast('{kind: bolted lug, listed: yes}'))).toEqual(['met c:mast: made for both']);
+    expect(verdictsOf(rule, onMast('{kind: bolted lug, shim: stainless steel}'))).toEqual(['met c:mast: sheet']);
+    expect(verdictsOf(rule, onMast('bolted lug'))).toEqual(['cannot tell c:mast: nobody said']);
+  });
+
+  it('leaves other metals, welds and tinned copper to the galvanic series', () => {
+    expect(verdictsOf(rule, onMast('hose clamp', 'galvanised steel'))).toEqual([]);
+    expect(verdictsOf(rule, onMast('exothermic weld'))).toEqual([]);
+    expect(verdictsOf(rule, onMast('hose clamp').replace('16 mm2 copper', '16 mm2 tinned copper'))).toEqual([]);
+  });
+
+  it('folds the galvanic pair of the same joint under it', () => {
+    expect(findingsOf('galvanic-pair', onMast('hose clamp')).findings[0]!.under).toBe(`${rule}:c:mast`);
+  });
+});
+
+/** NFPA 70 250.64(C) (second-hand). */
+describe('electrode-conductor-continuous', () => {
+  const rule = 'electrode-conductor-continuous';
+  const wire = (joints: string, from = 'panel') => `site: {name: Wire, region: us, service: panel}
+electrodes: {R: {kind: rod}, S: {kind: rod}}
+equipment: {panel: {kind: service panel}}
+conductors: {gec: {from: ${from}, to: R, wire: 4 AWG copper${joints}}}
+`;
+
+  it('lets a crimp that cannot be undone or a weld stand, and no split bolt', () => {
+    expect(verdictsOf(rule, wire(', joints: [bolted lug, irreversible crimp, acorn clamp]'))).toEqual([
+      'met gec: allowed splice',
+    ]);
+    expect(verdictsOf(rule, wire(', joints: [bolted lug, split bolt, acorn clamp]'))).toEqual(['not met gec: spliced']);
+    expect(verdictsOf(rule, wire(', joints: [bolted lug, acorn clamp]'))).toEqual(['met gec: one piece']);
+    expect(verdictsOf(rule, wire(', joints: none'))).toEqual(['met gec: one piece']);
+  });
+
+  it('cannot tell where nobody said', () => {
+    expect(verdictsOf(rule, wire(''))).toEqual(['cannot tell gec: nobody said']);
+    expect(verdictsOf(rule, wire(', joints: [bolted lug, unknown, acorn clamp]'))).toEqual([
+      'cannot tell gec: splice unknown',
+    ]);
+  });
+
+  it('does not catch ties between electrodes', () => {
+    expect(findingsOf(rule, wire(', joints: [bolted lug, split bolt, acorn clamp]', 'S')).outcome).toBe(
+      'not applicable',
+    );
+  });
+});
+
+/** NFPA 70 250.68(A) (from memory). */
+describe('clamp-accessible', () => {
+  const rule = 'clamp-accessible';
+  const clamp = (says: string, buried = '') => site(`{${says}}`, { buried });
+
+  it('asks that a clamp can be reached, unless it is made for the soil and lies there', () => {
+    expect(verdictsOf(rule, clamp('kind: rod clamp, accessible: yes'))).toEqual(['met c:R: reachable']);
+    expect(verdictsOf(rule, clamp('kind: rod clamp, accessible: no'))).toEqual(['not met c:R: hidden']);
+    expect(verdictsOf(rule, clamp('kind: rod clamp, accessible: no', ', buried: 1 ft'))).toEqual([
+      'not met c:R: hidden',
+    ]);
+    const listed = 'kind: rod clamp, accessible: no, for_burial: yes';
+    expect(verdictsOf(rule, clamp(listed, ', buried: 1 ft'))).toEqual([]);
+    expect(verdictsOf(rule, clamp(listed))).toEqual(['cannot tell c:R: perhaps buried']);
+    expect(verdictsOf(rule, clamp('kind: exothermic weld, accessible: no', ', buried: 1 ft'))).toEqual([]);
+  });
+
+  it('is not looked at where nobody said', () => {
+    expect(findingsOf(rule, clamp('kind: rod clamp')).outcome).toBe('not looked at');
+  });
+});
+
+/** MIL-HDBK-419A vol. II 1.2.4 (read): in the soil brazed or welded, stricter than the electrical code. */
+it('concealed-joint-welded: a clamp in the soil is advice, one in a box is not', () => {
+  const rule = 'concealed-joint-welded';
+  const buried = ', buried: 18 in';
+  expect(verdictsOf(rule, site('{kind: rod clamp, for_burial: yes}', { buried }))).toEqual(['not met c:R: clamp']);
+  expect(verdictsOf(rule, site('{kind: rod clamp, accessible: yes}', { buried }))).toEqual(['met c:R: in a well']);
+  expect(verdictsOf(rule, site('exothermic weld', { buried }))).toEqual(['met c:R: fused']);
+  expect(findingsOf(rule, site('rod clamp', { buried: ', buried: no' })).outcome).toBe('not applicable');
+  expect(findingsOf(rule, site('unknown', { buried })).outcome).toBe('not applicable');
+});
+
+/** MIL-HDBK-419A vol. I 7.6 (read). */
+it('surface-cleaned: paint under a lug, asked of the others once it was said of one', () => {
+  const rule = 'surface-cleaned';
+  expect(verdictsOf(rule, site('{kind: rod clamp, cleaned: no}'))).toEqual([
+    'not met c:R: paint',
+    'cannot tell c:mast: nobody said',
+  ]);
+  expect(verdictsOf(rule, site('{kind: rod clamp, cleaned: yes}'))).toContain('met c:R: clean');
+  expect(findingsOf(rule, site('rod clamp')).outcome).toBe('not looked at');
+});
+
+/** MIL-HDBK-419A vol. II (read): 3 square inches, printed as 19.5 cm². */
+it('contact-area: on each side of 3 square inches, in both systems', () => {
+  const rule = 'contact-area';
+  const lug = (area: string) => verdictsOf(rule, site(`{kind: bolted lug, contact: ${area}}`));
+  expect(lug('3 sq in')).toEqual(['met c:R: wide']);
+  expect(lug('19.5 cm2')).toEqual(['met c:R: wide']);
+  expect(lug('2.9 sq in')).toEqual(['not met c:R: narrow']);
+  expect(lug('19 cm2')).toEqual(['not met c:R: narrow']);
+  expect(lug('15 to 25 cm2')).toEqual(['cannot tell c:R: not exact']);
+  expect(findingsOf(rule, site('bolted lug')).outcome).toBe('not looked at');
+});
+
+/** MIL-HDBK-419A vol. II 1.2.4 (read). */
+it('joint-sealed-dissimilar: bronze on zinc in the soil wants a seal, copper on copper-clad none', () => {
+  const rule = 'joint-sealed-dissimilar';
+  const clamp = (says: string, rod = 'galvanised steel') =>
+    site(`{kind: rod clamp, metal: bronze${says}}`, { rod, buried: ', buried: 18 in' });
+  expect(verdictsOf(rule, clamp(', sealed: yes'))).toEqual(['met c:R: sealed']);
+  expect(verdictsOf(rule, clamp(', sealed: no'))).toEqual(['not met c:R: open to water']);
+  expect(findingsOf(rule, clamp('')).outcome).toBe('not looked at');
+  expect(
+    findingsOf(rule, site('{kind: rod clamp, metal: copper, sealed: no}', { buried: ', buried: 18 in' })).outcome,
+  ).toBe('not applicable');
+});
+
+/** Common practice (second-hand). */
+it('two-bolt-lug-on-steel: one bolt or two on a leg of steel; aluminium is not asked', () => {
+  const rule = 'two-bolt-lug-on-steel';
+  const lug = (bolts: string, mast = 'galvanised steel') =>
+    site('rod clamp', { mast }).replace('[bolted lug,', `[{kind: bolted lug, bolts: ${bolts}},`);
+  expect(verdictsOf(rule, lug('2'))).toEqual(['met c:mast: two']);
+  expect(verdictsOf(rule, lug('1'))).toEqual(['not met c:mast: one']);
+  expect(findingsOf(rule, lug('unknown')).outcome).toBe('not looked at');
+  expect(findingsOf(rule, lug('1', 'aluminium')).outcome).toBe('not applicable');
+});
+
+/** MIL-STD-188-124B: 1 milliohm (from memory); MIL-HDBK-419A: 5 milliohm at conduit and trays (read). */
+describe('bond-resistance', () => {
+  const rule = 'bond-resistance';
+  const read = (ohm: string, header = ', claims: MIL-HDBK-419A') =>
+    site('rod clamp', { header, more: `readings: {r1: {kind: joint, joint: 'c:R', reads: ${ohm}}}\n` });
+
+  it('asks 1 milliohm where a military standard is named', () => {
+    expect(verdictsOf(rule, read('1 mohm'))).toEqual(['met c:R: low']);
+    expect(verdictsOf(rule, read('0.0011 ohm'))).toEqual(['not met c:R: high']);
+    expect(verdictsOf(rule, read('over range'))).toEqual(['not met c:R: high']);
+    expect(verdictsOf(rule, read('under 2 mohm'))).toEqual(['cannot tell c:R: not exact']);
+  });
+
+  it('asks 5 milliohm of a bond on conduit', () => {
+    const conduit = (ohm: string) => `site: {name: Conduit, region: us, service: unknown, claims: MIL-HDBK-419A}
+metalwork: {pipe: {kind: conduit}}
+conductors: {c: {from: pipe, to: unknown, joints: [b, unknown]}}
+joints: {b: {kind: bolted lug, on: pipe, resistance: ${ohm}}}
+`;
+    expect(verdictsOf(rule, conduit('4.9 mohm'))).toEqual(['met b: low']);
+    expect(verdictsOf(rule, conduit('5.1 mohm'))).toEqual(['not met b: high']);
+  });
+
+  it('holds nobody else to it', () => {
+    expect(findingsOf(rule, read('9 mohm', '')).outcome).toBe('not applicable');
+    expect(findingsOf(rule, site('rod clamp', { header: ', claims: MIL-HDBK-419A' })).outcome).toBe('not looked at');
+  });
+});
+
+/** IEC 62305-3:2010 5.3.6 (read). */
+describe('test-joint-present', () => {
+  const rule = 'test-joint-present';
+  const down = (
+    joint: string,
+    electrode = '{kind: rod}',
+    role = 'down conductor',
+  ) => `site: {name: Down, region: iec, service: unknown}
+electrodes: {R: ${electrode}}
+supports: {rod: {kind: air terminal}}
+conductors: {d: {from: rod, to: R, role: ${role}, joints: [{kind: bolted lug, for_test: no}, ${joint}]}}
+`;
+
+  it('asks a joint that opens with a tool on each down conductor', () => {
+    expect(verdictsOf(rule, down('{kind: bolted lug, for_test: yes}'))).toEqual(['met d: there']);
+    expect(verdictsOf(rule, down('{kind: bolted lug, for_test: no}'))).toEqual(['not met d: missing']);
+    expect(verdictsOf(rule, down('bolted lug'))).toEqual(['cannot tell d: nobody said']);
+  });
+
+  it('asks none before a foundation, nor where nobody speaks of lightning protection', () => {
+    expect(findingsOf(rule, down('bolted lug', '{kind: concrete-encased}')).outcome).toBe('not applicable');
+    const mast = down('bolted lug', '{kind: rod}', 'mast lead').replace('air terminal', 'mast');
+    expect(findingsOf(rule, mast).outcome).toBe('not applicable');
+  });
+});
+
+/** IEC 62305-3:2010 4.3 (from memory): 0.2 ohm. */
+describe('rebar-continuity', () => {
+  const rule = 'rebar-continuity';
+  const frame = (
+    readings: string,
+    claims = ', claims: class III',
+  ) => `site: {name: Frame, region: iec, units: m, service: unknown${claims}}
+metalwork: {frame: {kind: steel frame}}
+${readings}`;
+  const read = (ohm: string, between = '[frame, frame]') =>
+    frame(`readings: {r1: {kind: continuity, between: ${between}, reads: ${ohm}}}\n`);
+
+  it('asks 0.2 ohm from top to bottom', () => {
+    expect(verdictsOf(rule, read('0.2 ohm'))).toEqual(['met frame: low']);
+    expect(verdictsOf(rule, read('210 mohm'))).toEqual(['not met frame: high']);
+    expect(verdictsOf(rule, read('over range'))).toEqual(['not met frame: high']);
+    expect(verdictsOf(rule, read('0.1 to 0.3 ohm'))).toEqual(['cannot tell frame: not exact']);
+  });
+
+  it('cannot tell without a reading on the steel itself; asks nothing where no protection is claimed', () => {
+    expect(verdictsOf(rule, frame(''))).toEqual(['cannot tell frame: nobody measured']);
+    expect(findingsOf(rule, frame('', '')).outcome).toBe('not applicable');
+  });
+});
