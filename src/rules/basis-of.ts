@@ -8,13 +8,17 @@ import { isBorrowed } from './family-in.ts';
 import type { Clause, Rule } from './rule.ts';
 
 /** What stands behind a condition where that is not simply the code of the place; '' elsewhere. */
-export function basisOf({ rule, set }: Pick<Asked, 'rule' | 'set'>, header: SiteHeader, speech: Speech): string {
+export function basisOf(
+  { rule, set }: Pick<Asked, 'rule' | 'set'>,
+  header: Pick<SiteHeader, 'codes'>,
+  speech: Speech,
+): string {
   const { document, clause } = rule.source;
   if (isBorrowed(rule, set)) {
     const home = homeOf(document);
     const values = {
       clause: [document, clause].filter((t) => t !== null).join(', '),
-      home: home === null ? null : words.names[home],
+      home: home === null ? null : words.homes[home],
     };
     return say(home === null ? words.borrowedAnywhere : words.borrowed, values, speech);
   }

@@ -96,12 +96,14 @@ function addReference(program: Command, done: (code: ExitCode) => void): void {
     .description('the catalogue of conditions')
     .option('--region <region>', 'whose words: us, iec', 'us')
     .option('--json', 'as JSON')
+    .option('--markdown', 'as a page of Markdown')
+    .option('-o, --output <file>', 'write it there; - is stdout')
     .action(async (options) => done((await import('./commands/rules.ts')).listRules(options)));
 
   program
     .command('explain <rule>')
     .description('why, clause, what counts as met, how to put it right')
-    .option('--region <region>', 'whose words: us, iec', 'us')
+    .option('--region <region>', 'whose words, and where its clause binds: us, ca, iec, uk, au', 'us')
     .action(async (rule, options) => done((await import('./commands/rules.ts')).explain(rule, options)));
 
   program

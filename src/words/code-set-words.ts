@@ -10,6 +10,15 @@ export const codeSetWords = {
     own: 'own standard',
     unknown: 'United States (no region is named)',
   },
+  /** Where a document binds. */
+  homes: {
+    us: 'the United States',
+    ca: 'Canada',
+    iec: 'IEC countries',
+    uk: 'the United Kingdom',
+    au: 'Australia',
+    unknown: 'another country',
+  },
   borrowed: 'Common practice here: the figure comes from {clause}, which binds in {home} and not here.',
   borrowedAnywhere: 'Common practice here: the figure comes from {clause}, which does not bind here.',
   elsewhere: 'Asked in {sets} only.',

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ruleIds } from '../../src/rules/rule-ids.ts';
 import { explain } from '../../src/shell/commands/rules.ts';
+import { notStated } from '../../src/words/not-stated.ts';
 import { type BuiltCommand, buildCommand } from './built-command.ts';
 
 let evenground: BuiltCommand;
@@ -56,12 +57,24 @@ describe('explain', () => {
   });
 });
 
+it('explain says where a clause does not bind, and that a condition is not asked as a rule', () => {
+  const abroad = evenground.run('explain', 'rod-spacing-minimum', '--region', 'iec').out;
+  const home = evenground.run('explain', 'rod-spacing-minimum').out;
+  expect(abroad.replace(/\s+/g, ' ')).toContain('which binds in the United States and not here');
+  expect(home).not.toContain('not here');
+  expect(evenground.run('explain', 'unit-sanity').out).toMatch(/^unit-sanity: not asked as a rule\. Held by/);
+});
+
 describe('rules', () => {
   it('lists the whole pack, one line a rule, and as JSON', () => {
     const lines = evenground.run('rules').out.trimEnd().split('\n');
-    expect(lines.length).toBe(ruleIds.length + 1);
+    const others = Object.keys(notStated);
+    expect(lines.length).toBe(ruleIds.length + others.length + 1);
     for (const [i, id] of ruleIds.entries()) expect(lines[i]).toContain(` ${id}: `);
-    expect(lines.at(-1)).toBe(`${ruleIds.length} rules. Next: evenground explain <rule>`);
+    for (const [i, id] of others.entries()) expect(lines[ruleIds.length + i]).toMatch(`${id}: not asked as a rule. `);
+    expect(lines.at(-1)).toBe(
+      `${ruleIds.length} rules, ${others.length} conditions that are held elsewhere. Next: evenground explain <rule>`,
+    );
     const records = JSON.parse(evenground.run('rules', '--json').out);
     expect(records.map((r: { id: string }) => r.id)).toEqual([...ruleIds]);
   });

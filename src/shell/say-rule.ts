@@ -1,0 +1,47 @@
+import { basisOf } from '../rules/basis-of.ts';
+import { familyIn, isBorrowed } from '../rules/family-in.ts';
+import { limitText } from '../rules/limit-text.ts';
+import type { Rule } from '../rules/rule.ts';
+import type { Region } from '../site/site.ts';
+import { rulePageWords as words } from '../words/rule-page-words.ts';
+import { ruleWords } from '../words/rules/index.ts';
+import { type Speech, say } from '../words/say.ts';
+
+/** Document, edition and clause of a rule in one line. */
+export function citedText({ source }: Pick<Rule, 'source'>): string {
+  return [source.document, source.edition, source.clause].filter((part) => part !== null).join(', ');
+}
+
+/** A rule's record in words, a paragraph each: what, why, limit, what counts as met, exemptions, remedy, provenance. */
+export function sayRule(rule: Rule, region: Region, speech: Speech): readonly string[] {
+  const own = ruleWords[rule.id]!;
+  const filled = (template: string) => say(template, { at: 'the part', parts: 'what hangs on it' }, speech);
+  const line = (template: string, text: string) => (text === '' ? [] : [say(template, { text }, speech)]);
+  const { id, severity, codeSets, since, source } = rule;
+  const family = words.families[familyIn(rule, region)];
+  const seen = words.provenance[source.provenance];
+  return [
+    say(words.record, { id, severity, family, sets: codeSets.join(', ') }, speech),
+    filled(own.title),
+    ...line(words.why, filled(own.why)),
+    ...line(words.limit, limitText(rule, speech)),
+    ...line(words.met, filled(own.met)),
+    ...line(words.exempt, own.exempt === undefined ? '' : filled(own.exempt)),
+    ...line(words.remedy, filled(own.remedy)),
+    ...(since === undefined ? [] : [say(words.since, { since: String(since), document: source.document }, speech)]),
+    ...movedText(rule, speech),
+    say(words.source, { cited: citedText(rule), seen }, speech),
+    ...[basisOfRule(rule, region, speech)].filter((t) => t !== ''),
+  ];
+}
+
+/** Where the figure comes from in a region in which its clause does not bind. */
+function basisOfRule(rule: Rule, region: Region, speech: Speech): string {
+  return isBorrowed(rule, region) ? basisOf({ rule, set: region }, { codes: [] }, speech) : '';
+}
+
+function movedText({ clauses = [] }: Rule, speech: Speech): readonly string[] {
+  if (clauses.length === 0) return [];
+  const list = clauses.map(({ from, clause }) => say(words.clauseFrom, { clause, from: String(from) }, speech));
+  return [say(words.clauses, { list: list.join('; ') }, speech)];
+}
