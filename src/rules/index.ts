@@ -55,8 +55,11 @@ import { rodLengthUs } from './electrodes/rod-length-us.ts';
 import { rodSpacingEffective } from './electrodes/rod-spacing-effective.ts';
 import { rodSpacingMinimum } from './electrodes/rod-spacing-minimum.ts';
 import { singleRod25Ohm } from './electrodes/single-rod-25-ohm.ts';
+import { equipmentOnStationBar } from './equipment/equipment-on-station-bar.ts';
 import { metalworkBonded } from './equipment/metalwork-bonded.ts';
 import { noOrphanEquipment } from './equipment/no-orphan-equipment.ts';
+import { racksBonded } from './equipment/racks-bonded.ts';
+import { fieldMastRod } from './field/field-mast-rod.ts';
 import { fieldStormRule } from './field/field-storm-rule.ts';
 import { groundPointAllowed } from './ground-points/ground-point-allowed.ts';
 import { groundPointNoService } from './ground-points/ground-point-no-service.ts';
@@ -104,13 +107,16 @@ import { dischargeUnitAwayFromFuel } from './lines/discharge-unit-away-from-fuel
 import { dischargeUnitPlace } from './lines/discharge-unit-place.ts';
 import { dischargeUnitPresent } from './lines/discharge-unit-present.ts';
 import { dripLoop } from './lines/drip-loop.ts';
+import { indoorLeadInSeparation } from './lines/indoor-lead-in-separation.ts';
 import { lineGoesDownBeforeIn } from './lines/line-goes-down-before-in.ts';
 import { panelTiedToService } from './lines/panel-tied-to-service.ts';
 import { serviceSurgeProtector } from './lines/service-surge-protector.ts';
 import { shieldBondedAtEntry } from './lines/shield-bonded-at-entry.ts';
 import { singleEntryPanel } from './lines/single-entry-panel.ts';
 import { spareAndDisconnectedLines } from './lines/spare-and-disconnected-lines.ts';
+import { surgeDeviceLead } from './lines/surge-device-lead.ts';
 import { transmitLeadInStandoff } from './lines/transmit-lead-in-standoff.ts';
+import { transmitWireSize } from './lines/transmit-wire-size.ts';
 import { transmitterContactGuard } from './lines/transmitter-contact-guard.ts';
 import { guyAnchorGrounded } from './masts/guy-anchor-grounded.ts';
 import { iecMastEarthed } from './masts/iec-mast-earthed.ts';
@@ -162,6 +168,7 @@ export const rules = [
   sheltersWithinReachBonded,
   separateBuildingElectrode,
   fieldStormRule,
+  fieldMastRod,
   antennaClearOfOverheadLine,
   notOnServiceMast,
   poolFixedMetalBonded,
@@ -195,9 +202,12 @@ export const rules = [
   dischargeUnitAwayFromFuel,
   arresterListed,
   arresterLeadShort,
+  surgeDeviceLead,
   coreStaticDrain,
   transmitLeadInStandoff,
   transmitterContactGuard,
+  indoorLeadInSeparation,
+  transmitWireSize,
   spareAndDisconnectedLines,
   lineGoesDownBeforeIn,
   singleEntryPanel,
@@ -211,6 +221,8 @@ export const rules = [
   notOnCoverOrDoor,
   intersystemBarPresent,
   noOrphanEquipment,
+  equipmentOnStationBar,
+  racksBonded,
   metalworkBonded,
   gasPipeNeverElectrode,
   rodLengthUs,

@@ -14,6 +14,7 @@ export const ruleIds = [
   'separate-building-electrode',
   // field stations
   'field-storm-rule',
+  'field-mast-rod',
   // what stands round the station
   'antenna-clear-of-overhead-line',
   'not-on-service-mast',
@@ -51,9 +52,12 @@ export const ruleIds = [
   'discharge-unit-away-from-fuel',
   'arrester-listed',
   'arrester-lead-short',
+  'surge-device-lead',
   'core-static-drain',
   'transmit-lead-in-standoff',
   'transmitter-contact-guard',
+  'indoor-lead-in-separation',
+  'transmit-wire-size',
   'spare-and-disconnected-lines',
   'line-goes-down-before-in',
   'single-entry-panel',
@@ -69,6 +73,8 @@ export const ruleIds = [
   'intersystem-bar-present',
   // equipment and metalwork
   'no-orphan-equipment',
+  'equipment-on-station-bar',
+  'racks-bonded',
   'metalwork-bonded',
   // electrodes
   'gas-pipe-never-electrode',

@@ -61,4 +61,53 @@ export const entry = {
       look: 'Look round {at} for fuel, hay, thatch and the like; type `near_fuel:`.',
     },
   },
+  'surge-device-lead': {
+    title: 'The leads of a surge device of the mains are short',
+    failTitle: 'The leads of {at} are too long',
+    why: 'Every metre of lead adds about a thousand volts to what the device lets through.',
+    met: 'The leads of both sides together are at most {=0.5 m} ({=1 m} in older text).',
+    remedy:
+      'Have a [electrician] mount {at} nearer to the bar and to the supply, or lead the supply through its terminals.',
+    tools: { tape: 'tape' },
+    because: {
+      none: 'No surge device of the mains is in the file.',
+      short: 'The leads of {at} are short enough.',
+      long: 'The leads of {at} are longer than the clause allows.',
+      unknown: 'How long the leads of {at} are, on both sides, is not known.',
+      tape: 'With the cover on, or by a [electrician], measure the leads of {at} on the side of the line and on that of the bar; type `line_lead:` and `lead:`.',
+    },
+  },
+  'transmit-wire-size': {
+    title: 'Wire antennas of a sender are thick enough to stay up',
+    failTitle: 'The wire of {at} is thinner than the table asks',
+    why: 'A wire that breaks falls on what is below, power lines included.',
+    met: 'Up to {=150 ft} of span {=14 AWG}; beyond that {=10 AWG} of hard-drawn copper, or {=12 AWG} of copper-clad steel or bronze.',
+    remedy: 'Hang {at} up anew with a thicker wire.',
+    tools: { measure: 'wire gauge' },
+    because: {
+      none: 'No wire antenna of a sender stands outdoors.',
+      'not typed': 'Nobody typed the wire of an antenna.',
+      thick: 'The wire of {at} is thick enough.',
+      thin: 'The wire of {at} is thinner than the table asks.',
+      unknown: 'The wire of {at}, its metal or its span is not known well enough.',
+      measure:
+        'Read the size of the wire of {at} off its reel or measure it, and its span; type `wire:` and `length:`.',
+    },
+  },
+  'indoor-lead-in-separation': {
+    title: 'Indoor lead-ins keep clear of power wiring',
+    failTitle: '{at}: the lead-in is too near to power wiring',
+    why: 'A lead-in whose insulation fails beside power wiring makes the radio live.',
+    met: 'At least {=50 mm} lies between them ({=100 mm} for a sender), or one of them runs in a raceway. Asked of a lead-in of which `along:` or `near:` names a mains line.',
+    remedy: 'Move {at} apart, or put one of them in a raceway.',
+    tools: { tape: 'tape' },
+    because: {
+      none: 'No lead-in is said to run beside power wiring.',
+      enclosed: 'One of {at} runs in a raceway.',
+      clear: '{at} keep their distance.',
+      near: '{at} are nearer than the clause allows.',
+      unknown: 'How near {at} come to each other is not known.',
+      tape: 'Measure how near {at} come to each other; type `spacing:` under `along:`, or `near:`.',
+    },
+  },
 } as const satisfies Record<string, RuleWords>;

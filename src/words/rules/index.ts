@@ -16,6 +16,7 @@ import { lines } from './lines.ts';
 import { mastLeads } from './mast-leads.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
+import { station } from './station.ts';
 import { strike } from './strike.ts';
 import { strikeVolts } from './strike-volts.ts';
 import { surroundings } from './surroundings.ts';
@@ -42,4 +43,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...entry,
   ...electrodePlaces,
   ...jointMakes,
+  ...station,
 };

@@ -1,0 +1,36 @@
+import type { Facts } from '../../facts/facts.ts';
+import { isAtLeast } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+
+/** Least section of copper from a rack to the bar, square metres. */
+const leastAreaM2 = 16e-6;
+const racks: readonly string[] = ['rack', 'cabinet'];
+
+export const racksBonded = rule({
+  id: 'racks-bonded',
+  family: 'code',
+  severity: 'advice',
+  codeSets: ['iec'],
+  source: { document: 'EN 50310; ISO/IEC 30129', edition: '2016', clause: 'racks', provenance: 'second-hand' },
+  limits: [{ key: 'areaM2', value: leastAreaM2, sense: 'least', of: 'copper' }],
+  needs: ['sections', 'boxes', 'conductors'],
+  check({ sections, boxes, conductors }) {
+    const found = boxes.filter((b) => racks.includes(b.part.kind));
+    if (found.length === 0) return nothingThere({ sections }, 'equipment');
+    const verdicts = found.flatMap((b) => ofRack(b.id, conductors));
+    return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'no conductor' } }];
+  },
+});
+
+/** The thickest conductor on it; a rack without one is asked about like any other case. */
+function ofRack(id: string, conductors: Facts['conductors']): readonly Verdict[] {
+  const at = [id];
+  const own = conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
+  if (own.length === 0) return [];
+  const answers = own.map((c) => (c.areaM2 === null ? 'unknown' : isAtLeast(c.areaM2, leastAreaM2)));
+  if (answers.includes('yes')) return [{ is: 'met', at, because: { key: 'thick' } }];
+  if (answers.includes('unknown'))
+    return [{ is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } }];
+  return [{ is: 'not met', at, because: { key: 'thin' } }];
+}

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
+const site = (box: string, conductors: string, header = '', region = 'us') => `
+site: {name: Desk, region: ${region}, units: ft, service: unknown${header}}
+electrodes: {R1: {kind: rod}}
+bars: {bar: {kind: station ground bar}}
+equipment: {box: {${box}}}
+conductors: {c1: {from: bar, to: R1}${conductors}}
+`;
+const onBar = (wire: string) => `, c2: {from: box, to: bar, wire: ${wire}}`;
+
+/** ITU-T K.27 and common practice, from memory; no threshold. */
+describe('equipment-on-station-bar', () => {
+  const rule = 'equipment-on-station-bar';
+
+  it('asks a bond to a bar, beside whatever the cord ties', () => {
+    expect(verdictsOf(rule, site('kind: transceiver', onBar('6 AWG copper')))).toEqual(['met box: on bar']);
+    expect(verdictsOf(rule, site('kind: transceiver', ''))).toEqual(['not met box: not on bar']);
+    expect(findingsOf(rule, site('kind: transceiver', '')).findings[0]!.under).toBe('no-orphan-equipment:box');
+  });
+
+  it('cannot tell with conductors left out, and leaves plastic boxes and sites without a bar', () => {
+    expect(verdictsOf(rule, site('kind: tuner', '', ', incomplete: [conductors]'))).toEqual([
+      'cannot tell box: perhaps',
+    ]);
+    expect(outcomeOf(rule, site('kind: computer', ''))).toBe('not applicable');
+    expect(
+      outcomeOf(
+        rule,
+        site('kind: tuner', '')
+          .replace(/bars: .*/, 'bars: none')
+          .replace(/conductors: .*/, ''),
+      ),
+    ).toBe('not applicable');
+  });
+});
+
+/** EN 50310, second-hand: 16 mm² (it is between 6 AWG, 13.3 mm², and 4 AWG, 21.2 mm²). */
+describe('racks-bonded', () => {
+  const rule = 'racks-bonded';
+  const rack = (wire: string, region = 'iec') => site('kind: rack', onBar(wire), '', region);
+
+  it('asks 16 mm², typed in square millimetres and by gauge', () => {
+    expect(verdictsOf(rule, rack('16 mm2 copper'))).toEqual(['met box: thick']);
+    expect(verdictsOf(rule, rack('15.9 mm2 copper'))).toEqual(['not met box: thin']);
+    expect(verdictsOf(rule, rack('4 AWG copper'))).toEqual(['met box: thick']);
+    expect(verdictsOf(rule, rack('6 AWG copper'))).toEqual(['not met box: thin']);
+    expect(verdictsOf(rule, rack('unknown'))).toEqual(['cannot tell box: size unknown']);
+  });
+
+  it('is asked by IEC sets of racks with a conductor', () => {
+    expect(outcomeOf(rule, rack('6 AWG copper', 'us'))).toBe('not applicable');
+    expect(outcomeOf(rule, site('kind: rack', '', '', 'iec'))).toBe('not applicable');
+    expect(outcomeOf(rule, site('kind: tuner', '', '', 'iec'))).toBe('not applicable');
+  });
+});

@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+const rule = 'field-mast-rod';
+const site = (conductors: string, header = 'temporary: yes') => `
+site: {name: Field, region: us, units: ft, service: none, ${header}}
+electrodes: {rod: {kind: rod}}
+supports: {mast: {kind: mast}}
+equipment: {gen: {kind: generator}}
+conductors: {${conductors}}
+`;
+const lead = (wire: string) => `c1: {from: mast@base, to: rod, wire: ${wire}}`;
+const tie = ', c2: {from: gen, to: rod, wire: 6 AWG copper}';
+
+/** Army field grounding practice, read: 6 AWG, 13.3 mm². */
+it('asks a rod, a wire of 6 AWG and a tie to the generator', () => {
+  expect(verdictsOf(rule, site(lead('6 AWG copper') + tie))).toEqual(['met mast: rod']);
+  expect(verdictsOf(rule, site(lead('8 AWG copper') + tie))).toEqual(['not met mast: thin']);
+  expect(verdictsOf(rule, site(lead('13.3 mm2 copper') + tie))).toEqual(['met mast: rod']);
+  expect(verdictsOf(rule, site(lead('13.2 mm2 copper') + tie))).toEqual(['not met mast: thin']);
+  expect(verdictsOf(rule, site(lead('6 AWG copper')))).toEqual(['not met mast: apart']);
+  expect(verdictsOf(rule, site('c2: {from: gen, to: rod}'))).toEqual(['not met mast: no rod']);
+  expect(findingsOf(rule, site('c2: {from: gen, to: rod}')).findings[0]!.under).toBe('mast-grounded:mast');
+});
+
+it('cannot tell what is not in the file, and is asked of temporary stations', () => {
+  expect(verdictsOf(rule, site(lead('unknown') + tie))).toEqual(['cannot tell mast: size unknown']);
+  const partly = 'temporary: yes, incomplete: [conductors]';
+  expect(verdictsOf(rule, site(lead('6 AWG copper'), partly))).toEqual(['cannot tell mast: tie unknown']);
+  expect(verdictsOf(rule, site('c2: {from: gen, to: rod}', partly))).toEqual(['cannot tell mast: rod unknown']);
+  expect(findingsOf(rule, site(lead('8 AWG copper'), 'temporary: no')).outcome).toBe('not applicable');
+});
