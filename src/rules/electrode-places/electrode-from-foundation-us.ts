@@ -19,7 +19,9 @@ export const electrodeFromFoundationUs = rule({
       const corners = (b.corners ?? []).map(plan);
       return corners.length < 3 ? [] : [[...corners, corners[0]!]];
     });
-    const asked = electrodes.filter((e) => isAsked(e.part.kind, e.part.closed) && courseOf(e.part).length > 0);
+    // Of one typed as standing at a named corner nobody said how far from it.
+    const placed = electrodes.filter((e) => e.part.place === null && courseOf(e.part).length > 0);
+    const asked = placed.filter((e) => isAsked(e.part.kind, e.part.closed));
     if (asked.length === 0 || walls.length === 0) return nothingThere({ sections }, 'electrodes');
     return asked.map(({ id, part }): Verdict => {
       const at = [id];

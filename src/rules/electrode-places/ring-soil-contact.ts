@@ -1,9 +1,11 @@
 import type { Electrode } from '../../site/site.ts';
 import { divide, type Interval, isAtLeast } from '../../units/interval.ts';
+import { claimsOf } from '../claims.ts';
 import { forLightning } from '../electrode-sizes/for-lightning.ts';
 import { routeLength } from '../electrode-sizes/least-sizes.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { ringsOf } from './rings.ts';
 
 /** Of its length. */
 const leastShare = 0.8;
@@ -17,7 +19,9 @@ export const ringSoilContact = rule({
   limits: [{ key: 'contactShare', value: leastShare, sense: 'least' }],
   needs: ['header', 'sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
-    const rings = forLightning(facts).filter((e) => e.part.kind === 'buried wire' && e.part.closed === 'yes');
+    // With no class claimed it is asked of a ring whose contact somebody spoke of.
+    const isClaimed = claimsOf(facts.header).lightningClass !== null;
+    const rings = ringsOf(forLightning(facts)).filter((e) => e.part.typed.in_soil !== undefined || isClaimed);
     return rings.length === 0 ? nothingThere(facts, 'electrodes') : rings.map((e) => ofRing(e.part));
   },
 });

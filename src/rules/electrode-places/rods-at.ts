@@ -1,5 +1,7 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
+import { routeLength } from '../electrode-sizes/least-sizes.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { isWhole } from '../looked-at.ts';
 
@@ -12,10 +14,14 @@ export interface RodCount {
   readonly most: number;
 }
 
+/** Where no rod can be driven a drilled one, a strap on the rock or a radial stands for it. */
+const kinds: readonly string[] = ['rod', 'rods', 'drilled rod', 'strap on rock', 'radial'];
+const grouped: readonly string[] = ['rods', 'radial'];
+
 /** Rods long enough, each of a group counted; one of unknown length may be. */
 export function rodsAt(part: string, facts: Asked, leastM: number): RodCount {
   const near = new Set(reachedFrom(part, facts));
-  const rods = facts.electrodes.filter((e) => e.part.kind === 'rod' || e.part.kind === 'rods');
+  const rods = facts.electrodes.filter((e) => kinds.includes(e.part.kind));
   const group = facts.bonding.groupOf.get(part) ?? null;
   const isOne = (e: ElectrodeFacts) => group !== null && e.group === group;
   const sure = rods.filter(
@@ -25,15 +31,26 @@ export function rodsAt(part: string, facts: Asked, leastM: number): RodCount {
   const mayBeMore = group !== null && (perhapsJoined.has(group) || openEnds.has(group));
   const isOpen = mayBeMore || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors');
   const all = rods.filter((e) => isLong(e, leastM) !== 'no' && (isOne(e) || e.part.present === 'unknown'));
-  const most = isOpen || all.some((e) => e.part.kind === 'rods' && e.part.members === null) ? Infinity : count(all, 2);
+  const most =
+    isOpen || all.some((e) => grouped.includes(e.part.kind) && e.part.members === null) ? Infinity : count(all, 2);
   return { least: count(sure, 1), most };
 }
 
-const isLong = ({ part }: ElectrodeFacts, leastM: number) =>
-  part.lengthM === null ? 'unknown' : isAtLeast(part.lengthM, leastM * printedShare);
+/** Whether a lead of the anchor of a guy lands on a rod, or on a wire in the soil with one. */
+export function hasAnchorRod(guy: string, facts: Asked): Answer {
+  const near = new Set(reachedFrom(guy, facts));
+  if (facts.electrodes.some((e) => kinds.includes(e.part.kind) && near.has(e.id) && e.part.present === 'yes'))
+    return 'yes';
+  return isWhole(facts, 'electrodes') && isWhole(facts, 'conductors') ? 'no' : 'unknown';
+}
+
+function isLong({ part }: ElectrodeFacts, leastM: number) {
+  const length = part.lengthM ?? routeLength(part);
+  return length === null ? 'unknown' : isAtLeast(length, leastM * printedShare);
+}
 
 function count(rods: readonly ElectrodeFacts[], unknown: number): number {
-  return rods.reduce((n, { part }) => n + (part.kind === 'rods' ? (part.members ?? unknown) : 1), 0);
+  return rods.reduce((n, { part }) => n + (grouped.includes(part.kind) ? (part.members ?? unknown) : 1), 0);
 }
 
 /** Electrodes that a lead of the part lands on, and those on a wire in the soil that it lands on. */

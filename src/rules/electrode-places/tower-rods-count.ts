@@ -3,7 +3,7 @@ import type { Support } from '../../site/site.ts';
 import { claimsOf } from '../claims.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { rodsAt } from './rods-at.ts';
+import { hasAnchorRod, rodsAt } from './rods-at.ts';
 
 /** Rods: self-supporting; guyed, at its base; guyed, at each anchor. Edition F has no figure for anchors. */
 const least = { G: { alone: 6, base: 3, anchor: 1 }, F: { alone: 3, base: 2, anchor: 0 } } as const;
@@ -44,12 +44,12 @@ function ofTower(t: Support, edition: string, facts: Asked): Verdict {
   const isGuyed = t.guys.length > 0;
   const base = rodsAt(t.id, facts, 0);
   const needed = isGuyed ? asked.base : asked.alone;
-  const anchors = isGuyed ? t.guys.map((g) => rodsAt(g.id, facts, 0)) : [];
   const values = { rods: base.least, needed };
   if (base.most < needed) return { is: 'not met', at, because: { key: 'too few', values } };
-  const bare = t.guys.filter((_, i) => anchors[i] !== undefined && anchors[i].most < asked.anchor).map((g) => g.id);
+  const anchors = asked.anchor === 0 ? [] : t.guys.map((g) => ({ id: g.id, rod: hasAnchorRod(g.id, facts) }));
+  const bare = anchors.filter((a) => a.rod === 'no').map((a) => a.id);
   if (bare.length > 0) return { is: 'not met', at, because: { key: 'anchor without', values: { anchors: bare } } };
-  const isEnough = base.least >= needed && anchors.every((a) => a.least >= asked.anchor);
+  const isEnough = base.least >= needed && anchors.every((a) => a.rod === 'yes');
   if (isEnough) return { is: 'met', at, because: { key: 'enough' } };
   return { is: 'cannot tell', at, because: { key: 'rods unknown' }, settle: { key: 'look' } };
 }

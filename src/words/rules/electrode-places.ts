@@ -209,7 +209,8 @@ export const electrodePlaces = {
     failTitle: '{at}: fewer rods than legs',
     why: 'A stroke comes down all legs at once; each short way into the soil counts.',
     met: 'As many rods of {=8 ft} as legs, all bonded to the tower and to each other.',
-    exempt: 'A crank-up or a tilt-over stands on one base; a footing is no rod.',
+    exempt:
+      'A crank-up or a tilt-over stands on one base. On rock a drilled rod, a strap or a radial of that length stands for a rod (ours); a footing does not.',
     remedy: 'Drive a rod at each leg of {at}, two rod lengths apart, and bond them in a ring to the legs.',
     because: {
       none: 'No lattice tower of metal is in the file.',
