@@ -1,11 +1,11 @@
 import type { Electrode, Site } from '../site/site.ts';
-import type { LayeredSoil } from '../soil/layered-soil.ts';
 import { effectiveLength, impulseCoefficient } from '../surge/effective-length.ts';
 import { ionisedEffectiveLength } from '../surge/effective-reach.ts';
 import { type Interval, middle } from '../units/interval.ts';
 import type { Ground } from './ground.ts';
 import { metalDistance } from './metal-distance.ts';
 import { routeWay } from './site-ways.ts';
+import { soilAt } from './soil-at.ts';
 import type { StrikeNetwork } from './strike-network.ts';
 import { wayLengthM } from './strike-ways.ts';
 
@@ -48,13 +48,12 @@ export function strikeEarths(
 ): readonly StrikeEarth[] {
   const { soil } = ground;
   if (soil === null || soil.profile.low === null || soil.profile.high === null) return [];
-  const { low, high } = soil.profile;
+  const [lowAt, highAt] = [soilAt(site, soil.profile.low), soilAt(site, soil.profile.high)];
   const electrodes = new Map(site.electrodes.map((e) => [e.id, e]));
   const rows = ask.intoSoil.flatMap(({ part, peak }): StrikeEarth[] => {
     if (Math.abs(peak.value) < ask.peakA * leastShare) return [];
     const electrode = electrodes.get(part);
-    const depthM = electrode === undefined ? usualM : depthOf(electrode);
-    const resistivityOhmM = { low: resistivityAt(low, depthM), high: resistivityAt(high, depthM) };
+    const resistivityOhmM = { low: lowAt(part), high: highAt(part) };
     const aloneOhm = ground.aloneOf(part)?.ohm ?? null;
     const armM = electrode !== undefined && !isLine(electrode) ? null : armOf(network, part, wholeM(electrode));
     const front = (ohmM: number) => effectiveLength(ohmM, ask.frontS);
@@ -84,9 +83,6 @@ export function strikeEarths(
 
 /** Less of the stroke is left out. Ours. */
 const leastShare = 0.01;
-/** Depth of a wire that nobody typed. Ours. */
-const usualM = 0.5;
-
 /** Rods and wires: what the formulas are for. */
 function isLine({ kind }: Electrode): boolean {
   return ['rod', 'rods', 'drilled rod', 'buried wire', 'radial', 'ring', 'pipe', 'strap on rock'].includes(kind);
@@ -97,22 +93,6 @@ function wholeM(electrode: Electrode | undefined): number | null {
   if (electrode === undefined) return null;
   const route = routeWay(electrode.route, electrode.closed === 'yes');
   return likely(electrode.lengthM) ?? (route.length < 2 ? null : wayLengthM(route));
-}
-
-/** Of its middle. */
-function depthOf({ kind, topM, lengthM, depthM }: Electrode): number {
-  const isUpright = kind === 'rod' || kind === 'rods' || kind === 'drilled rod' || kind === 'well casing';
-  if (isUpright) return (likely(topM) ?? 0) + (likely(lengthM) ?? 0) / 2;
-  return likely(depthM) ?? usualM;
-}
-
-function resistivityAt({ resistivityOhmM, thicknessM }: LayeredSoil, depthM: number): number {
-  let footM = 0;
-  for (const [i, thick] of thicknessM.entries()) {
-    footM += thick;
-    if (depthM <= footM) return resistivityOhmM[i]!;
-  }
-  return resistivityOhmM.at(-1)!;
 }
 
 function likely(figure: Interval | null): number | null {

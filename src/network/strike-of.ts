@@ -61,9 +61,10 @@ export function strikeOf(site: StrikeSite, at: StrikePoint, wave: Wave): StrikeR
   const node = surgeNode(network, at.node);
   if (node === null) return { ok: false, reason: 'hangs free', parts: [at.text] };
   const place = placeOfNode.get(at.node) ?? null;
-  const channel = place === null ? null : channelOver(place);
+  const channel = channelOf(at, place);
   const channelH = channel === null ? null : channelCoupling(network, channel);
-  const run = surgeRun(modes, { node, wave, channelH }, { untilS: 5 * waveTimes(wave).slowS });
+  const enters = typeof at.channel === 'object' ? null : node;
+  const run = surgeRun(modes, { node: enters, wave, channelH }, { untilS: 5 * waveTimes(wave).slowS });
   return { ok: true, at, network, run, places: placesOf(site, channel) };
 }
 
@@ -73,6 +74,12 @@ function surgeNode({ nodes, at }: StrikeNetwork, id: string): number | null {
   return index < 0 || at[index]! < 0 ? null : at[index]!;
 }
 
+function channelOf({ channel }: StrikePoint, place: Position | null): StraightPiece | null {
+  if (channel === 'line') return null;
+  if (channel !== undefined) return channel;
+  return place === null ? null : channelOver(place);
+}
+
 /**
  * A filament upright above the struck point. Beyond its length the field comes too late for a front; potentials against remote
  * earth go by it, differences of things near each other hardly. Ours.
@@ -80,8 +87,8 @@ function surgeNode({ nodes, at }: StrikeNetwork, id: string): number | null {
 function channelOver([east, north, up]: Position): StraightPiece {
   return { from: [east, north, up + channelM], to: [east, north, up], radiusM: channelRadiusM };
 }
-const channelM = 300;
-const channelRadiusM = 0.05;
+export const channelM = 300;
+export const channelRadiusM = 0.05;
 
 function channelCoupling({ pieces, branchOfPiece, branches }: StrikeNetwork, channel: StraightPiece): Float64Array {
   const coupling = new Float64Array(branches.length);

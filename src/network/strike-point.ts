@@ -1,11 +1,17 @@
 import type { MetalGraph } from '../bonding/build-graph.ts';
 import type { Site, Support } from '../site/site.ts';
+import type { StraightPiece } from '../surge/straight-piece.ts';
 import { middle } from '../units/interval.ts';
 
 /** Where lightning strikes: a node of the graph, and the point as an owner names it. */
 export interface StrikePoint {
   readonly node: string;
   readonly text: string;
+  /**
+   * Left out: the lightning comes down upright on the node. `line`: the current comes in along a line, whose way outside nobody
+   * knows. A piece: the channel of a strike near by, of which nothing enters; the node is where ways are counted from.
+   */
+  readonly channel?: 'line' | StraightPiece;
 }
 
 /** The top of the highest support that has one of metal, else the first antenna that is there; null: neither. */

@@ -60,11 +60,13 @@ const mostA = 1e6;
 /** RangeError for a source that cannot be in a network, and for a time that is none. */
 export function checkSurgeSource({ nodeCount, branches }: SurgeNetwork, source: SurgeSource, untilS: number): void {
   const { node, wave, channelH } = source;
-  if (!(Number.isInteger(node) && node >= 0 && node < nodeCount)) throw new RangeError(`no node ${node} to strike`);
+  if (node !== null && !(Number.isInteger(node) && node >= 0 && node < nodeCount))
+    throw new RangeError(`no node ${node} to strike`);
   checkWave(wave);
   if (wave.peakA > mostA) throw new RangeError(`a peak of ${wave.peakA} A is beyond any stroke (${mostA} A)`);
   if (!(untilS > 0 && Number.isFinite(untilS))) throw new RangeError(`${untilS} s is no time to run`);
   if (channelH !== null && channelH.length !== branches.length)
     throw new RangeError('one mutual inductance for each branch');
+  if (node === null && channelH === null) throw new RangeError('a source that neither enters nor induces');
   if (channelH?.some((henry) => !Number.isFinite(henry))) throw new RangeError('an inductance is no number');
 }

@@ -39,7 +39,7 @@ export function cutter(run: SurgeRun): (branches: readonly number[]) => CutCours
     if (wrong !== undefined) throw new RangeError(`no branch ${wrong} to cut`);
     const toEarth = waysWithout(network, run.modes.loops, new Set(branches));
     const separated = toEarth.flatMap((way, node) => (way === null ? [node] : []));
-    if (toEarth[run.source.node] === null) return { ok: false, separated };
+    if (run.source.node !== null && toEarth[run.source.node] === null) return { ok: false, separated };
     const modes = { ...run.modes, loops: { ...run.modes.loops, toEarth } };
     const cuts = cutsOf(run, branches, atPoints);
     return { ok: true, ...run, modes, wave, separated, ...stepped({ ...run, wave }, cuts, stepOf) };

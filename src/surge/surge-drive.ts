@@ -1,3 +1,4 @@
+import type { SignedWay } from './surge-loops.ts';
 import { byModes, inductanceTimes, resistanceTimes, type SurgeModes } from './surge-modes.ts';
 import type { SurgeSource } from './surge-network.ts';
 
@@ -13,9 +14,15 @@ export interface SurgeDrive {
   readonly ownHenry: Float64Array | null;
 }
 
-/** The current of a source runs by the tree from its node to earth; the loops take it from there. RangeError: no such node. */
+/** Through no element. */
+export const noWay: SignedWay = { elements: new Int32Array(0), signs: new Int8Array(0) };
+
+/**
+ * The current of a source runs by the tree from its node to earth; the loops take it from there. Of one that does not enter only
+ * its channel counts. RangeError: no such node.
+ */
 export function surgeDrive(modes: SurgeModes, { node, channelH }: Pick<SurgeSource, 'node' | 'channelH'>): SurgeDrive {
-  const way = modes.loops.toEarth[node];
+  const way = node === null ? noWay : modes.loops.toEarth[node];
   if (way == null) throw new RangeError(`no node ${node} to strike`);
   const ohm = resistanceTimes(modes.network, way);
   const henry = inductanceTimes(modes.network, way);

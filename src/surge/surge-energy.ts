@@ -1,5 +1,5 @@
 import type { SurgeCourse } from './surge-course.ts';
-import { surgeDrive } from './surge-drive.ts';
+import { noWay, surgeDrive } from './surge-drive.ts';
 import { overTime, potentialFigure } from './surge-figure.ts';
 import { along, inductanceTimes, resistanceTimes } from './surge-modes.ts';
 
@@ -9,12 +9,21 @@ import { along, inductanceTimes, resistanceTimes } from './surge-modes.ts';
  */
 export function energyShare(course: SurgeCourse): number {
   const { stepS, currentA } = course.wave;
-  const volts = overTime(course, potentialFigure(course, course.source.node));
+  const { node } = course.source;
   const powers = powersOf(course);
+  if (node === null) return inducedShare(course, powers);
+  const volts = overTime(course, potentialFigure(course, node));
   for (let t = 0; t < volts.length; t++) volts[t] = volts[t]! * currentA[t]!;
   const put = simpson(stepS, volts);
   const field = powers.field.at(-1)! - powers.field[0]!;
   return put === 0 ? 0 : Math.abs(put - simpson(stepS, powers.spent) - field) / put;
+}
+
+/** Of a source that only induces: what its field gave less heat and field, over these two. */
+function inducedShare({ wave: { stepS } }: SurgeCourse, { spent, heat, field }: Powers): number {
+  const held = field.at(-1)! - field[0]!;
+  const kept = simpson(stepS, heat) + held;
+  return kept === 0 ? 0 : Math.abs(simpson(stepS, spent) + held) / kept;
 }
 
 function simpson(stepS: Float64Array, figures: Float64Array): number {
@@ -27,6 +36,8 @@ function simpson(stepS: Float64Array, figures: Float64Array): number {
 interface Powers {
   /** Heat and what the channel takes, watt. */
   readonly spent: Float64Array;
+  /** Heat alone, of the modes. */
+  readonly heat: Float64Array;
   /** Energy of the field, joule. */
   readonly field: Float64Array;
 }
@@ -35,23 +46,25 @@ interface Powers {
 function powersOf({ modes, source, drive, wave, z }: SurgeCourse): Powers {
   const { count, stored, lost, network } = modes;
   const metal = surgeDrive(modes, { node: source.node, channelH: null });
-  const way = modes.loops.toEarth[source.node]!;
+  const way = source.node === null ? noWay : modes.loops.toEarth[source.node]!;
   const ohm = along(way, resistanceTimes(network, way));
   const henry = along(way, inductanceTimes(network, way));
   const channelH = drive.ownHenry === null ? 0 : along(way, drive.ownHenry);
   const byChannel = drive.bySlope.map((all, k) => all - metal.bySlope[k]!);
-  const [spent, field] = [new Float64Array(wave.timesS.length), new Float64Array(wave.timesS.length)];
+  const [spent, heatOnly, field] = [0, 1, 2].map(() => new Float64Array(wave.timesS.length)) as Rows;
   const sums = new Float64Array(5);
   for (let t = 0; t < spent.length; t++) {
     const [i, rise] = [wave.currentA[t]!, wave.slopeAPerS[t]!];
     addUp(sums, [metal.byCurrent, metal.bySlope, byChannel, lost, stored], z, t * count);
     const [byOhm, byHenry, byField, heat, held] = [sums[0]!, sums[1]!, sums[2]!, sums[3]!, sums[4]!];
+    heatOnly[t] = heat;
     spent[t] = i * (ohm * i + 2 * byOhm) + heat + rise * (channelH * i + byField);
     field[t] = i * ((henry * i) / 2 + byHenry) + held / 2;
   }
-  return { spent, field };
+  return { spent, heat: heatOnly, field };
 }
 
+type Rows = [Float64Array, Float64Array, Float64Array];
 type Weights = readonly [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
 
 /** Sums over the modes: three by their states, two by the squares of these. */

@@ -25,9 +25,10 @@ export interface SurgeEarth {
   readonly resistanceOhm: readonly number[] | readonly (readonly number[])[];
 }
 
-/** A current that comes down into a node and leaves by the electrodes. */
+/** A current that comes down into a node and leaves by the electrodes, or flows by without entering. */
 export interface SurgeSource {
-  readonly node: number;
+  /** null: none of it enters; it only induces, by `channelH`. */
+  readonly node: number | null;
   readonly wave: Wave;
   /** Mutual inductance of the source's own path (a lightning channel) with each branch, henry; null: none. */
   readonly channelH: Float64Array | null;
