@@ -23,8 +23,10 @@ export function strikePairs(site: Site, partOf: (id: string) => Part | undefined
   const isThere = (id: string | null): id is string => id !== null && partOf(id)?.present === 'yes';
   const boxes = site.equipment.filter((e) => isThere(e.id));
   const service = site.header.service;
+  // a pair that a signal line joins too is that line's: its ports stand less than a mains cord
+  const mainsLast = [...site.lines].sort((a, b) => Number(a.kind === 'mains') - Number(b.kind === 'mains'));
   const all: StrikePair[] = [
-    ...site.lines.filter((l) => isThere(l.id)).flatMap((line) => alongLine(line, partOf)),
+    ...mainsLast.filter((l) => isThere(l.id)).flatMap((line) => alongLine(line, partOf)),
     ...[...site.supports, ...site.bars, ...site.arresters, ...site.equipment, ...site.metalwork].flatMap((part) =>
       part.withinReach.map((other): StrikePair => ({ a: part.id, b: other, why: 'reach', by: null })),
     ),

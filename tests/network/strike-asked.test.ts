@@ -225,6 +225,21 @@ describe('pairs', () => {
     expect(pairsOf(station().replace('gas tube, on: entry', 'gas tube'))).toContain('base: mast radio');
   });
 
+  it('are of the signal line where a mains line joins the two as well', () => {
+    const text = station().replace(
+      'lines:\n',
+      'lines:\n  alarm: {kind: control, path: [panel, radio], length: 9 ft}\n',
+    );
+    const turned = text
+      .replace(/ {2}alarm:.*\n/, '')
+      .replace(/( {2}outlet:.*\n)/, '$1  alarm: {kind: control, path: [panel, radio], length: 9 ft}\n');
+    for (const file of [text, turned]) {
+      const run = bondingOf(read(file), null);
+      const pairs = strikePairs(run.site, (id) => run.metal.index.parts.get(id));
+      expect(pairs.find(({ a, b }) => a === 'panel' && b === 'radio')!.by).toBe('alarm');
+    }
+  });
+
   it('name the line, and the straight way between the two as the route', () => {
     const { pair, route, volt } = peakBetween(strikeIn(station()), 'mast', 'entry');
     expect([pair.by, route]).toEqual(['feed', 'straight']);

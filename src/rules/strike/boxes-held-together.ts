@@ -15,7 +15,7 @@ export const boxesHeldTogether = rule({
     clause: 'table F.1',
     provenance: 'memory',
   },
-  needs: ['sections', 'site', 'strike'],
+  needs: ['sections', 'site', 'strike', 'bonding'],
   check(facts) {
     const { site, sections } = facts;
     if (!canJudgePairs(site)) return nothingThere({ sections }, 'equipment');
@@ -25,10 +25,8 @@ export const boxesHeldTogether = rule({
     if (asked.length === 0) return nothingThere({ sections }, 'equipment');
     const doubts = strikeDoubt({ strike, site, sections });
     if (doubts !== null) return doubts;
-    return folded(
-      [...asked].sort((x, y) => volts(y) - volts(x)),
-      new Set(judgedBoxes(site)),
-    );
+    const worstFirst = [...asked].sort((x, y) => volts(y) - volts(x));
+    return folded(worstFirst, new Set(judgedBoxes(site)), (a, b) => isByFeeder(facts.bonding, a, b));
   },
 });
 
@@ -38,14 +36,29 @@ function volts({ peak }: Difference): number {
   return Math.abs(peak.value);
 }
 
+/** Nothing but the protective conductor of a feeder bonds the two: it runs through the house and is not made for a strike. */
+function isByFeeder({ groups, groupOf }: Facts['bonding'], a: string, b: string): boolean {
+  const group = groups.find(({ id }) => id === groupOf.get(a));
+  return (
+    group !== undefined && group.id === groupOf.get(b) && group.byFeeder.includes(a) !== group.byFeeder.includes(b)
+  );
+}
+
 /** A box that is over against several others is one finding: the worst leads, the others of it stand beneath. A bar is no box. */
-function folded(worstFirst: readonly Difference[], boxes: ReadonlySet<string>): readonly Verdict[] {
+function folded(
+  worstFirst: readonly Difference[],
+  boxes: ReadonlySet<string>,
+  byFeeder: (a: string, b: string) => boolean,
+): readonly Verdict[] {
   const leadingOf = new Map<string, string>();
   return worstFirst.map((difference): Verdict => {
     const at = [difference.pair.a, difference.pair.b];
     const peakV = volts(difference);
     const measured = { key: 'peakV', value: peakV, limit: withstandV, sense: 'most' } as const;
-    if (peakV <= withstandV) return { is: 'met', at, because: { key: 'held' }, measured };
+    if (peakV <= withstandV) {
+      if (!byFeeder(difference.pair.a, difference.pair.b)) return { is: 'met', at, because: { key: 'held' }, measured };
+      return { is: 'not met', at, because: { key: 'by feeder' } };
+    }
     const under = at.map((id) => leadingOf.get(id)).find((id) => id !== undefined);
     const leading = under ?? `boxes-held-together:${at.join('+')}`;
     for (const id of at) if (boxes.has(id) && !leadingOf.has(id)) leadingOf.set(id, leading);

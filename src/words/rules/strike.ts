@@ -68,12 +68,14 @@ export const strike = {
     title: 'Bonds hold boxes together that a signal line joins or a person reaches',
     failTitle: 'The bonds do not hold {at} together in a strike',
     why: 'Metal holds two boxes together in a slow fault; in a strike each metre of it has about a kilovolt for each kA/µs. The line that joins the boxes, or the hand that lies on both, then bridges what the bond does not hold.',
-    met: 'At most 2.5 kV between the two in the median first negative stroke into the highest support, in the likely soil: what the insulation of usual mains kit stands. A port stands less where its maker says so. What stands on a support, and what the panel and a box at the end of its mains cord differ by, are not judged here; they are in the table of differences.',
+    met: 'At most 2.5 kV between the two in the median first negative stroke into the highest support, in the likely soil: what the insulation of usual mains kit stands. A port stands less where its maker says so. Judged in the likely soil alone: a check does not work the strike out for the whole range of it, which the table of differences shows. What stands on a support, and what the panel and a box at the end of its mains cord differ by, are not judged here; they are in that table. The protective conductor of a feeder is no bond for a strike.',
     remedy:
       'Bring {at} to one bar by short wide leads of their own, with every line that joins them over that bar; or part the line by fibre.',
     because: {
       none: 'There is nothing to strike, or no two boxes that a signal line joins or a person reaches.',
       held: 'The bonds hold {at} together.',
+      'by feeder':
+        'Nothing but the protective conductor of a feeder bonds {at}; it runs among other wires through the building, and a strike is not counted on it.',
       apart: '{at} come {peakV} apart in a median stroke: {wayM} of metal lie between the two.',
       'no metal': '{at} come {peakV} apart in a median stroke: no metal joins the two.',
       'no soil': 'Nothing is known of the soil, so no volts can be worked out.',

@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
+import { bondingOf } from '../../../src/bonding/bonding-of.ts';
 import type { Facts } from '../../../src/facts/facts.ts';
 import { boxesHeldTogether } from '../../../src/rules/strike/boxes-held-together.ts';
 import { readSite } from '../../../src/site/read-site.ts';
@@ -80,7 +81,8 @@ function judge(differences: readonly (readonly [a: string, b: string, volt: numb
     wayM: 3,
   }));
   const strike = { refused: null, taken: null, differences: pairs };
-  const facts = { site, sections: site!.sections, strike } as unknown as Facts;
+  const { bonding } = bondingOf(site!, null);
+  const facts = { site, sections: site!.sections, strike, bonding } as unknown as Facts;
   return boxesHeldTogether
     .check(facts)
     .map((v) => ('at' in v ? [v.is, v.at.join(' '), 'under' in v ? v.under : null] : []));
@@ -116,4 +118,29 @@ test('over against one bar, two boxes are two findings; a box on the mast is not
     ['not met', 'bar y', null],
     ['not met', 'bar x', null],
   ]);
+});
+
+describe('panels that only a feeder joins', () => {
+  // two metres of feeder beside each other: the volts are small, and still it is no bond for a strike
+  const feeder = (bond: string) => `
+site: {name: Feeder, region: us, units: m, service: main}
+soil: {type: clay}
+electrodes: {R1: {kind: rod, at: [0, 0], length: 2.4 m, diameter: 16 mm}, R2: {kind: rod, at: [30, 0], length: 2.4 m, diameter: 16 mm}}
+supports: {mast: {kind: mast, at: [0, 0], height: 9 m, metal: galvanised steel, sections: one piece}}
+equipment:
+  main: {kind: service panel, at: [30, 0, 1]}
+  sub: {kind: sub-panel, at: [32, 0, 1]}
+lines:
+  feeder: {kind: mains, path: [main, sub], length: 2 m, protective_conductor: yes}
+  alarm: {kind: control, path: [main, sub], length: 2 m}
+conductors:
+  c1: {from: mast@base, to: R1, wire: 16 mm2 copper, length: 1 m}
+  c4: {from: main, to: R2, wire: 16 mm2 copper, length: 1 m}
+  c5: {from: R1, to: R2, wire: 16 mm2 copper, length: 30 m, buried: no}
+${bond}`;
+  it('are not held by it, and are by a bond beside it', () => {
+    expect(verdictsOf(rule, feeder(''))).toEqual(['not met main sub: by feeder']);
+    const bond = '  c6: {from: main, to: sub, wire: 16 mm2 copper, length: 2 m}\n';
+    expect(verdictsOf(rule, feeder(bond))).toEqual(['met main sub: held']);
+  });
 });
