@@ -6,6 +6,7 @@ import { idPattern, reservedIds } from '../format/points.ts';
 import { howKnown, isUnknown, readValue, unwrapped } from '../format/read-value.ts';
 import { plainWord } from '../format/words.ts';
 import type { HowKnown } from '../site.ts';
+import { meantName } from './meant-name.ts';
 import { ask, below, isFull, placeOf, refuse, type Spot } from './report.ts';
 import { type Entry, type MapNode, sayNode, type TreeNode } from './tree.ts';
 import type { TypedMember } from './typed-part.ts';
@@ -83,7 +84,7 @@ function readKind(format: SectionFormat, node: MapNode, spot: Spot): string {
     if (near !== null && isSlipOf(typed, near)) ask(at, value.at, 'kind-near', { kind: typed, near });
     return typed;
   }
-  refuse(at, value.at, 'kind-unknown', { kind: typed, kinds: kinds.join(', ') }, near);
+  refuse(at, value.at, 'kind-unknown', { kind: typed, kinds: kinds.join(', ') }, meantName(typed, kinds));
   return 'unknown';
 }
 
@@ -119,12 +120,19 @@ export function readFields<F extends Fields>(format: SectionFormat, node: MapNod
   return { values: values as ValuesOf<F>, fieldKnown: Object.fromEntries(known), ...typedOf(node, spot) };
 }
 
+/** What a conductor has and a line has not. */
+const lineEnds = ['from', 'to', 'between', 'ends'];
+
 function refuseKey(format: SectionFormat, kind: string, { key, keyAt }: Entry, spot: Spot): void {
   if (isFull(spot)) return;
   const keys = Object.entries(format.fields)
     .filter(([, f]) => f.kinds === null || f.kinds.includes(kind))
     .map(([name]) => name);
   const all = format.kinds === null ? keys : ['kind', ...keys];
+  if (format.name === 'lines' && lineEnds.includes(key)) {
+    refuse(below(spot, key), keyAt, 'key-line-end', { key });
+    return;
+  }
   refuse(below(spot, key), keyAt, 'key-unknown', { key, keys: all.join(', ') }, nearName(key, all));
 }
 

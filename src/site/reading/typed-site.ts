@@ -1,4 +1,3 @@
-import { nearName } from '../../units/near-name.ts';
 import type { Fields, ValuesOf } from '../format/field.ts';
 import { type PartFields, partFormats, type SectionFormat, sections } from '../format/format.ts';
 import type { buildingFields, placeFields, soilFields } from '../format/ground.ts';
@@ -7,6 +6,7 @@ import { isUnknown } from '../format/read-value.ts';
 import type { readingFields } from '../format/readings.ts';
 import type { stateFields } from '../format/states.ts';
 import type { PartSection, SectionName } from '../site.ts';
+import { meantName } from './meant-name.ts';
 import { readFields, readMembers, type SectionState } from './read-members.ts';
 import { below, type Report, refuse, type Spot } from './report.ts';
 import { childOf, type MapNode, sayNode, type TreeNode } from './tree.ts';
@@ -74,7 +74,7 @@ function refuseOtherSections(root: MapNode, spot: Spot): void {
   const names = sections.map((s) => s.name);
   for (const { key, keyAt } of root.entries) {
     if ((names as readonly string[]).includes(key)) continue;
-    refuse(below(spot, key), keyAt, 'section-unknown', { key, sections: names.join(', ') }, nearName(key, names));
+    refuse(below(spot, key), keyAt, 'section-unknown', { key, sections: names.join(', ') }, meantName(key, names));
   }
 }
 

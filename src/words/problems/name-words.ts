@@ -38,6 +38,10 @@ export const nameWords: Readonly<Record<string, ProblemWords>> = {
     wrong: 'there is no field `{key}` here',
     todo: 'The fields are: {keys}. What fits none of them goes into a `note:`.',
   },
+  'key-line-end': {
+    wrong: 'a line has no `{key}`: it passes its stops in order',
+    todo: 'Type them as `path:`, from the antenna or the street to the box, such as `path: [dipole, a1, radio]`.',
+  },
   'key-of-other-kind': {
     wrong: '`{key}` does not belong to the kind `{kind}`',
     todo: 'It belongs to: {kinds}. Is the kind right? Else put it into `note:`.',
