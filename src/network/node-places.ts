@@ -16,11 +16,23 @@ export function nodePlaces({ graph, site, metal }: Pick<BondingRun, 'graph' | 's
     const place =
       kind === 'support'
         ? onSupport(supports.get(part), likely(metal.heights.get(node) ?? null), placeOf(part))
-        : ownPlace(kind, part, placeOf, site);
+        : kind === 'guy'
+          ? anchorPlace(node, supports.get(part), placeOf)
+          : ownPlace(kind, part, placeOf, site);
     if (place !== null) places.set(node, place);
   });
   spread({ graph }, places);
   return places as ReadonlyMap<string, Position>;
+}
+
+/** Both sides of a turnbuckle lie at the anchor. */
+function anchorPlace(
+  node: string,
+  support: Support | undefined,
+  placeOf: (id: string) => Position | null,
+): Position | null {
+  const anchor = support?.guys.find(({ id }) => id === node.split('@')[0])?.anchor ?? null;
+  return typeof anchor === 'string' ? placeOf(anchor.split('@')[0]!) : anchor;
 }
 
 function onSupport(support: Support | undefined, heightM: number | null, foot: Position | null): Position | null {

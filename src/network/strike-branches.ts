@@ -35,6 +35,7 @@ export const assumedLengthM: Readonly<Partial<Record<TieKind, number>>> = {
   feeder: 10,
   shield: 10,
   cord: 10,
+  guy: 15,
 };
 
 /** What is stated of the conductor or the support that a tie is of. */

@@ -151,8 +151,9 @@ function worked(
     differences: () => differencesOf(bonded, likely, others, { ask, guarded: guarded() }),
     conductors: () => {
       const heatedOf = heatedParts(bonded.site);
+      const { index } = bonded.metal;
       return carried()
-        .filter(({ part }) => !isJoint(part) && bonded.metal.index.parts.has(part))
+        .filter(({ part }) => !isJoint(part) && (index.parts.has(part) || index.guys.has(part)))
         .map(({ part, peak, actionA2s }) => {
           const heated = heatedOf(part);
           const share = slow().get(part);

@@ -24,6 +24,7 @@ export function strikeMetal(site: Site): (part: string, kind: TieKind) => MetalF
     const support = supports.get(part);
     if (support !== undefined) return ofSupport(support);
     const line = lines.get(part);
+    if (kind === 'guy') return guyWire;
     if (line !== undefined) return kind === 'shield' ? ofShield(line.cable) : protective;
     return ofWire(conductors.get(part) ?? electrodes.get(part) ?? null);
   };
@@ -57,6 +58,9 @@ function ofShield(cable: string | null): MetalFigure {
   const ohmPerM = likely(known.shieldOhmPerM) ?? usualShield.ohmPerM;
   return acrossM === null ? { ...usualShield, ohmPerM } : { radiusM: acrossM / 2, ohmPerM, radiusFrom: 'typed' };
 }
+
+/** A guy: strand of steel, 1/4 in across, of 0.17 uohm m over four fifths of that circle (from memory of trade tables). */
+const guyWire: MetalFigure = { radiusM: 3.2e-3, ohmPerM: 6.6e-3, radiusFrom: 'assumed' };
 
 /** The protective conductor of a cord or a feeder: copper of 12 AWG or 2.5 mm2 at least. */
 const protective: MetalFigure = { radiusM: 1e-3, ohmPerM: 5.2e-3, radiusFrom: 'assumed' };

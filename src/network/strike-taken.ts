@@ -14,7 +14,9 @@ export interface StrikeTaken {
   readonly towers: readonly { readonly part: string; readonly diameterM: number }[];
   /** Boxes, bars, supports, antennas and protectors without a way to the soil by metal: nothing is said of them. */
   readonly hangFree: readonly string[];
+  /** That carry nothing here, and that do. */
   readonly guys: readonly string[];
+  readonly guysIn: readonly string[];
   readonly cores: readonly string[];
   readonly perhaps: readonly string[];
   readonly outside: readonly string[];
@@ -36,6 +38,8 @@ export function strikeTaken(run: Pick<BondingRun, 'graph' | 'site' | 'metal'>, n
   const wires = metal.filter((b) => b.radiusFrom === 'assumed' && !supports.has(b.part));
   const lines = site.lines.filter((l) => l.present === 'yes');
   const hasShield = new Set(branches.filter((b) => b.kind === 'shield').map((b) => b.part));
+  const guys = site.supports.flatMap((s) => s.guys.filter((g) => g.metal !== 'none').map((g) => g.id)).sort();
+  const carrying = new Set(branches.filter((b) => b.kind === 'guy').map((b) => b.part));
   return {
     lengths: grouped(assumed, (b) => b.lengthM).map(([lengthM, parts]) => ({ lengthM, parts })),
     heights: heightless(run),
@@ -47,7 +51,8 @@ export function strikeTaken(run: Pick<BondingRun, 'graph' | 'site' | 'metal'>, n
       .map(([part, diameterM]) => ({ part, diameterM }))
       .sort((a, b) => (a.part < b.part ? -1 : 1)),
     hangFree: hangFree(run, network),
-    guys: site.supports.flatMap((s) => s.guys.filter((g) => g.metal !== 'none').map((g) => g.id)).sort(),
+    guys: guys.filter((id) => !carrying.has(id)),
+    guysIn: guys.filter((id) => carrying.has(id)),
     cores: lines.flatMap(({ id }) => (hasShield.has(id) ? [id] : [])).sort(),
     perhaps: notCounted,
     outside: lines

@@ -33,6 +33,7 @@ export function strikeAssumptions(
     ...of(assumed.onFace, taken.onFace),
     ...of(assumed.electrodes, taken.unknownElectrodes),
     ...of(assumed.hangFree, taken.hangFree),
+    ...of(assumed.guysIn, taken.guysIn),
     ...of(assumed.guys, taken.guys),
     ...of(assumed.cores, taken.cores),
     ...of(assumed.perhaps, taken.perhaps),

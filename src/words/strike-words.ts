@@ -32,7 +32,8 @@ export const strikeWords = {
       'What {list} {list?has:have} to the soil is not known, so {list?it takes:they take} no current here; that leaves volts too high rather than too low.',
     hangFree:
       'Hangs on nothing that reaches the soil by metal, so no figure names it: {list}. Where such a thing stands in a strike is not defined; near metal it can be flashed over to.',
-    guys: '[Guy]s are left out: {list}. They carry some of the current to their anchors, which lowers the figures here.',
+    guys: '[Guy]s that carry nothing here: {list}. One carries where it is of metal, has no insulators (`insulators: no`), and a wire leads from its lower end to an [electrode]; it lowers the figures.',
+    guysIn: '[Guy]s carry from the top of their support down to the wire at their anchors: {list}.',
     cores:
       'Cores of {list} lie within their shields and are taken as tied to them at the outer end; where an antenna leaves its core open, volts and currents of the core are at most these. Where nobody typed more: 50 ohm, a braid that leaks 1 nH per metre, a core of 2 mm² of copper.',
     perhaps: 'Whether these carry current too is not known, and they are not counted: {list}.',
