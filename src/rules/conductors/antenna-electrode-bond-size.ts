@@ -1,6 +1,7 @@
+import { setFields } from '../changes/set-field.ts';
 import { communicationsTies } from '../conductor-sizes/communications-ties.ts';
 import { nothingThere } from '../looked-at.ts';
-import { rule } from '../rule.ts';
+import { rule, type Verdict } from '../rule.ts';
 import { limitsOf, sectionVerdict } from './size-rule.ts';
 
 /** 6 AWG copper. */
@@ -25,6 +26,12 @@ export const antennaElectrodeBondSize = rule({
         c.role === 'bond' && c.ends.some((id) => id !== null && (electrodes.has(id) || id === site.header.service))
       );
     });
-    return ties.length === 0 ? nothingThere({ sections }, 'conductors') : ties.map((c) => sectionVerdict(c, least));
+    return ties.length === 0
+      ? nothingThere({ sections }, 'conductors')
+      : ties.map((c) => thicker(sectionVerdict(c, least), c.id));
   },
 });
+
+function thicker(v: Verdict, conductor: string): Verdict {
+  return v.is === 'not met' ? { ...v, ...setFields('conductors', conductor, { wire: '6 AWG copper' }) } : v;
+}

@@ -1,4 +1,5 @@
 import { isAtLeast } from '../../units/interval.ts';
+import { setFields } from '../changes/set-field.ts';
 import { onlyFor } from '../electrode-sizes/only-for.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -19,6 +20,7 @@ export const rodLengthUs = rule({
     clause: '250.52(A)(5), 250.53(A)(4) (250.53(G) to 2017)',
     provenance: 'second-hand',
   },
+  limits: [{ key: 'rodLengthM', value: leastM, sense: 'least' }],
   needs: ['sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
     // A rod for a communications protector alone may be shorter.
@@ -32,7 +34,14 @@ export const rodLengthUs = rule({
       const measured = { key: 'rodLengthM', value: length, limit: leastM, sense: 'least' } as const;
       const long = isAtLeast(length, leastM * printedShare);
       if (long === 'yes') return { is: 'met', at, because: { key: 'long enough' }, measured };
-      if (long === 'no') return { is: 'not met', at, because: { key: 'short' }, measured };
+      if (long === 'no')
+        return {
+          is: 'not met',
+          at,
+          because: { key: 'short' },
+          measured,
+          ...setFields('electrodes', e.id, { length: '8 ft' }),
+        };
       return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' }, measured };
     });
   },

@@ -16,6 +16,7 @@ export const rodSpacingMinimum = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2020', clause: '250.53(A)(3), (B)', provenance: 'second-hand' },
+  limits: [{ key: 'spacingLengthM', value: leastM, sense: 'least' }],
   needs: ['sections', 'electrodes'],
   check({ sections, electrodes }) {
     const pairs = rodPairs(electrodes);

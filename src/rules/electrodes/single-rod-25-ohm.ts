@@ -1,5 +1,6 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import { isAtMost } from '../../units/interval.ts';
+import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { drivenRods } from './driven.ts';
@@ -18,7 +19,8 @@ export const singleRod25Ohm = rule({
     clause: '250.53(A)(2) exception (250.56 to 2008)',
     provenance: 'second-hand',
   },
-  needs: ['header', 'sections', 'electrodes', 'bonding'],
+  limits: [{ key: 'resistanceOhm', value: mostOhm, sense: 'most' }],
+  needs: ['header', 'sections', 'electrodes', 'bonding', 'site'],
   check(facts) {
     const rods = drivenRods(facts.electrodes);
     if (rods.length === 0) return nothingThere(facts, 'electrodes');
@@ -26,14 +28,20 @@ export const singleRod25Ohm = rule({
   },
 });
 
-function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bonding'>): Verdict {
+function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>): Verdict {
   const at = [e.id];
   if (e.electrodesInGroup > 1) return { is: 'met', at, because: { key: 'not alone' } };
   if (e.measuredOhm !== null) return ofReading(at, e.measuredOhm.ohm, e.measuredOhm.overRange);
   const mayJoin = facts.bonding.perhapsUnbonded.some((p) => p.electrode === e.id) || !isWhole(facts, 'electrodes');
   if (mayJoin) return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'trace' } };
   // The clause puts the burden of proof on the owner: a lone rod that nobody measured does not meet it.
-  return { is: 'not met', at, because: { key: 'not measured' }, ...underIsolated(e, facts.bonding) };
+  return {
+    is: 'not met',
+    at,
+    because: { key: 'not measured' },
+    ...underIsolated(e, facts.bonding),
+    change: addRod(facts.site, facts.header.region, e.id),
+  };
 }
 
 function ofReading(

@@ -1,4 +1,5 @@
 import { joints } from '../../materials/joints.ts';
+import { buriedClamp } from '../changes/buried-clamp.ts';
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
 
@@ -17,7 +18,7 @@ export const clampListedForBurial = rule({
       if (j.on === null || !electrodes.has(j.on) || j.buried === 'no' || kind?.permanent) return null;
       if (j.forBurial === 'yes') return { is: 'met', at, because: { key: 'listed' } };
       if (j.forBurial === 'no' && j.buried === 'yes' && kind !== undefined)
-        return { is: 'not met', at, because: { key: 'not for soil' } };
+        return { is: 'not met', at, because: { key: 'not for soil' }, ...buriedClamp(facts.site, j.id) };
       return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
     });
   },

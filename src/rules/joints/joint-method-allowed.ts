@@ -1,4 +1,5 @@
 import { joints } from '../../materials/joints.ts';
+import { buriedClamp } from '../changes/buried-clamp.ts';
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
 
@@ -19,7 +20,13 @@ export const jointMethodAllowed = rule({
       if (allowed === 'no') {
         const own = kind === 'twist' ? 'no-twist-joint' : kind === 'sheet-metal screw' ? 'no-sheet-metal-screw' : null;
         const cause = own === null ? {} : { under: `${own}:${id}` };
-        return { is: 'not met', at, because: { key: 'not a method', values }, ...cause };
+        return {
+          is: 'not met',
+          at,
+          because: { key: 'not a method', values },
+          ...cause,
+          ...buriedClamp(facts.site, id),
+        };
       }
       if (allowed === 'yes' || (allowed === 'if listed' && listed === 'yes'))
         return { is: 'met', at, because: { key: 'a method', values } };

@@ -23,7 +23,7 @@ export const arresterBonded = rule({
       if (a.bonded !== 'no' && !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }
-      return { is: 'not met', at, because: { key: 'floating' } };
+      return { is: 'not met', at, because: { key: 'floating' }, untied: at };
     });
   },
 });

@@ -13,6 +13,7 @@ export const arresterLeadShort = rule({
   severity: 'advice',
   codeSets: ['any'],
   source: { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' },
+  limits: [{ key: 'leadLengthM', value: longestLeadM, sense: 'most' }],
   needs: ['sections', 'arresters', 'site'],
   check({ sections, arresters, site }) {
     if (arresters.length === 0) return nothingThere({ sections }, 'arresters');

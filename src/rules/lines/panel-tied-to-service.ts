@@ -1,3 +1,4 @@
+import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups, underGroup } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -15,10 +16,15 @@ export const panelTiedToService = rule({
     if (bars.length === 0) return nothingThere(facts, 'bars');
     if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
     const groups = isolatedGroups(bonding, () => true);
+    const tie = (id: string) => ({
+      untied: [id],
+      ...underGroup(id, groups),
+      ...addBond(site, facts.header.region, id, bonding.service.part),
+    });
     return bars.map((bar): Verdict => {
       const at = [bar.id];
       if (bar.bonded === 'no' && !bonding.serviceBy.perhaps.has(bar.id) && !bonding.earthBy.perhaps.has(bar.id)) {
-        return { is: 'not met', at, because: { key: 'apart' }, ...underGroup(bar.id, groups) };
+        return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };
       }
       if (bonding.service.is === 'unknown') {
         return { is: 'cannot tell', at, because: { key: 'service unknown' }, settle: { key: 'find service' } };
@@ -27,7 +33,7 @@ export const panelTiedToService = rule({
       if (bonding.serviceBy.perhaps.has(bar.id) || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
-      return { is: 'not met', at, because: { key: 'apart' }, ...underGroup(bar.id, groups) };
+      return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };
     });
   },
 });

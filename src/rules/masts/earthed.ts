@@ -1,4 +1,6 @@
 import type { Facts } from '../../facts/facts.ts';
+import { addBond } from '../changes/add-bond.ts';
+import { addRod } from '../changes/add-rod.ts';
 import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 import { reachesSupplierEarth } from '../supplier-earth.ts';
@@ -22,6 +24,14 @@ export function mastsEarthed(
     if (open || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
     }
-    return { is: 'not met', at, because: { key: 'no way' } };
+    return { is: 'not met', at, because: { key: 'no way' }, untied: at, ...leadToEarth(m.id, facts) };
   });
+}
+
+/** A lead from the foot to an electrode of the service's system, else to any that is the owner's. */
+function leadToEarth(mast: string, { site, header, bonding }: Pick<Facts, 'site' | 'header' | 'bonding'>) {
+  const own = site.electrodes.filter((e) => e.present !== 'no' && e.owner !== 'utility').map((e) => e.id);
+  const to = own.find((id) => bonding.serviceBy.bonds.has(id)) ?? own[0];
+  if (to === undefined) return { change: addRod(site, header.region, `${mast}@base`) };
+  return addBond(site, header.region, `${mast}@base`, to);
 }

@@ -1,6 +1,7 @@
 import type { Bonding } from '../../bonding/bonding.ts';
 import type { Facts } from '../../facts/facts.ts';
 import { sayField } from '../../words/field-words.ts';
+import { addBond } from '../changes/add-bond.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -45,7 +46,15 @@ function apartOf(
   }
   const key = facts.bonding.service.is === 'unknown' ? 'apart from the others' : 'apart';
   const leading = leadingFinding(facts, electrodes);
-  return { is: 'not met', at: electrodes, because: { key }, ...underLeading('all-electrodes-one-system', leading) };
+  const { site, bonding, header } = facts;
+  return {
+    is: 'not met',
+    at: electrodes,
+    because: { key },
+    untied: electrodes,
+    ...underLeading('all-electrodes-one-system', leading),
+    ...addBond(site, header.region, electrodes[0]!, bonding.service.part),
+  };
 }
 
 function doubtOf(p: { readonly electrode: string; readonly decidedBy: readonly string[] }): Verdict {

@@ -38,7 +38,9 @@ function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }
   const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech), severity };
   const findings = verdicts
     .flatMap((v) => findingOf(again, v, heading))
-    .map((f): Finding => ({ ...f, ...owned, under: null, untied: [], change: null, title: titleOf(f, standard, speech) }));
+    .map(
+      (f): Finding => ({ ...f, ...owned, under: null, untied: [], change: null, title: titleOf(f, standard, speech) }),
+    );
   return { findings, conditions: [{ ...conditionOf(again, header, speech), ...owned }] };
 }
 
