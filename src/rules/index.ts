@@ -1,3 +1,15 @@
+import { aluminium18Inch } from './conductor-runs/aluminium-18-inch.ts';
+import { buriedTieBare } from './conductor-runs/buried-tie-bare.ts';
+import { conductorGuarded } from './conductor-runs/conductor-guarded.ts';
+import { ferrousSleeveBonded } from './conductor-runs/ferrous-sleeve-bonded.ts';
+import { groundConductorStraight } from './conductor-runs/ground-conductor-straight.ts';
+import { loopOpening } from './conductor-runs/loop-opening.ts';
+import { noUpwardRun } from './conductor-runs/no-upward-run.ts';
+import { notInDownspout } from './conductor-runs/not-in-downspout.ts';
+import { protectorLead20Ft } from './conductor-runs/protector-lead-20-ft.ts';
+import { smallConductorInConduit } from './conductor-runs/small-conductor-in-conduit.ts';
+import { supportSpacing } from './conductor-runs/support-spacing.ts';
+import { twoPathsFromStrikePoint } from './conductor-runs/two-paths-from-strike-point.ts';
 import { commsElectrodeBondSize } from './conductor-sizes/comms-electrode-bond-size.ts';
 import { communicationsConductorSize } from './conductor-sizes/communications-conductor-size.ts';
 import { concreteOnlyConductorSize } from './conductor-sizes/concrete-only-conductor-size.ts';
@@ -281,6 +293,18 @@ export const rules = [
   bondRunShort,
   bondBetweenGroupsLong,
   noLightningPathThroughBuilding,
+  twoPathsFromStrikePoint,
+  noUpwardRun,
+  loopOpening,
+  protectorLead20Ft,
+  groundConductorStraight,
+  aluminium18Inch,
+  conductorGuarded,
+  ferrousSleeveBonded,
+  notInDownspout,
+  smallConductorInConduit,
+  supportSpacing,
+  buriedTieBare,
   noSolderInPath,
   jointMethodAllowed,
   clampListedForBurial,

@@ -20,6 +20,7 @@ import { station } from './station.ts';
 import { strike } from './strike.ts';
 import { strikeVolts } from './strike-volts.ts';
 import { surroundings } from './surroundings.ts';
+import { conductorRuns } from './conductor-runs.ts';
 
 /** Words of every rule, by id. */
 export const ruleWords: Readonly<Record<string, RuleWords>> = {
@@ -44,4 +45,5 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...electrodePlaces,
   ...jointMakes,
   ...station,
+  ...conductorRuns,
 };
