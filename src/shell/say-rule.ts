@@ -15,7 +15,7 @@ export function citedText({ source }: Pick<Rule, 'source'>): string {
 /** A rule's record in words, a paragraph each: what, why, limit, what counts as met, exemptions, remedy, provenance. */
 export function sayRule(rule: Rule, region: Region, speech: Speech): readonly string[] {
   const own = ruleWords[rule.id]!;
-  const filled = (template: string) => say(template, { at: 'the part', parts: 'what hangs on it' }, speech);
+  const filled = (template: string) => say(template, { ...ofNoSite(template), ...words.ofNoSite }, speech);
   const line = (template: string, text: string) => (text === '' ? [] : [say(template, { text }, speech)]);
   const { id, severity, codeSets, since, source } = rule;
   const family = words.families[familyIn(rule, region)];
@@ -44,4 +44,10 @@ function movedText({ clauses = [] }: Rule, speech: Speech): readonly string[] {
   if (clauses.length === 0) return [];
   const list = clauses.map(({ from, clause }) => say(words.clauseFrom, { clause, from: String(from) }, speech));
   return [say(words.clauses, { list: list.join('; ') }, speech)];
+}
+
+/** A sentence that names a figure of the site has none here. */
+function ofNoSite(template: string): Readonly<Record<string, string>> {
+  const names = [...template.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!);
+  return Object.fromEntries(names.map((name) => [name, words.figureOfNoSite]));
 }

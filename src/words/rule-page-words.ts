@@ -29,5 +29,8 @@ export const rulePageWords = {
   },
   families: { code: 'code', strike: 'strike calculation', practice: 'common practice' },
   notStatedList: '{id}: not asked as a rule. {reason}',
+  /** What stands for the places and figures of a site where none is at hand. */
+  ofNoSite: { at: 'the part', parts: 'what hangs on it' },
+  figureOfNoSite: 'the figure',
   count: '{rules} rules, {notStated} conditions that are held elsewhere. Next: evenground explain <rule>',
 } as const;
