@@ -4,6 +4,7 @@ import type { Position } from '../site/site.ts';
 import { middle } from '../units/interval.ts';
 import type { LeakingNetwork, Stretch } from './leaking-network.ts';
 import { lineLengthM, stretchesAt } from './line-pieces.ts';
+import { sharedSpans } from './shared-spans.ts';
 import { type MetalFigure, strikeMetal } from './strike-metal.ts';
 import type { StrikeTies } from './strike-ties.ts';
 import { strikeWays, wayLengthM } from './strike-ways.ts';
@@ -58,7 +59,8 @@ export function strikeBranches(
   const figureOf = strikeMetal(run.site);
   const statedOf = strikeStated(run);
   const { network, sources, stretches } = leaking;
-  return network.branches.map(({ from, to, resistanceOhm, nominalOhm }, i): StrikeBranch => {
+  const cut = new Set(network.parts.filter((_, i) => stretches[i] !== null));
+  const all = network.branches.map(({ from, to, resistanceOhm, nominalOhm }, i): StrikeBranch => {
     const source = sources[i]!;
     const stretch = stretches[i]!;
     const part = network.parts[i]!;
@@ -80,6 +82,7 @@ export function strikeBranches(
     const figures = ofTie(tie, way, figureOf(part, tie.kind), statedOf(part));
     return { from, to, part, kind: tie.kind, span: tie.span ?? null, ...figures };
   });
+  return sharedSpans(all, run.site.conductors, cut);
 }
 
 type Figures = Omit<StrikeBranch, 'from' | 'to' | 'part' | 'kind' | 'span'>;

@@ -59,10 +59,38 @@ function conductorWay(c: Conductor, span: number, spans: readonly Span[], known:
   const starts = [0, ...c.passes.map((_, i) => i + 1)];
   const run = starts.findLastIndex((start) => start <= span);
   const own = spans.slice(starts[run], starts[run + 1]);
-  const route = c.passes.length === 0 ? routeWay(c.route) : [];
-  const way = route.length > 0 ? route : runWay(c, run, own, known);
+  const way = routeBetween(c, run, known) ?? runWay(c, run, own, known);
   if (way === null || own.length === 1) return way;
   return stretchOf(way, own, span - starts[run]!, taps > 0);
+}
+
+/** Of a route, what lies between two clamps: parted where it comes nearest to each; null: no route, or no telling. */
+function routeBetween(c: Conductor, run: number, { wayOf }: Known): readonly Position[] | null {
+  const route = routeWay(c.route);
+  if (route.length === 0) return null;
+  if (c.passes.length === 0) return route;
+  const clamps = c.passes.map(({ at }) => {
+    const place = wayOf(at);
+    return place.length === 0 ? null : alongM(route, nearestPair(route, place)[0]);
+  });
+  const marks = [0, ...clamps, wayLengthM(route)];
+  const isInOrder = marks.every((mark, i) => mark !== null && (i === 0 || mark > marks[i - 1]!));
+  return isInOrder ? wayBetween(route, marks[run]!, marks[run + 1]!) : null;
+}
+
+/** How far along a way a point of it lies, metres. */
+function alongM(way: readonly Position[], point: Position): number {
+  let [least, bestM, doneM] = [Number.POSITIVE_INFINITY, 0, 0];
+  for (const [i, end] of way.slice(1).entries()) {
+    const start = way[i]!;
+    const lengthM = wayLengthM([start, end]);
+    const toM = Math.hypot(point[0] - start[0], point[1] - start[1]);
+    const levelM = Math.hypot(end[0] - start[0], end[1] - start[1]);
+    const offM = toM + Math.hypot(point[0] - end[0], point[1] - end[1]) - levelM;
+    if (offM < least) [least, bestM] = [offM, doneM + (levelM === 0 ? 0 : (toM / levelM) * lengthM)];
+    doneM += lengthM;
+  }
+  return bestM;
 }
 
 function runWay(c: Conductor, run: number, own: readonly Span[], { places, wayOf }: Known): readonly Position[] | null {

@@ -63,10 +63,20 @@ describe('a wire that is parted changes nothing', () => {
   });
 
   it('by clamps that it passes without being cut', () => {
-    // how a stated resistance is shared out nobody says here, so that of the wire itself is taken
-    const own = (tie: string) => twoRods(tie).replace('resistance: 10 mohm, ', '');
-    sameStrike(own(joints(0)), own(`passes: [halfway], ${joints(0)}`));
-    sameStrike(own(joints(0)), own(`passes: [third, halfway], ${joints(0)}`));
+    sameStrike(twoRods(joints(0)), twoRods(`passes: [halfway], ${joints(0)}`));
+    sameStrike(twoRods(joints(0)), twoRods(`passes: [third, halfway], ${joints(0)}`));
+  });
+
+  it('by clamps, along a route with a corner', () => {
+    // the clamps lie beside the corners of the route, 6 m and 8 m on
+    const route = 'route: [[0, 0], [4, 0], [6, 2], [8, 0], [12, 0]]';
+    sameStrike(twoRods(`${route}, ${joints(0)}`), twoRods(`${route}, passes: [third], ${joints(0)}`));
+    sameStrike(twoRods(`${route}, ${joints(0)}`), twoRods(`${route}, passes: [third, halfway], ${joints(0)}`));
+  });
+
+  it('by clamps, longer than its straight way, or of a stated inductance', () => {
+    for (const typed of ['length: 14 m', 'inductance: 12 uH'])
+      sameStrike(twoRods(`${typed}, ${joints(0)}`), twoRods(`${typed}, passes: [third, halfway], ${joints(0)}`));
   });
 });
 
