@@ -108,6 +108,8 @@ import { downConductorSpacingIec } from './lightning/down-conductor-spacing-iec.
 import { leadInClearOfLightningConductor } from './lightning/lead-in-clear-of-lightning-conductor.ts';
 import { mastAsStrikeTermination } from './lightning/mast-as-strike-termination.ts';
 import { roofMastBondedToLightningSystem } from './lightning/roof-mast-bonded-to-lightning-system.ts';
+import { separationDistanceIec } from './lightning/separation-distance-iec.ts';
+import { sideFlashDistanceUs } from './lightning/side-flash-distance-us.ts';
 import { arresterBonded } from './lines/arrester-bonded.ts';
 import { arresterLeadShort } from './lines/arrester-lead-short.ts';
 import { arresterListed } from './lines/arrester-listed.ts';
@@ -189,6 +191,8 @@ export const rules = [
   earthRodClearOfBuriedServices,
   leadInClearOfPower,
   roofMastBondedToLightningSystem,
+  sideFlashDistanceUs,
+  separationDistanceIec,
   leadInClearOfLightningConductor,
   downConductorCount,
   downConductorSpacingIec,

@@ -25,6 +25,8 @@ export const ruleIds = [
   'lead-in-clear-of-power',
   // lightning protection of a building
   'roof-mast-bonded-to-lightning-system',
+  'side-flash-distance-us',
+  'separation-distance-iec',
   'lead-in-clear-of-lightning-conductor',
   'down-conductor-count',
   'down-conductor-spacing-iec',

@@ -39,8 +39,6 @@ export const toDo: readonly string[] = [
   'conduit-bonded',
   'waveguides-bonded-together',
   'surge-device-conductor',
-  'side-flash-distance-us',
-  'separation-distance-iec',
   'water-pipe-bonded',
   'gas-pipe-bonded',
   'structural-steel-bonded',

@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { conductorRuns } from './conductor-runs.ts';
 import { conductorSizes } from './conductor-sizes.ts';
 import { conductors } from './conductors.ts';
 import { electrodePlaces } from './electrode-places.ts';
@@ -20,7 +21,6 @@ import { station } from './station.ts';
 import { strike } from './strike.ts';
 import { strikeVolts } from './strike-volts.ts';
 import { surroundings } from './surroundings.ts';
-import { conductorRuns } from './conductor-runs.ts';
 
 /** Words of every rule, by id. */
 export const ruleWords: Readonly<Record<string, RuleWords>> = {

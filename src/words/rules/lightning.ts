@@ -7,6 +7,24 @@ const walkRound =
 const follow =
   'Follow the lightning protection from the roof to the soil and see what joins {at} to it; type its conductors (`role: down conductor`) and terminals (`kind: air terminal`), and the distance under `near:` where nothing joins them.';
 
+const beside = {
+  title: 'Metal beside a lightning conductor is bonded to it or keeps its distance',
+  failTitle: '{at}: the metal is too near to the lightning conductor, and not bonded to it',
+  why: 'A strike jumps from its conductor to metal beside it, and through whoever stands there.',
+  remedy: 'Bond the metal to the lightning conductor where they are near each other, or move it away ({at}).',
+  tools: { tape: 'tape' },
+  because: {
+    'not claimed': notClaimed,
+    none: 'No metal body, or no conductor that is called a [down conductor], is in the file.',
+    'no distance': 'The file gives no distance between metal and a [down conductor].',
+    bonded: '{at} are bonded to each other.',
+    far: '{at} keep the distance that is asked at any height of the conductor.',
+    near: '{at} are nearer than is asked at that height.',
+    'height unknown': 'Whether {at} keep their distance hangs on the height of the place and on what lies between.',
+    tape: 'Measure how high above the ground {at} come near each other, and how near; type the height as the third figure of `at:` of the metal, the distance under `near:`, or the bond.',
+  },
+} as const;
+
 export const lightning = {
   'down-conductor-count': {
     title: 'Lightning protection that is claimed leads down at enough places',
@@ -120,5 +138,13 @@ export const lightning = {
       thick: 'The wall of {at} is thick enough.',
       thin: 'The wall of {at} is thinner than the clause asks.',
     },
+  },
+  'side-flash-distance-us': {
+    ...beside,
+    met: 'The metal is bonded to the lightning protection, or farther from the conductor than its height above the nearest bond divided by 6 (one [down conductor]), 9 (two) or 13.5 (three and more); half of that through a wall.',
+  },
+  'separation-distance-iec': {
+    ...beside,
+    met: 'The metal is bonded to the lightning protection, or farther from the conductor than the [separation distance]: the length to the nearest bond times 0.08, 0.06 or 0.04 (class I, II, III and IV), times 1, 0.66 or 0.44 (one, two, three [down conductor]s), doubled through a wall.',
   },
 } as const satisfies Record<string, RuleWords>;

@@ -1,0 +1,25 @@
+import { claimsOf } from '../claims.ts';
+import { rule } from '../rule.ts';
+import { bodiesBeside } from './side-flash.ts';
+
+/** s = ki / km kc l: ki by class I to IV, km 1 through air and 0.5 through a wall, kc by the number of down conductors. */
+const ki = { 1: 0.08, 2: 0.06, 3: 0.04, 4: 0.04 } as const;
+const km = { air: 1, solid: 0.5 } as const;
+const kcOf = (down: number) => (down <= 1 ? 1 : down === 2 ? 0.66 : 0.44);
+
+export const separationDistanceIec = rule({
+  id: 'separation-distance-iec',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['iec'],
+  source: { document: 'IEC 62305-3', edition: '2010', clause: '6.3, Tables 10 to 12', provenance: 'second-hand' },
+  needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
+  check(facts) {
+    const { lightningClass } = claimsOf(facts.header);
+    const [least, most] = lightningClass === null ? [ki[4], ki[1]] : [ki[lightningClass], ki[lightningClass]];
+    return bodiesBeside(facts, (alongM, down) => ({
+      low: (least / km.air) * kcOf(down) * alongM.low,
+      high: (most / km.solid) * kcOf(down) * alongM.high,
+    }));
+  },
+});

@@ -1,0 +1,23 @@
+import { scale } from '../../units/interval.ts';
+import { rule } from '../rule.ts';
+import { bodiesBeside } from './side-flash.ts';
+
+/** D = h / (6 n) Km: n by the number of down conductors, Km 1 through air and 0.5 through brick, wood or concrete. */
+const sixth = 1 / 6;
+const km = { air: 1, solid: 0.5 } as const;
+const nOf = (down: number) => (down <= 1 ? 1 : down === 2 ? 1.5 : 2.25);
+
+export const sideFlashDistanceUs = rule({
+  id: 'side-flash-distance-us',
+  family: 'code',
+  severity: 'hazard',
+  codeSets: ['us'],
+  source: { document: 'NFPA 780', edition: '2014 to 2020', clause: '4.16', provenance: 'memory' },
+  needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
+  check: (facts) =>
+    bodiesBeside(facts, (alongM, down) => {
+      const throughAir = scale(alongM, (sixth / nOf(down)) * km.air);
+      // nobody said what lies between: less is asked through a wall
+      return { low: throughAir.low * km.solid, high: throughAir.high };
+    }),
+});

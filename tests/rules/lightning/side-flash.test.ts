@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+const site = (region: string, rail: string, downs = 1, length = '12 m', lightningClass = 'I') => `
+site: {name: Beside, region: ${region}, units: m, service: unknown, claims: lightning protection class ${lightningClass}}
+electrodes: {R1: {kind: rod}}
+supports: {rod: {kind: air terminal}}
+metalwork: {rail: {kind: railing, bonded: no, ${rail}}}
+conductors:
+${Array.from({ length: downs }, (_, i) => `  d${i + 1}: {from: rod, to: R1, role: down conductor, length: ${length}}\n`).join('')}`;
+const near = (distance: string, height = '9 m') => `at: [0, 0, ${height}], near: [{part: d1, distance: ${distance}}]`;
+const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
+
+/**
+ * By hand, h / (6 n) Km (NFPA 780, from memory): at 9 m of a conductor of 12 m, one down: surely near below 9 / 6 x 0.5 =
+ * 0.75 m, surely far from 12 / 6 = 2 m on. Two down: n = 1.5: 0.5 m and 1.333 m. Three: n = 2.25: 0.333 m and 0.889 m.
+ */
+describe('side-flash-distance-us', () => {
+  const rule = 'side-flash-distance-us';
+  const first = (text: string) => verdictsOf(rule, text).find((v) => /d1/.test(v));
+
+  it.each([
+    [1, '0.74 m', 'not met'],
+    [1, '0.76 m', 'cannot tell'],
+    [1, '1.99 m', 'cannot tell'],
+    [1, '2.01 m', 'met'],
+    [1, '2.4 ft', 'not met'],
+    [1, '6.6 ft', 'met'],
+    [2, '0.49 m', 'not met'],
+    [2, '1.34 m', 'met'],
+    [3, '0.33 m', 'not met'],
+    [3, '0.89 m', 'met'],
+  ])('%d down, %s: %s', (downs, distance, outcome) => {
+    expect(first(site('us', near(distance), downs))).toMatch(new RegExp(`^${outcome} (?:rail d1|d1 rail)`));
+  });
+
+  it('takes a bond, and folds under the pipe or rail that is not bonded at all', () => {
+    const tied = `${site('us', near('0.2 m'))}  b: {from: rail, to: rod}\n`;
+    expect(verdictsOf(rule, tied.replace('bonded: no, ', ''))).toEqual(['met rail d1: bonded']);
+    expect(findingsOf(rule, site('us', near('0.2 m'))).findings[0]!.under).toBe('metalwork-bonded:rail');
+  });
+
+  it('cannot tell at a height that nobody typed, and is asked where a distance to lightning protection is typed', () => {
+    expect(first(site('us', 'near: [{part: d1, distance: 0.2 m}]'))).toBe('cannot tell d1 rail: height unknown');
+    expect(outcomeOf(rule, site('us', 'metal: steel'))).toBe('not applicable');
+    const unclaimed = site('us', near('0.2 m'))
+      .replace(/, claims: [^}]*/, '')
+      .replace(/, role: down conductor/g, '');
+    expect(outcomeOf(rule, unclaimed.replace('kind: air terminal', 'kind: mast'))).toBe('not applicable');
+  });
+});
+
+/**
+ * By hand, ki / km kc l (IEC 62305-3:2010 6.3, second-hand): class I, one down, at 9 m of 12 m: surely near below 0.08 x 9 =
+ * 0.72 m, surely far from 0.08 / 0.5 x 12 = 1.92 m on. Class III: 0.36 m and 0.96 m. Class II, two down: 0.06 x 0.66 x 9 =
+ * 0.356 m. Three down, class I: 0.08 x 0.44 x 9 = 0.317 m.
+ */
+describe('separation-distance-iec', () => {
+  const rule = 'separation-distance-iec';
+  const first = (text: string) => verdictsOf(rule, text).find((v) => /d1/.test(v));
+
+  it.each([
+    ['I', 1, '0.71 m', 'not met'],
+    ['I', 1, '0.73 m', 'cannot tell'],
+    ['I', 1, '1.91 m', 'cannot tell'],
+    ['I', 1, '1.93 m', 'met'],
+    ['I', 1, '2.3 ft', 'not met'],
+    ['I', 1, '6.4 ft', 'met'],
+    ['III', 1, '0.35 m', 'not met'],
+    ['III', 1, '0.97 m', 'met'],
+    ['II', 2, '0.35 m', 'not met'],
+    ['I', 3, '0.31 m', 'not met'],
+    ['I', 3, '0.33 m', 'cannot tell'],
+  ])('class %s, %d down, %s: %s', (lightningClass, downs, distance, outcome) => {
+    const text = site('iec', near(distance), downs, '12 m', lightningClass);
+    expect(first(text)).toMatch(new RegExp(`^${outcome} (?:rail d1|d1 rail)`));
+  });
+
+  it('without a class is sure only where the mildest and the strictest agree', () => {
+    const unnamed = (distance: string) => site('iec', near(distance)).replace('class I', 'of the roof');
+    expect(first(unnamed('0.35 m'))).toMatch(/^not met/);
+    expect(first(unnamed('0.5 m'))).toMatch(/^cannot tell/);
+    expect(first(unnamed('1.93 m'))).toMatch(/^met/);
+  });
+});
