@@ -16,6 +16,7 @@ import { type StrikeCore, strikeCores } from './strike-cores.ts';
 import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { peakWithFired, type StrikeGuarded, strikeGuarded } from './strike-guarded.ts';
 import { heatOf, heatOfAtLevels, type StrikeHeat } from './strike-heat.ts';
+import { type StrikeKit, strikeKits } from './strike-kits.ts';
 import { noHolds, type StrikeHolds, strikeHolds } from './strike-holds.ts';
 import { noMeaning, type StrikeMeaning, strikeMeaning } from './strike-meaning.ts';
 import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
@@ -85,6 +86,7 @@ export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   /** Empty without `detail`. */
   readonly fired: readonly StrikeFired[];
   readonly guarded: StrikeGuarded | null;
+  readonly kits: readonly StrikeKit[];
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
   readonly traces: {
@@ -164,6 +166,7 @@ function worked(
     joints: () => carried().filter(({ part }) => isJoint(part)),
     electrodes: () => strikeIntoSoil(network, run),
     cores: () => strikeCores(bonded.site, network, run),
+    kits: () => strikeKits(bonded.site, network, run),
     fired: () => guarded()?.fired ?? [],
     guarded: () => (guarded() === null ? null : strikeGuarded(bonded.site, guarded()!)),
     failures: () =>
@@ -198,6 +201,7 @@ const nothing: Worked & StrikeMeaning & StrikeHolds = {
   joints: [],
   electrodes: [],
   cores: [],
+  kits: [],
   fired: [],
   guarded: null,
   failures: [],

@@ -2,7 +2,7 @@ import { formatQuantity } from '../units/format.ts';
 import { pageWords } from '../words/page.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
 import { type Block, cell, minor, row, tableIfAny } from './block.ts';
-import { partName } from './page-context.ts';
+import { figure, partName } from './page-context.ts';
 import { protectorBlocks } from './strike-protectors.ts';
 import { ampereOf, byGreatest, captionOf, restBlocks, type StrikeView, volt } from './strike-view.ts';
 
@@ -14,7 +14,7 @@ const leastV = 1;
 
 /** What stands across joints and heats them, which protectors conduct, and what reaches the core of each line. */
 export function jointBlocks(view: StrikeView): readonly Block[] {
-  const blocks = [...jointTable(view), ...protectorBlocks(view), ...coreTable(view)];
+  const blocks = [...jointTable(view), ...protectorBlocks(view), ...coreTable(view), ...kitTable(view)];
   return blocks.length === 0 ? [] : [minor(words.heading), ...blocks];
 }
 
@@ -66,5 +66,31 @@ function coreTable(view: StrikeView): readonly Block[] {
         ...(isFired ? [cell(c.firedV == null ? '–' : volt(c.firedV))] : []),
       ),
     ),
+  });
+}
+
+function kitTable(view: StrikeView): readonly Block[] {
+  const { page, strike } = view;
+  const sorted = byGreatest(
+    (strike.kits ?? []).filter((k) => k.peakV >= leastV),
+    (k) => k.peakV,
+    (k) => JSON.stringify([k.line, k.at]),
+  );
+  const isTaken = (typed: boolean) => (typed ? null : words.kitTaken);
+  return tableIfAny({
+    id: `${view.id}-kits`,
+    caption: captionOf(view, words.kits),
+    head: [words.line, words.at, words.kitLead, words.peak, words.kitPeak],
+    rows: sorted
+      .slice(0, mostRows)
+      .map((k) =>
+        row(
+          cell(partName(page, k.line)),
+          cell(partName(page, k.at)),
+          cell(figure(page, k.leadM, 'length'), isTaken(k.isTyped)),
+          cell(ampereOf(k.peakA)),
+          cell(volt(k.peakV)),
+        ),
+      ),
   });
 }

@@ -88,6 +88,17 @@ export interface StudyStrikeCore {
   readonly firedV?: number | null;
 }
 
+/** The lead by which a line's shield is bonded at one place: its volts stand between shield and metal there. */
+export interface StudyStrikeKit {
+  readonly line: string;
+  readonly at: string;
+  readonly leadM: number;
+  /** The length is the owner's; else what kits come with. */
+  readonly isTyped: boolean;
+  readonly peakA: number;
+  readonly peakV: number;
+}
+
 /** A protector that reaches its level. */
 export interface StudyStrikeFired {
   readonly arrester: string;
@@ -139,6 +150,7 @@ export interface StudyStrike extends StudyStrikeMeaning {
   /** Tubes that do not fire here, but would at the low end of what tubes of their kind do. */
   readonly mayFire?: readonly string[];
   readonly cores: readonly StudyStrikeCore[];
+  readonly kits?: readonly StudyStrikeKit[];
   readonly failures: readonly StudyStrikeFailure[];
   /** Potentials over time of some parts, for a chart. */
   readonly traces: {

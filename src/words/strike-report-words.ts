@@ -121,6 +121,10 @@ export const strikeReportWords = {
     at: 'At',
     corePeak: 'Peak',
     coreFired: 'With the protectors that conduct',
+    kits: 'Leads that bond a shield: their volts stand between shield and metal there, and no core sees them',
+    kitLead: 'Lead',
+    kitTaken: 'taken',
+    kitPeak: 'Voltage along it',
   },
   protectors: {
     caption: 'Protectors that conduct in this strike',
