@@ -1,4 +1,3 @@
-import { askedNodes } from '../bonding/asked-nodes.ts';
 import type { BondingRun } from '../bonding/bonding-of.ts';
 import type { PointRef } from '../site/site.ts';
 import { type Peak, peakOf } from '../surge/peak-of.ts';
@@ -8,22 +7,22 @@ import { waveFigures } from '../surge/wave-figures.ts';
 import { wave10x350 } from '../surge/wave-presets.ts';
 import { lazily } from '../units/lazily.ts';
 import { once } from '../units/once.ts';
-import type { Side } from './certain.ts';
 import type { Ground } from './ground.ts';
 import { type HeatedPart, heatedParts } from './heated-parts.ts';
 import { metalDistance } from './metal-distance.ts';
+import { type NoStrikePoint, strikePoint, usualWave } from './strike-asked.ts';
 import { type StrikeCore, strikeCores } from './strike-cores.ts';
 import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { peakWithFired, type StrikeGuarded, strikeGuarded } from './strike-guarded.ts';
 import { heatOf, heatOfAtLevels, type StrikeHeat } from './strike-heat.ts';
-import { type StrikeKit, strikeKits } from './strike-kits.ts';
 import { noHolds, type StrikeHolds, strikeHolds } from './strike-holds.ts';
 import { noMeaning, type StrikeMeaning, strikeMeaning } from './strike-meaning.ts';
-import { type RefusedStrike, type StrikeRun, type StrikeSite, strikeOf, strikeSite } from './strike-of.ts';
+import type { NearbyAsk } from './strike-nearby.ts';
+import { strikeOf } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
-import { defaultStrikePoint, type StrikePoint } from './strike-point.ts';
 import { type StrikeFired, type StrikeProtected, strikeProtected } from './strike-protected.ts';
 import { type StrikeCarried, strikeBetween, strikeCarried, strikeIntoSoil } from './strike-result.ts';
+import { coupledSides, type KnownStrike, namedNodes, type SidesAsk, strikeOnSide } from './strike-sides.ts';
 import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
 import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
 
@@ -39,6 +38,10 @@ export interface StrikeAsk {
   readonly mostWires: number | null;
   /** Also in the soil at its least and its greatest resistivity, and what the first positive strokes would do. */
   readonly detail: boolean;
+  /** A strike near by instead: nothing of it enters. */
+  readonly nearby?: (NearbyAsk & { readonly text: string }) | null;
+  /** Field at which soil breaks down, volts per metre; null, or left out: it holds. */
+  readonly ionisationVPerM?: number | null;
 }
 
 export interface StrikeDifference {
@@ -50,6 +53,8 @@ export interface StrikeDifference {
   readonly high: number | null;
   /** With the protectors that conduct above their level; null: none does, or it is not worked out. */
   readonly firedPeak: Peak | null;
+  /** The range holds wires known by length alone, taken as uncoupled and as coupled closely. */
+  readonly isBracketed: boolean;
   /** Shortest way through metal between the two, or from the struck point, metres. */
   readonly wayM: number;
 }
@@ -68,10 +73,7 @@ export interface StrikeConductor {
 export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   readonly at: string;
   readonly stroke: StrikeStroke;
-  readonly refused:
-    | RefusedStrike
-    | { readonly reason: 'nothing to strike' | 'no metal' | 'too large'; readonly parts: readonly string[] }
-    | null;
+  readonly refused: NoStrikePoint | { readonly reason: 'too large'; readonly parts: readonly string[] } | null;
   readonly peaks: readonly { readonly part: string; readonly peak: Peak }[];
   readonly differences: readonly StrikeDifference[];
   readonly conductors: readonly StrikeConductor[];
@@ -86,7 +88,6 @@ export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   /** Empty without `detail`. */
   readonly fired: readonly StrikeFired[];
   readonly guarded: StrikeGuarded | null;
-  readonly kits: readonly StrikeKit[];
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
   readonly traces: {
@@ -105,27 +106,24 @@ export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
 
 /** All that is said of one stroke into one point of a site. */
 export function strikeFigures(bonded: BondingRun, ground: Ground, ask: StrikeAsk): StrikeFigures {
-  const stroke = strikeStroke(ask.wave, ask.currentA);
-  const point = ask.at === null ? defaultStrikePoint(bonded.site, bonded) : askedPoint(bonded, ask.at);
-  const none = (refused: NonNullable<StrikeFigures['refused']>): StrikeFigures => {
-    return { ...nothing, at: point?.text ?? ask.at?.text ?? '', stroke, refused };
+  const stroke = strikeStroke(ask.wave ?? usualWave(bonded.site, ask.at), ask.currentA);
+  const none = (refused: NonNullable<StrikeFigures['refused']>, at = ask.at?.text ?? ''): StrikeFigures => {
+    return { ...nothing, at, stroke, refused };
   };
   if (ask.mostWires !== null && wiresOf(bonded) > ask.mostWires) return none({ reason: 'too large', parts: [] });
-  if (point === null) {
-    return none(
-      ask.at === null ? { reason: 'nothing to strike', parts: [] } : { reason: 'no metal', parts: [ask.at.text] },
-    );
-  }
   const named = namedNodes(bonded, ask.named);
-  const likely = strikeOn(bonded, ground, 'likely', { point, stroke, named });
-  if (!likely.ok) return none(likely);
+  const entered = strikePoint(bonded, ground, ask, { wave: stroke.wave, named });
+  if ('reason' in entered) return none(entered, ask.nearby?.text);
+  const asked: SidesAsk = { point: entered, wave: stroke.wave, named, ionisationVPerM: ask.ionisationVPerM ?? null };
+  const likely = strikeOnSide(bonded, ground, 'likely', asked);
+  if (!likely.ok) return none(likely, entered.text);
   const sides = ask.detail ? (['low', 'high'] as const) : [];
   const others = sides.flatMap((side) => {
-    const run = strikeOn(bonded, ground, side, { point, stroke, named });
+    const run = strikeOnSide(bonded, ground, side, asked);
     return run.ok ? [run] : [];
   });
   return lazily<StrikeFigures>({
-    at: () => point.text,
+    at: () => entered.text,
     stroke: () => stroke,
     refused: () => null,
     ...worked(bonded, likely, others, { ask, stroke }),
@@ -138,8 +136,8 @@ type Worked = Omit<StrikeFigures, 'at' | 'stroke' | 'refused' | keyof StrikeMean
 
 function worked(
   bonded: BondingRun,
-  likely: Known,
-  others: readonly Known[],
+  likely: KnownStrike,
+  others: readonly KnownStrike[],
   { ask, stroke }: { readonly ask: StrikeAsk; readonly stroke: StrikeStroke },
 ): { readonly [Name in keyof Worked]: () => Worked[Name] } {
   const { run, network } = likely;
@@ -166,7 +164,6 @@ function worked(
     joints: () => carried().filter(({ part }) => isJoint(part)),
     electrodes: () => strikeIntoSoil(network, run),
     cores: () => strikeCores(bonded.site, network, run),
-    kits: () => strikeKits(bonded.site, network, run),
     fired: () => guarded()?.fired ?? [],
     guarded: () => (guarded() === null ? null : strikeGuarded(bonded.site, guarded()!)),
     failures: () =>
@@ -201,7 +198,6 @@ const nothing: Worked & StrikeMeaning & StrikeHolds = {
   joints: [],
   electrodes: [],
   cores: [],
-  kits: [],
   fired: [],
   guarded: null,
   failures: [],
@@ -210,47 +206,20 @@ const nothing: Worked & StrikeMeaning & StrikeHolds = {
   solve: null,
 };
 
-function askedPoint({ metal }: BondingRun, at: PointRef): StrikePoint | null {
-  const found = askedNodes(metal, at);
-  if (found.is !== 'found') return null;
-  const top = found.nodes.find((node) => node.endsWith('@top'));
-  const isSupport = metal.index.parts.get(at.part ?? '')?.section === 'supports' && at.atM === null && at.mark === null;
-  return { node: isSupport ? (top ?? found.nodes[0]!) : found.nodes[0]!, text: at.text };
-}
-
-function namedNodes({ metal }: BondingRun, points: readonly PointRef[]): StrikeSite['named'] {
-  return new Map(
-    points.flatMap((point) => {
-      const found = askedNodes(metal, point);
-      return found.is === 'found' && point.text !== point.part ? [[point.text, found.nodes] as const] : [];
-    }),
-  );
-}
-
-type Known = StrikeRun & { readonly site: StrikeSite };
-
-function strikeOn(
-  bonded: BondingRun,
-  ground: Ground,
-  side: Side,
-  { point, stroke, named }: { readonly point: StrikePoint; readonly stroke: StrikeStroke } & Pick<StrikeSite, 'named'>,
-): Known | RefusedStrike {
-  const site = strikeSite(bonded, ground, side, named);
-  if (!site.ok) return site;
-  const run = strikeOf(site, point, stroke.wave);
-  return run.ok ? { ...run, site } : run;
-}
+/** A range that a coupling makes wider by less is as wide as before. */
+const leastWider = 0.99;
 
 function differencesOf(
   bonded: BondingRun,
-  likely: Known,
-  others: readonly Known[],
+  likely: KnownStrike,
+  others: readonly KnownStrike[],
   { ask, guarded }: { readonly ask: StrikeAsk; readonly guarded: StrikeProtected | null },
 ): readonly StrikeDifference[] {
   const partOf = (id: string) => bonded.metal.index.parts.get(id);
   const asked = ask.between.map(([a, b]): StrikePair => ({ a, b, why: 'asked', by: null }));
   const named = new Set(asked.map(({ a, b }) => [a, b].sort().join(' ')));
   const usual = strikePairs(bonded.site, partOf).filter(({ a, b }) => !named.has([a, b].sort().join(' ')));
+  const coupled = others.length > 0 ? coupledSides([likely, ...others], likely.run.source.wave) : [];
   return [...asked, ...usual].flatMap((pair) => {
     const found = strikeBetween(pair, likely.network, likely.run, likely.places);
     if (found === null) return [];
@@ -258,13 +227,21 @@ function differencesOf(
       const at = strikeBetween(pair, other.network, other.run, other.places);
       return at === null ? [] : [Math.abs(at.peak.value)];
     });
-    const all = [Math.abs(found.peak.value), ...ends];
+    const closely = coupled.flatMap((one) => {
+      const at = strikeBetween(pair, one.network, one.run, one.places);
+      return at === null ? [] : [Math.abs(at.peak.value)];
+    });
+    const all = [Math.abs(found.peak.value), ...ends, ...closely];
+    const apart = [Math.abs(found.peak.value), ...ends];
     const isRanged = others.length > 0 && ends.length === others.length;
     return [
       {
         ...found,
         low: isRanged ? Math.min(...all) : null,
         high: isRanged ? Math.max(...all) : null,
+        isBracketed:
+          isRanged &&
+          (Math.min(...all) < leastWider * Math.min(...apart) || leastWider * Math.max(...all) > Math.max(...apart)),
         firedPeak: guarded === null || guarded.fired.length === 0 ? null : peakWithFired(guarded, pair),
         wayM: wayBetween(likely, pair),
       },
@@ -278,7 +255,7 @@ const mostFailures = 60;
 
 function failuresOf(
   bonded: BondingRun,
-  likely: Known,
+  likely: KnownStrike,
   carried: readonly StrikeCarried[],
   { stroke, guarded }: { readonly stroke: StrikeStroke; readonly guarded: StrikeProtected | null },
 ) {
@@ -314,8 +291,9 @@ function inSeries(
 
 const watchedSections: ReadonlySet<string> = new Set(['supports', 'bars', 'arresters', 'equipment']);
 
-function wayBetween({ network, places, run }: Known, { a, b }: StrikePair): number {
-  const [first, second] = [places.nodeOf(a), b === remoteEarth ? run.source.node : places.nodeOf(b)];
+function wayBetween({ network, places, run }: KnownStrike, { a, b }: StrikePair): number {
+  const first = places.nodeOf(a);
+  const second = b === remoteEarth ? (run.source.node ?? first) : places.nodeOf(b);
   if (first === null || second === null) return Number.POSITIVE_INFINITY;
   const { surge, branches } = network;
   const metal = surge.branches.map(({ from, to }, i) => ({ from, to, lengthM: branches[i]!.lengthM }));
@@ -323,7 +301,7 @@ function wayBetween({ network, places, run }: Known, { a, b }: StrikePair): numb
 }
 
 /** Against remote earth: everything with a node that reaches the soil, and the struck point. */
-function peaksOf({ metal }: BondingRun, { run, places, at, network }: Known) {
+function peaksOf({ metal }: BondingRun, { run, places, at, network }: KnownStrike) {
   const sections: ReadonlySet<string> = new Set([
     'supports',
     'bars',
@@ -338,6 +316,7 @@ function peaksOf({ metal }: BondingRun, { run, places, at, network }: Known) {
     return node === null ? [] : [{ part, peak: potentialPeak(run, node) }];
   });
   const struck = network.at[network.nodes.indexOf(at.node)]!;
+  if (at.channel !== undefined) return rows;
   return [...rows.filter(({ part }) => part !== at.text), { part: at.text, peak: potentialPeak(run, struck) }];
 }
 
@@ -346,7 +325,7 @@ function potentialPeak(run: SurgeRun, node: number): Peak {
 }
 
 /** Of the struck point, its support's foot, the service, the first bar and the first two boxes. */
-function tracesOf({ site }: BondingRun, { run, places, at, network }: Known): StrikeFigures['traces'] {
+function tracesOf({ site }: BondingRun, { run, places, at, network }: KnownStrike): StrikeFigures['traces'] {
   const isMet = (part: string) => places.nodeOf(part) !== null;
   const foot = at.text.split('@')[0]!;
   const wanted = [
@@ -366,7 +345,7 @@ function tracesOf({ site }: BondingRun, { run, places, at, network }: Known): St
   return {
     timesS: kept.map((t) => run.wave.timesS[t]!),
     potentialsV: [
-      trace(at.text, struck),
+      ...(at.channel === undefined ? [trace(at.text, struck)] : []),
       ...parts.filter((p) => p !== at.text).map((part) => trace(part, places.nodeOf(part)!)),
     ],
   };
@@ -383,7 +362,7 @@ function shown(count: number): readonly number[] {
 }
 
 /** What share of the action integral of a first positive stroke each part takes. */
-function slowShares({ site, at }: Known): ReadonlyMap<string, number> {
+function slowShares({ site, at }: KnownStrike): ReadonlyMap<string, number> {
   const wave = wave10x350(1);
   const slow = strikeOf(site, at, wave);
   if (!slow.ok) return new Map();

@@ -6,8 +6,9 @@ import type { Ground } from './ground.ts';
 import { type SideFlash, sideFlashes } from './side-flashes.ts';
 import { type StrikeEarth, strikeEarths } from './strike-earths.ts';
 import { type StrikeForce, strikeForces } from './strike-forces.ts';
-import type { StrikeRun } from './strike-of.ts';
+import type { IonisedElectrode } from './strike-ionised.ts';
 import { strikeIntoSoil } from './strike-result.ts';
+import type { KnownStrike } from './strike-sides.ts';
 import type { StrikeStroke } from './strike-wave.ts';
 
 /** What a stroke's figures mean for things that stand beside it or were chosen for it. */
@@ -16,15 +17,17 @@ export interface StrikeMeaning {
   readonly sideFlashes: readonly SideFlash[];
   readonly margins: readonly ArresterMargin[];
   readonly earths: readonly StrikeEarth[];
+  /** Electrodes about which the soil broke down; empty: it was taken to hold. */
+  readonly ionised: readonly IonisedElectrode[];
 }
 
-export const noMeaning: StrikeMeaning = { forces: [], sideFlashes: [], margins: [], earths: [] };
+export const noMeaning: StrikeMeaning = { forces: [], sideFlashes: [], margins: [], earths: [], ionised: [] };
 
 /** Each is worked out when it is asked for. */
 export function strikeMeaning(
   bonded: BondingRun,
   ground: Ground,
-  { network, run }: StrikeRun,
+  { network, run, ionised }: KnownStrike,
   { figures }: StrikeStroke,
 ): { readonly [Name in keyof StrikeMeaning]: () => StrikeMeaning[Name] } {
   const { branches, points } = network;
@@ -36,6 +39,7 @@ export function strikeMeaning(
   return {
     forces: () => strikeForces(bonded.site, network, figures.peakA, (branch) => branchPeak(branch).value),
     sideFlashes: () => sideFlashes(bonded, branches),
+    ionised: () => ionised,
     margins: () => arresterMargins(bonded.site),
     earths: () =>
       strikeEarths(bonded.site, network, ground, {

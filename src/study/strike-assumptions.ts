@@ -75,6 +75,8 @@ export function strikeRefused({ refused }: StrikeFacts, speech: Speech): string 
   switch (refused.reason) {
     case 'nothing to strike':
       return say(words.nothingToStrike, {}, speech);
+    case 'not near':
+      return say(words.notNear, {}, speech);
     case 'too large':
       return say(words.tooLarge, {}, speech);
     case 'no metal':

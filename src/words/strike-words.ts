@@ -66,6 +66,8 @@ export const strikeWords = {
       'What {list} has to the soil is not known, so nothing can be said of volts; type {list?its length:their lengths}, or a reading as `resistance:`.',
     noWayToSoil:
       '{part} has no way to the soil by metal: it would flash over to something, and nobody can tell to what.',
+    notNear:
+      'A strike near by couples into metal whose place is known, and stands outside the site: type positions, or a distance farther than the site reaches from its middle.',
     tooLarge:
       'The site has more conductors and lines than a strike is worked out for unasked; `evenground strike` works one out, and takes its time.',
     noMetal: '{part}: nothing of it is metal that carries the current of a strike. Name what it hangs on.',
