@@ -16,6 +16,7 @@ import { type StrikeFailure, strikeFailures } from './strike-failures.ts';
 import { peakWithFired, type StrikeGuarded, strikeGuarded } from './strike-guarded.ts';
 import { heatOf, heatOfAtLevels, type StrikeHeat } from './strike-heat.ts';
 import { noHolds, type StrikeHolds, strikeHolds } from './strike-holds.ts';
+import { type StrikeKit, strikeKits } from './strike-kits.ts';
 import { noMeaning, type StrikeMeaning, strikeMeaning } from './strike-meaning.ts';
 import type { NearbyAsk } from './strike-nearby.ts';
 import { strikeOf } from './strike-of.ts';
@@ -85,6 +86,7 @@ export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   }[];
   readonly electrodes: readonly { readonly part: string; readonly peak: Peak }[];
   readonly cores: readonly StrikeCore[];
+  readonly kits: readonly StrikeKit[];
   /** Empty without `detail`. */
   readonly fired: readonly StrikeFired[];
   readonly guarded: StrikeGuarded | null;
@@ -164,6 +166,7 @@ function worked(
     joints: () => carried().filter(({ part }) => isJoint(part)),
     electrodes: () => strikeIntoSoil(network, run),
     cores: () => strikeCores(bonded.site, network, run),
+    kits: () => strikeKits(bonded.site, network, run),
     fired: () => guarded()?.fired ?? [],
     guarded: () => (guarded() === null ? null : strikeGuarded(bonded.site, guarded()!)),
     failures: () =>
@@ -198,6 +201,7 @@ const nothing: Worked & StrikeMeaning & StrikeHolds = {
   joints: [],
   electrodes: [],
   cores: [],
+  kits: [],
   fired: [],
   guarded: null,
   failures: [],
