@@ -1,6 +1,8 @@
 interface Foldable {
   readonly id: string;
   readonly under: string | null;
+  /** Left out: not met. */
+  readonly outcome?: string;
   /** What somebody agreed to let stand takes in nothing that nobody agreed to. */
   readonly agreed?: object | null;
 }
@@ -8,7 +10,7 @@ interface Foldable {
 /**
  * One cause, one finding: a finding whose `under` names one that does not stand here stands alone; one that names another
  * folded finding is folded under that one's parent; a chain that closes on itself is opened. What is not agreed to stands
- * alone where its cause is.
+ * alone where its cause is, and what was found stands alone where its cause is met or cannot be told.
  */
 export function foldFindings<F extends Foldable>(findings: readonly F[]): readonly F[] {
   const byId = new Map(findings.map((f) => [f.id, f]));
@@ -24,5 +26,11 @@ function parentOf<F extends Foldable>(f: F, byId: ReadonlyMap<string, F>): strin
     parent = byId.get(parent.under);
   }
   if (parent === undefined || parent.id === f.id) return null;
-  return parent.agreed != null && f.agreed == null ? null : parent.id;
+  return causes(parent, f) ? parent.id : null;
+}
+
+function causes(parent: Foldable, f: Foldable): boolean {
+  if (parent.agreed != null && f.agreed == null) return false;
+  if (parent.outcome === 'met') return false;
+  return parent.outcome !== 'cannot tell' || f.outcome === 'cannot tell';
 }

@@ -34,6 +34,33 @@ describe('a finding that another one causes', () => {
   });
 });
 
+describe('a cause that is none', () => {
+  const at = (id: string, outcome: string, under: string | null = null, agreed: object | null = null) => ({
+    id,
+    under,
+    outcome,
+    agreed,
+  });
+  const under = (...findings: ReturnType<typeof at>[]) => foldFindings(findings).find((f) => f.id === 'b')!.under;
+
+  it.each([
+    ['met', null],
+    ['cannot tell', null],
+    ['not met', 'a'],
+  ])('%s takes in what is not met: %s', (outcome, parent) => {
+    expect(under(at('a', outcome), at('b', 'not met', 'a'))).toBe(parent);
+  });
+
+  it('that cannot be told takes in a doubt', () => {
+    expect(under(at('a', 'cannot tell'), at('b', 'cannot tell', 'a'))).toBe('a');
+  });
+
+  it('that was agreed to stand hides nothing that was not', () => {
+    expect(under(at('a', 'not met', null, {}), at('b', 'not met', 'a'))).toBeNull();
+    expect(under(at('a', 'not met', null, {}), at('b', 'not met', 'a', {}))).toBe('a');
+  });
+});
+
 /** Any list with any causes, circles among them: no finding may vanish from the page. */
 it('leaves every finding standing alone or under one that stands alone', () => {
   const id: fc.Arbitrary<string> = fc.constantFrom('a', 'b', 'c', 'd', 'e');
