@@ -5,8 +5,8 @@ import { type AntennaGround, antennaGrounds } from './antenna-grounds.ts';
 
 /** Boxes and bars of the service, its raceway, and metal that counts as an electrode. */
 const allowed: readonly string[] = ['service panel', 'meter box', 'main earthing bar', 'conduit', 'steel frame'];
-/** Each of these is asked by a rule of its own. */
-const askedElsewhere: readonly string[] = ['water pipe', 'gas pipe'];
+/** Metal that is easily taken for ground and is none; other metal is bonded there, and pipes are asked by rules of their own. */
+const noGround = /\b(?:tap|faucet|spigot|radiator|heating|vent pipe|drain|downspout|sewer|oil pipe|door|window)/i;
 /** Sections where a ground may land; a radio is bonded, not grounded at. */
 const points: readonly Part['section'][] = ['electrodes', 'bars', 'metalwork'];
 
@@ -28,7 +28,7 @@ export const groundPointAllowed = rule({
         grounds.filter((g) => g.from === from),
       ),
     );
-    return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'pipe' } }];
+    return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'other metal' } }];
   },
 });
 
@@ -40,9 +40,9 @@ function ofPart(from: string, grounds: readonly AntennaGround[]): readonly Verdi
   const lands = grounds.map((g) => g.lands);
   const good = lands.find((p) => p.section === 'electrodes' || p.section === 'bars' || allowed.includes(p.kind));
   if (good !== undefined) return [{ is: 'met', at, because: { key: 'listed', values: { on: good.id } } }];
-  if (lands.some((p) => askedElsewhere.includes(p.kind))) return [];
   const panel = lands.find((p) => p.kind === 'sub-panel');
   if (panel !== undefined)
     return [{ is: 'cannot tell', at, because: { key: 'sub-panel', values: { on: panel.id } }, settle: { key: 'ask' } }];
-  return [{ is: 'not met', at, because: { key: 'not listed', values: { on: lands.map((p) => p.id) } } }];
+  const wrong = lands.filter((p) => noGround.test(p.kind)).map((p) => p.id);
+  return wrong.length === 0 ? [] : [{ is: 'not met', at, because: { key: 'not listed', values: { on: wrong } } }];
 }

@@ -1,4 +1,4 @@
-import { onFacade } from '../facade-zone.ts';
+import { facadeExempt } from '../facade-exempt.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { mastsEarthed } from './earthed.ts';
 
@@ -10,9 +10,11 @@ export const iecMastEarthed = rule({
   source: { document: 'IEC 60728-11', edition: '2016, 2023', clause: 'outdoor antennas', provenance: 'second-hand' },
   needs: ['header', 'sections', 'bonding', 'masts', 'site'],
   check(facts) {
-    const facade = onFacade(facts.site);
+    const exempt = facadeExempt(facts.site);
     return mastsEarthed(facts).map((v): Verdict => {
-      if (v.is !== 'not met' || !v.at.every((id) => facade.has(id))) return v;
+      const zone = v.is === 'not met' ? (exempt.get(v.at[0] ?? '') ?? 'no') : 'no';
+      if (v.is !== 'not met' || zone === 'no') return v;
+      if (zone === 'yes') return { is: 'met', at: v.at, because: { key: 'exempt' } };
       return { is: 'cannot tell', at: v.at, because: { key: 'on facade' }, settle: { key: 'measure facade' } };
     });
   },

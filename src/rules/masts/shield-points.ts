@@ -9,7 +9,7 @@ export interface LineOnMast {
   readonly mast: MastFacts;
   readonly antennaM: Interval | null;
   readonly bondsM: readonly (Interval | null)[];
-  /** Somebody typed that a stop is not known. */
+  /** Somebody typed that a stop is not known, or no path of the site says anything of a mast. */
   readonly isOpen: boolean;
 }
 
@@ -20,16 +20,22 @@ const shielded: readonly string[] = ['coax', 'cable tv'];
 /** Each line from an antenna on a metal mast, by the order of the lines. */
 export function linesOnMasts(site: Site, masts: readonly MastFacts[]): readonly LineOnMast[] {
   const metal = masts.filter((m) => m.metal === 'yes' && !noMast.includes(m.part.kind));
-  return site.lines
-    .filter((l) => l.present !== 'no' && shielded.includes(l.kind))
-    .flatMap((line) => {
-      const stops = line.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : []));
-      const on = site.antennas.find((a) => stops.includes(a.id))?.on ?? null;
-      const mast = metal.find((m) => m.id === on?.part);
-      if (mast === undefined || on === null) return [];
-      const isOpen = line.path.some((s) => s.is === 'unknown');
-      return [{ line, mast, antennaM: heightOf(on, mast), bondsM: bondsOn(line, mast, site), isOpen }];
-    });
+  const lines = site.lines.filter((l) => l.present !== 'no' && shielded.includes(l.kind));
+  const found = lines.flatMap((line): readonly LineOnMast[] => {
+    const stops = line.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : []));
+    const on = site.antennas.find((a) => stops.includes(a.id))?.on ?? null;
+    const mast = metal.find((m) => m.id === on?.part);
+    if (mast === undefined || on === null) return [];
+    const isOpen = line.path.some((s) => s.is === 'unknown');
+    return [{ line, mast, antennaM: heightOf(on, mast), bondsM: bondsOn(line, mast, site), isOpen }];
+  });
+  // a site whose paths say nothing of any mast is one where nobody looked up
+  const isAnySaid = found.some((f) => f.bondsM.length > 0 || f.line.path.some((s) => isOnMast(s, f.mast.id)));
+  return found.map((f) => ({ ...f, isOpen: f.isOpen || !isAnySaid }));
+}
+
+function isOnMast(stop: Line['path'][number], mast: string): boolean {
+  return (stop.is === 'bond' || stop.is === 'bend' || stop.is === 'part') && stop.at?.part === mast;
 }
 
 /** Bonds of the path at this mast, and bars and arresters that hang on it. */

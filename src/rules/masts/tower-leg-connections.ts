@@ -4,8 +4,8 @@ import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { leadsOf } from './leads-of.ts';
 
-/** Towers of legs; a tube has one wall all round. */
-const legged: readonly string[] = ['tower', 'lattice tower', 'crank-up tower'];
+/** A lattice tower has legs; another one where somebody counted them. A tube has one wall all round. */
+const hasLegs = ({ kind, legs }: MastFacts['part']) => kind === 'lattice tower' || (legs ?? 1) > 1;
 /** Legs of a tower whose legs nobody counted: the fewest that stand. */
 const fewestLegs = 3;
 
@@ -23,7 +23,7 @@ export const towerLegConnections = rule({
   limits: [{ key: 'count', value: fewestLegs, sense: 'least', of: 'leads, one for each leg' }],
   needs: ['header', 'sections', 'masts', 'site'],
   check(facts) {
-    const towers = facts.masts.filter((m) => m.metal === 'yes' && legged.includes(m.part.kind));
+    const towers = facts.masts.filter((m) => m.metal === 'yes' && hasLegs(m.part));
     if (towers.length === 0) return nothingThere(facts, 'supports');
     const verdicts = towers.flatMap((m) => ofTower(m, facts.site, isWhole(facts, 'conductors')));
     return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'no lead' } }];

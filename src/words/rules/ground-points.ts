@@ -32,7 +32,7 @@ export const groundPoints = {
     because: {
       none: 'No conductor leads from a mast, an entry panel or an arrester to a point of the building.',
       'bar first': 'The building has an [intersystem bar]; that comes first.',
-      pipe: 'It lands on a pipe; that is asked of its own.',
+      'other metal': 'It lands on metal that is bonded there, or on a pipe; both are asked of their own.',
       listed: 'The [ground] of {at} lands on {on}.',
       'sub-panel': 'The [ground] of {at} lands on {on}, which counts only where it is the disconnect of its building.',
       ask: 'Have a [electrician] say whether the panel that {at} {at?lands:land} on is the disconnect of that building.',

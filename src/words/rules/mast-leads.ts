@@ -9,7 +9,7 @@ export const mastLeads = {
     title: 'Each leg of a tower has its own lead',
     failTitle: 'Not every leg of {at} has a lead',
     why: 'Leads all round share the current of a strike and keep the legs at one voltage.',
-    met: 'As many conductors as legs (three where nobody counted) land at the foot, one on each leg (`tower.leg2@base`). Tubes are left out.',
+    met: 'As many conductors as legs land at the foot, one on each leg (`tower.leg2@base`): three of a lattice tower whose legs nobody counted. Other towers are asked where somebody counted them, tubes never.',
     remedy: 'Lead a conductor from each leg of {at} to its own [electrode], and join the [electrode]s.',
     because: {
       none: 'No tower with legs is in the file.',

@@ -54,6 +54,8 @@ describe('ground-point-allowed', () => {
       'met mast: listed',
     ]);
     expect(outcomeOf(rule, site(', c2: {from: mast, to: water}'))).toBe('not applicable');
+    const pool = site(', c2: {from: mast, to: pool}').replace('water: {', 'pool: {kind: pool}, water: {');
+    expect(outcomeOf(rule, pool)).toBe('not applicable');
     expect(outcomeOf(rule, site(', c2: {from: entry, to: radio}'))).toBe('not applicable');
     expect(outcomeOf(rule, site(', c2: {from: mast, to: radiator}', ibt))).toBe('not applicable');
   });

@@ -39,7 +39,8 @@ describe('tower-leg-connections', () => {
 
   it('leaves a tube and a tower without a lead to other rules', () => {
     expect(outcomeOf(rule, site('mast', 't@base'))).toBe('not applicable');
-    expect(outcomeOf(rule, `${head()}supports: {t: {kind: tower}}\nconductors: none\n`)).toBe('not applicable');
+    expect(outcomeOf(rule, site('tower', 't@base'))).toBe('not applicable');
+    expect(outcomeOf(rule, `${head()}supports: {t: {kind: lattice tower}}\nconductors: none\n`)).toBe('not applicable');
   });
 });
 
@@ -90,7 +91,8 @@ describe('shield-bonded-top-and-base', () => {
     ['no top', '{bond: t@39 ft}, {bond: t@2 ft}', 'not met coax: no top'],
     ['no base', '{bond: t@48 ft}, {bond: t@11 ft}', 'not met coax: no base'],
     ['one half way', '{bond: t@25 ft}', 'not met coax: neither'],
-    ['none', '{plug: j1}', 'not met coax: neither'],
+    ['none, and the path says how it comes down', '{bend: t@2 ft}', 'not met coax: neither'],
+    ['a path that says nothing of the mast', '{plug: j1}', 'cannot tell coax: heights unknown'],
     ['in metres', '{bond: t@12.3 m}, {bond: t@3 m}', 'met coax: both'],
     ['in metres, too low', '{bond: t@12.1 m}, {bond: t@3 m}', 'not met coax: no top'],
     ['a height nobody knows', '{bond: t}, {bond: t@2 ft}', 'cannot tell coax: heights unknown'],
