@@ -35,7 +35,7 @@ export const lines = {
   'panel-tied-to-service': {
     title: 'Every [entry panel] and bar is tied to the system of the [service]',
     failTitle: '{at} is not tied to the [service]',
-    why: 'A panel that floats, or has only a rod of its own, puts the whole difference between two earths across the radio.',
+    why: 'A panel that floats, or has only a rod of its own, puts the whole difference between two [ground]s across the radio.',
     met: 'Permanent metal leads from the bar to the [service].',
     remedy: 'Run a [bonding conductor] of at least {=6 AWG} copper from {at} to the system of the [service].',
     because: {
@@ -62,7 +62,7 @@ export const lines = {
       perhaps: 'Whether {at} {at?is:are} bonded depends on what is not known.',
       look: 'Look at {at} for {at?its bolt or lead:their bolts or leads} and follow {at?it to where it ends:each to where it ends}.',
       'supplier only':
-        '{at} {at?is:are} bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
+        '{at} {at?is:are} bonded to the [main bar], which the network operator [ground]s; no [electrode] of the building is in the file.',
       'ask about earth':
         'Look for an [electrode] of the building (footing, lightning protection) and type it, or have a [electrician] confirm what the local rule accepts for an antenna on this supply.',
       floating: 'No permanent metal leads from {at} to any [electrode].',

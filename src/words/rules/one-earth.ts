@@ -17,7 +17,7 @@ export const oneEarth = {
       'find service': findService,
       tied: '{at} reaches an [electrode] through permanent metal.',
       'by the supply':
-        'This supply brings the network operator’s earth along; an [electrode] of its own is not asked for the [service] itself.',
+        'This supply brings the network operator’s [ground] along; an [electrode] of its own is not asked for the [service] itself.',
       'no electrode': 'Somebody looked and there is no [electrode] at all.',
       'not found': 'No [electrode] is known to be tied to {at}.',
       'find electrode':
@@ -115,7 +115,7 @@ export const oneEarth = {
   'uk-multiple-earth-rf-rod-bond': {
     title: 'On a TN-C-S supply every radio-frequency [electrode] is bonded to the [main bar]',
     failTitle: '[Electrode]{at?:s} {at} {at?is:are} not bonded to the [main bar] of a TN-C-S supply',
-    why: 'When the supplier’s neutral breaks, everything on the [main bar] takes mains voltage against an earth rod that is kept apart, and a person may touch both.',
+    why: 'When the supplier’s neutral breaks, everything on the [main bar] takes mains voltage against a [rod] that is kept apart, and a person may touch both.',
     met: 'Permanent metal leads to the [main bar]; a TT supply for a detached shack is the other accepted way.',
     remedy:
       'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper (a main bond: the network operator may ask for more), or put the shack on a TT supply out of reach of the other. Do not make this connection yourself.',
@@ -149,7 +149,7 @@ export const oneEarth = {
   'shelters-within-reach-bonded': {
     title: 'Things that a person can touch at once are bonded together',
     failTitle: '{at} can be touched at once and are not bonded together',
-    why: 'Whoever touches both bridges two earths, which stand at different voltages at a fault or a strike.',
+    why: 'Whoever touches both bridges two [ground]s, which stand at different voltages at a fault or a strike.',
     met: 'Both belong to one bonded group. The [protective conductor]s of cords are enough against a fault of the mains: where they alone tie the two, this is advice.',
     remedy: 'Bond {at} together with at least {=6 AWG} copper, or move them out of reach of each other.',
     because: {
