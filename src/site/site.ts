@@ -323,6 +323,8 @@ export interface Conductor extends PartBase {
   readonly role: string | null;
   readonly along: { readonly part: string; readonly spacingM: Interval | null } | null;
   readonly runs: string | null;
+  /** A label that says not to take it off. */
+  readonly labelled?: Answer;
   readonly enclosure: string | null;
   /** Where a pipe of metal round it is bonded to it. */
   readonly enclosureBonded?: 'both ends' | 'one end' | 'no' | null;

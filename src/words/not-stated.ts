@@ -6,6 +6,22 @@ export interface NotStated {
 
 /** By the id under which the conditions are counted; the catalogue shows them after the rules. */
 export const notStated: Readonly<Record<string, NotStated>> = {
+  'lightning-system-bonded-to-service': {
+    title: 'The [electrode]s of lightning protection are bonded to the [service]',
+    reason: 'Asked by all-electrodes-one-system, which leaves no [electrode] out, whatever it serves.',
+  },
+  'auxiliary-rod-no-loophole': {
+    title: 'An auxiliary rod that serves an antenna is bonded like any other',
+    reason: 'Asked by all-electrodes-one-system, which leaves no [electrode] out, whatever it serves.',
+  },
+  'tower-ring-tied-to-building-ring': {
+    title: 'Tower and building are joined by more than the shields of feed lines',
+    reason: 'Asked by screens-not-sole-bond and all-electrodes-one-system; a third finding would say the same again.',
+  },
+  'test-method-stated': {
+    title: 'A reading names its method',
+    reason: 'Asked within resistance-has-provenance: the kind of a reading is its method.',
+  },
   'no-orphan-electrode': {
     title: 'Every [electrode] reaches the [service]',
     reason: 'Asked by all-electrodes-one-system; a second finding would say the same again.',
@@ -18,17 +34,9 @@ export const notStated: Readonly<Record<string, NotStated>> = {
     title: 'Length of the way from each mast and arrester to [ground]',
     reason: 'A figure, no condition: the table of ways of a report gives it; bond-run-short judges it.',
   },
-  'path-minimum-area': {
-    title: 'The thinnest conductor of a way is the one that counts',
-    reason: 'Held by the rules of size, which look at every conductor; the table of ways names the thinnest.',
-  },
   'parallel-resistance-honest': {
     title: 'Rods close together are not worked out as if they were far apart',
     reason: 'Held by the solve in the soil, in which all metal acts on all other.',
-  },
-  'unit-sanity': {
-    title: 'Figures out of reason are asked about',
-    reason: 'Held by the reader of the file: they stand under the questions about it.',
   },
   'protective-conductor-kept': {
     title: 'The mains’ [protective conductor] is never lifted to cure hum',

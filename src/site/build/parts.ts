@@ -157,6 +157,7 @@ function buildConductor(typed: TypedPart<'conductors'>, { places }: Build): Cond
     role: values.role,
     along: alongOf(values.along),
     runs: values.runs,
+    labelled: values.labelled ?? 'unknown',
     enclosure: values.enclosure,
     enclosureBonded: values.enclosure_bonded,
     guarded: values.guarded ?? 'unknown',

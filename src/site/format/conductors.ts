@@ -121,6 +121,7 @@ export const conductors = partFormat({
     ),
     along: field(along, 'A line or conductor that it runs beside.'),
     runs: field(oneOf(runWords), 'How it runs indoors.'),
+    labelled: field(answer, 'Whether a do-not-remove label hangs at its connection.'),
     enclosure: field(text(), 'Pipe, conduit or downspout that it runs in; none: nothing is round it.'),
     enclosure_bonded: field(oneOf(['both ends', 'one end', 'no']), 'Where a pipe of metal round it is bonded to it.'),
     guarded: field(answer, 'Whether a guard covers it where it could be damaged; yes too where nothing can get at it.'),

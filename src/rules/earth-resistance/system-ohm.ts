@@ -1,0 +1,54 @@
+import type { Group } from '../../bonding/bonding.ts';
+import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import type { StatedOhm } from '../../site/site.ts';
+import type { Interval } from '../../units/interval.ts';
+
+export interface SystemOhm {
+  readonly ohm: Interval;
+  readonly how: 'measured' | 'over range' | 'computed';
+  readonly electrodes: readonly string[];
+}
+
+type Asked = Pick<Facts, 'site' | 'bonding' | 'electrodes' | 'earth'>;
+
+/**
+ * Resistance to earth of the system of the service, or of the only system there is: as measured with all of it joined,
+ * else from the soil that was typed. null: nobody measured, and no soil was typed. Only the last asks for the solve.
+ */
+export function systemOhm(facts: Asked): SystemOhm | null {
+  const withElectrodes = facts.bonding.groups.filter((g) => g.electrodes.length > 0);
+  const group =
+    withElectrodes.find((g) => g.hasService === true) ?? (withElectrodes.length === 1 ? withElectrodes[0]! : null);
+  if (group === null) return null;
+  const { electrodes } = group;
+  const read = measuredOf(group, facts);
+  if (read !== null) return { ohm: read.ohm, how: read.overRange ? 'over range' : 'measured', electrodes };
+  if (facts.site.soil === null) return null;
+  const solved = facts.earth.groups.find((g) => g.id === group.id)?.resistanceOhm ?? null;
+  return solved === null ? null : { ohm: { low: solved.low, high: solved.high }, how: 'computed', electrodes };
+}
+
+/** Readings at a part of the system that is no single electrode, a resistance stated as read bonded, or the lone electrode's own. */
+function measuredOf(group: Group, { site, electrodes }: Asked): StatedOhm | null {
+  const own = electrodes.filter((e) => e.group === group.id);
+  const single = new Set(own.map((e) => e.id));
+  const atSystem = site.readings.filter((r) => {
+    const part = r.on?.part ?? null;
+    return r.kind === 'fall of potential' && part !== null && group.parts.includes(part) && !single.has(part);
+  });
+  const read = atSystem.flatMap((r) => r.resistance);
+  const bonded = own.flatMap((e) =>
+    e.part.measured === 'bonded' && e.part.resistance !== null ? [e.part.resistance] : [],
+  );
+  return spread([...read, ...bonded]) ?? ofLone(own);
+}
+
+function ofLone(own: readonly ElectrodeFacts[]): StatedOhm | null {
+  return own.length === 1 && own[0]!.electrodesInGroup === 1 ? own[0]!.measuredOhm : null;
+}
+
+function spread(all: readonly StatedOhm[]): StatedOhm | null {
+  if (all.length === 0) return null;
+  const ohm = { low: Math.min(...all.map((r) => r.ohm.low)), high: Math.max(...all.map((r) => r.ohm.high)) };
+  return { ohm, overRange: all.some((r) => r.overRange) };
+}

@@ -1,0 +1,24 @@
+import { nothingThere } from '../looked-at.ts';
+import { rule } from '../rule.ts';
+import { readingsOfEarth } from './readings-of-earth.ts';
+
+export const electrodeTestedAtInstall = rule({
+  id: 'electrode-tested-at-install',
+  family: 'practice',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: { document: 'MIL-HDBK-419A', edition: null, clause: 'vol. II', provenance: 'read' },
+  needs: ['sections', 'site'],
+  check({ sections, site }) {
+    // Readings are nothing that a look settles: with none typed nothing is asked.
+    if (sections.readings === 'missing' || site.electrodes.length === 0) return nothingThere({ sections }, 'readings');
+    const read = readingsOfEarth(site);
+    const dated = read.filter((r) => r.date !== null);
+    if (dated.length > 0) return [{ is: 'met', at: dated.map((r) => r.id), because: { key: 'dated' } }];
+    if (read.length > 0)
+      return [
+        { is: 'cannot tell', at: read.map((r) => r.id), because: { key: 'undated' }, settle: { key: 'find the date' } },
+      ];
+    return [{ is: 'not met', at: [], because: { key: 'never' } }];
+  },
+});

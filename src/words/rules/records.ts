@@ -1,0 +1,98 @@
+import type { RuleWords } from '../rule-words.ts';
+
+const sheet = 'Look for the sheet of the test of {at}, or ask who measured;';
+
+export const records = {
+  'resistance-has-provenance': {
+    title: 'A measured resistance says how, when, in what weather, with what and by whom',
+    failTitle: 'The reading {at} does not say all that it should',
+    why: 'Without that nobody can read the same again; the figure is stated, not verified.',
+    met: 'Method (the kind of reading), date, weather, instrument and who read it.',
+    remedy: 'Type what the sheet of {at} says; else measure again and write it down.',
+    tools: { 'find the sheet': 'papers' },
+    because: {
+      none: 'No measured resistance is in the file.',
+      recorded: '{at} says all of it.',
+      gaps: 'Not said of {at}: {missing}.',
+      stated: 'How the resistance of {at} was read is not said: stated, not verified.',
+      'find the sheet': `${sheet} type it under \`readings:\` with date, weather, instrument and \`by:\`.`,
+    },
+  },
+  'electrode-tested-at-install': {
+    title: 'The resistance to [ground] was measured',
+    failTitle: 'Nobody measured the resistance to [ground]',
+    why: 'Without a first figure nobody can tell later whether it has risen.',
+    met: 'A reading of an [electrode] or of the system with its date.',
+    remedy: 'Measure the system by fall of potential and write down date, weather, instrument and who did it.',
+    tools: { 'find the date': 'papers' },
+    because: {
+      none: 'No reading is in the file.',
+      dated: '{at}: measured, with the date.',
+      undated: 'When {at} {at?was:were} read is not known.',
+      'find the date': `${sheet} type \`date:\`.`,
+      never: 'The readings in the file are of other things.',
+    },
+  },
+  'seasonal-test': {
+    title: 'Where the soil is unknown the tests cover a year',
+    failTitle: 'The tests do not cover a year',
+    why: 'Dry summer and frost can double a resistance.',
+    met: 'Four tests within twelve months (ours), where the site claims a facility standard and its soil was not measured.',
+    remedy: 'Measure once in each season for a year.',
+    tools: { 'find the date': 'papers' },
+    because: {
+      'not claimed': 'The file claims no facility standard.',
+      'soil known': 'The soil was measured.',
+      'over a year': '{at}: four within twelve months.',
+      undated: 'The days of {at} are not all known.',
+      'find the date': `${sheet} type the day under \`date:\`.`,
+      'too few': 'Fewer than four tests within twelve months are in the file.',
+    },
+  },
+  'probe-distance': {
+    title: 'The probes of a fall of potential stood far enough out',
+    failTitle: 'The probes of {at} stood wrong',
+    why: 'Near probes read less than there is.',
+    met: 'The current probe at five times the largest dimension of what was read, a potential probe near 62 % of that way.',
+    remedy: 'Measure {at} again with longer leads.',
+    tools: { 'find the sheet': 'papers' },
+    because: {
+      none: 'No fall of potential is in the file.',
+      'probes unknown': 'Where the probes of {at} stood, or how large what was read is, is not known.',
+      'find the sheet': `${sheet} type \`current_probe:\` and \`potential_probe:\`, and the size of the [electrode].`,
+      'too near': 'The current probe of {at} stood too near.',
+      'potential probe': 'No potential probe of {at} stood near 62 % of the way.',
+      'far enough': 'The probes of {at} stood right.',
+    },
+  },
+  'photo-before-backfill': {
+    title: 'Buried connections were photographed before the trench was filled',
+    failTitle: 'Nobody photographed {at} before the trench was filled',
+    why: 'What is under the soil nobody sees again.',
+    met: 'A photograph is named at each buried conductor, where the file keeps any.',
+    remedy: 'Where {at} is next opened, take a photograph and name it under `photo:`.',
+    tools: { 'find it': 'papers' },
+    because: {
+      none: 'No conductor in the file is known to be buried.',
+      'no photograph': 'The file names no photograph of a buried conductor.',
+      taken: 'A photograph of {at} is named.',
+      'not taken': 'No photograph of {at} was taken.',
+      'not named': 'Whether there is a photograph of {at} is not known.',
+      'find it': 'Look through the photographs of the work for {at}; name them under `photo:`.',
+    },
+  },
+  'connection-labelled': {
+    title: 'The main connection to [ground] carries a do-not-remove label',
+    failTitle: 'The connection of {at} carries no label',
+    why: 'Somebody takes it off to paint the wall and does not know what it holds.',
+    met: 'A label at the connection.',
+    remedy: 'Hang a label at the connection of {at} that says not to remove it.',
+    because: {
+      none: 'No conductor from the [service] to an [electrode] is in the file.',
+      labelled: 'A label hangs at {at}.',
+      'no label': 'No label hangs at {at}.',
+      'not seen': 'Whether a label hangs at the connection of {at} is not known.',
+      look: 'Look at the clamp of {at} for a label; type `labelled:`.',
+    },
+  },
+} as const satisfies Record<string, RuleWords>;
