@@ -10,12 +10,30 @@ import { protectorLead20Ft } from './conductor-runs/protector-lead-20-ft.ts';
 import { smallConductorInConduit } from './conductor-runs/small-conductor-in-conduit.ts';
 import { supportSpacing } from './conductor-runs/support-spacing.ts';
 import { twoPathsFromStrikePoint } from './conductor-runs/two-paths-from-strike-point.ts';
+import { antennaBondingSizeIec } from './conductor-sizes/antenna-bonding-size-iec.ts';
+import { auDownConductor } from './conductor-sizes/au-down-conductor.ts';
+import { barSectionIec } from './conductor-sizes/bar-section-iec.ts';
+import { barToBarBondIec } from './conductor-sizes/bar-to-bar-bond-iec.ts';
+import { bodyToBarBondIec } from './conductor-sizes/body-to-bar-bond-iec.ts';
+import { bondingConductorSizeUs } from './conductor-sizes/bonding-conductor-size-us.ts';
+import { commonBondMainSize } from './conductor-sizes/common-bond-main-size.ts';
 import { commsElectrodeBondSize } from './conductor-sizes/comms-electrode-bond-size.ts';
 import { communicationsConductorSize } from './conductor-sizes/communications-conductor-size.ts';
 import { concreteOnlyConductorSize } from './conductor-sizes/concrete-only-conductor-size.ts';
+import { downConductorSizeIec } from './conductor-sizes/down-conductor-size-iec.ts';
+import { downConductorSizeUs } from './conductor-sizes/down-conductor-size-us.ts';
+import { earthingConductorSizeIec } from './conductor-sizes/earthing-conductor-size-iec.ts';
+import { facilityRingSize } from './conductor-sizes/facility-ring-size.ts';
+import { panelToRodConductor } from './conductor-sizes/panel-to-rod-conductor.ts';
 import { ringConductorSize } from './conductor-sizes/ring-conductor-size.ts';
 import { rodOnlyConductorSize } from './conductor-sizes/rod-only-conductor-size.ts';
 import { serviceConductorSize } from './conductor-sizes/service-conductor-size.ts';
+import { sizeByLength } from './conductor-sizes/size-by-length.ts';
+import { surgeDeviceConductor } from './conductor-sizes/surge-device-conductor.ts';
+import { tacticalConductorSize } from './conductor-sizes/tactical-conductor-size.ts';
+import { towerLeadSize } from './conductor-sizes/tower-lead-size.ts';
+import { transmitOperatingGroundSize } from './conductor-sizes/transmit-operating-ground-size.ts';
+import { transmitProtectiveGroundSize } from './conductor-sizes/transmit-protective-ground-size.ts';
 import { antennaEarthingSizeIec } from './conductors/antenna-earthing-size-iec.ts';
 import { antennaElectrodeBondSize } from './conductors/antenna-electrode-bond-size.ts';
 import { bendAngle } from './conductors/bend-angle.ts';
@@ -26,14 +44,14 @@ import { deadEndLength } from './conductors/dead-end-length.ts';
 import { mainBondingSizeIec } from './conductors/main-bonding-size-iec.ts';
 import { mastGroundSize } from './conductors/mast-ground-size.ts';
 import { noLightningPathThroughBuilding } from './conductors/no-lightning-path-through-building.ts';
-import { pathMinimumArea, pathMinimumArea } from './conductors/path-minimum-area.ts';
-import { electrode10nOhm, electrode10nOhm } from './earth-resistance/electrode-10n-ohm.ts';
-import { loop50OhmTrigger, loop50OhmTrigger } from './earth-resistance/loop-50-ohm-trigger.ts';
-import { site3OhmWet, site3OhmWet } from './earth-resistance/site-3-ohm-wet.ts';
-import { site10Ohm, site10Ohm } from './earth-resistance/site-10-ohm.ts';
-import { typeALength, typeALength } from './earth-resistance/type-a-length.ts';
-import { typeBRadius, typeBRadius } from './earth-resistance/type-b-radius.ts';
-import { unitSanity, unitSanity } from './earth-resistance/unit-sanity.ts';
+import { pathMinimumArea } from './conductors/path-minimum-area.ts';
+import { electrode10nOhm } from './earth-resistance/electrode-10n-ohm.ts';
+import { loop50OhmTrigger } from './earth-resistance/loop-50-ohm-trigger.ts';
+import { site3OhmWet } from './earth-resistance/site-3-ohm-wet.ts';
+import { site10Ohm } from './earth-resistance/site-10-ohm.ts';
+import { typeALength } from './earth-resistance/type-a-length.ts';
+import { typeBRadius } from './earth-resistance/type-b-radius.ts';
+import { unitSanity } from './earth-resistance/unit-sanity.ts';
 import { belowMoistureAndFrost } from './electrode-places/below-moisture-and-frost.ts';
 import { electrodeCountPerTowerLeg } from './electrode-places/electrode-count-per-tower-leg.ts';
 import { electrodeFromFoundationIec } from './electrode-places/electrode-from-foundation-iec.ts';
@@ -152,7 +170,7 @@ import { allElectrodesOneSystem } from './one-earth/all-electrodes-one-system.ts
 import { antennaRodIsNotASubstitute } from './one-earth/antenna-rod-is-not-a-substitute.ts';
 import { earthIsNotAFaultPath } from './one-earth/earth-is-not-a-fault-path.ts';
 import { iecAntennaElectrodeToMainBar } from './one-earth/iec-antenna-electrode-to-main-bar.ts';
-import { lightningRodsNotServiceElectrode, lightningRodsNotServiceElectrode } from './one-earth/lightning-rods-not-service-electrode.ts';
+import { lightningRodsNotServiceElectrode } from './one-earth/lightning-rods-not-service-electrode.ts';
 import { neutralBondedOnce } from './one-earth/neutral-bonded-once.ts';
 import { outletGroundNotLightningGround } from './one-earth/outlet-ground-not-lightning-ground.ts';
 import { screensNotSoleBond } from './one-earth/screens-not-sole-bond.ts';
@@ -160,12 +178,12 @@ import { separateBuildingElectrode } from './one-earth/separate-building-electro
 import { serviceElectrodeKnown } from './one-earth/service-electrode-known.ts';
 import { sheltersWithinReachBonded } from './one-earth/shelters-within-reach-bonded.ts';
 import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-bond.ts';
-import { connectionLabelled, connectionLabelled } from './records/connection-labelled.ts';
-import { electrodeTestedAtInstall, electrodeTestedAtInstall } from './records/electrode-tested-at-install.ts';
-import { photoBeforeBackfill, photoBeforeBackfill } from './records/photo-before-backfill.ts';
-import { probeDistance, probeDistance } from './records/probe-distance.ts';
-import { resistanceHasProvenance, resistanceHasProvenance } from './records/resistance-has-provenance.ts';
-import { seasonalTest, seasonalTest } from './records/seasonal-test.ts';
+import { connectionLabelled } from './records/connection-labelled.ts';
+import { electrodeTestedAtInstall } from './records/electrode-tested-at-install.ts';
+import { photoBeforeBackfill } from './records/photo-before-backfill.ts';
+import { probeDistance } from './records/probe-distance.ts';
+import { resistanceHasProvenance } from './records/resistance-has-provenance.ts';
+import { seasonalTest } from './records/seasonal-test.ts';
 import type { Rule } from './rule.ts';
 import { arresterFitsPower } from './strike/arrester-fits-power.ts';
 import { boxesHeldTogether } from './strike/boxes-held-together.ts';
@@ -311,21 +329,6 @@ export const rules = [
   probeDistance,
   photoBeforeBackfill,
   connectionLabelled,
-  lightningRodsNotServiceElectrode,
-  site10Ohm,
-  site3OhmWet,
-  electrode10nOhm,
-  loop50OhmTrigger,
-  typeALength,
-  typeBRadius,
-  unitSanity,
-  pathMinimumArea,
-  resistanceHasProvenance,
-  electrodeTestedAtInstall,
-  seasonalTest,
-  probeDistance,
-  photoBeforeBackfill,
-  connectionLabelled,
   antennaElectrodeBondSize,
   mastGroundSize,
   rodOnlyConductorSize,
@@ -333,9 +336,27 @@ export const rules = [
   ringConductorSize,
   serviceConductorSize,
   commsElectrodeBondSize,
+  transmitProtectiveGroundSize,
+  transmitOperatingGroundSize,
+  panelToRodConductor,
+  downConductorSizeUs,
+  commonBondMainSize,
+  bondingConductorSizeUs,
+  sizeByLength,
+  facilityRingSize,
+  towerLeadSize,
+  tacticalConductorSize,
   communicationsConductorSize,
   antennaEarthingSizeIec,
   mainBondingSizeIec,
+  earthingConductorSizeIec,
+  antennaBondingSizeIec,
+  surgeDeviceConductor,
+  downConductorSizeIec,
+  barToBarBondIec,
+  bodyToBarBondIec,
+  barSectionIec,
+  auDownConductor,
   bendRadius,
   bendAngle,
   deadEndLength,

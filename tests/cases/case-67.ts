@@ -22,6 +22,11 @@ export const layout: Layout = {
       ofFile: 'case-67-near.site.yaml',
     },
     {
+      says: 'Within 5 ft of the water it is to be in the bond of the pool.',
+      ask: { finding: 'pool-fixed-metal-bonded', at: 'tower', severity: 'hazard' },
+      ofFile: 'case-67-near.site.yaml',
+    },
+    {
       says: 'Farther off the common system ties them, and no more is asked.',
       ask: { together: ['tower', 'tower-rod', 'main-panel', 'pool'] },
       ofFile: 'case-67-far.site.yaml',
@@ -42,6 +47,11 @@ export const layout: Layout = {
       ofFile: 'case-67-far.site.yaml',
     },
     {
+      says: 'Nor is its bond asked for there.',
+      ask: { finding: 'pool-fixed-metal-bonded', at: 'tower' },
+      ofFile: 'case-67-far.site.yaml',
+    },
+    {
       says: 'Nor is the pool reported as unbonded there.',
       ask: { finding: 'metalwork-bonded', at: 'pool' },
       ofFile: 'case-67-far.site.yaml',
@@ -56,10 +66,6 @@ export const layout: Layout = {
     {
       sentence: 'Do not use the shell as the electrode for a strike.',
       because: 'no rule names a pool as an electrode that may not be; a shell that is not typed as one is not counted',
-    },
-    {
-      sentence: 'A pool zone with an envelope of 5 ft.',
-      because: 'no rule measures from the water; within_reach says it in its place',
     },
   ],
 };

@@ -3,7 +3,7 @@ import { rule } from '../rule.ts';
 import { metalAtPools } from './pool-metal.ts';
 
 /** Fixed metal this near to the water's edge belongs to the pool's bond, metres (5 ft as printed). */
-const withinM = 1.5;
+const withinM = 1.524;
 /** Least section of the bond, square metres (8 AWG as printed). */
 const leastAreaM2 = 8.37e-6;
 

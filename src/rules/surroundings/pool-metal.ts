@@ -48,13 +48,15 @@ function ofPart(
     distanceM === null
       ? undefined
       : ({ key: 'distanceLengthM', value: distanceM, limit: withinM, sense: 'least' } as const);
-  if (distanceM !== null && distanceM.low > withinM)
+  if (distanceM !== null && distanceM.low >= withinM && distanceM.high > withinM)
     return { is: 'met', at, because: { key: 'beyond' }, measured: measured! };
   const near = distanceM !== null && distanceM.high <= withinM;
   if (isOne && thin && near) return { is: 'not met', at, because: { key: 'thin' } };
   if (isOne && !thin) return { is: 'met', at, because: { key: 'bonded' } };
   if (!near) return { is: 'cannot tell', at, because: { key: 'distance unknown' }, settle: { key: 'tape' } };
+  // one missing bond: where both are said to be in reach of one person, that finding stands for it
+  const under = `shelters-within-reach-bonded:${[...at].sort().join('+')}`;
   const isOpen = part.bonded === 'unknown' || pool.bonded === 'unknown' || !isWhole(facts, 'conductors');
   if (isOpen) return { is: 'cannot tell', at, because: { key: 'bond unknown' }, settle: { key: 'look' } };
-  return { is: 'not met', at, because: { key: 'apart' }, measured: measured! };
+  return { is: 'not met', at, because: { key: 'apart' }, measured: measured!, under };
 }

@@ -2,7 +2,7 @@ import type { RuleWords } from '../rule-words.ts';
 import { conductorRuns } from './conductor-runs.ts';
 import { conductorSizes } from './conductor-sizes.ts';
 import { conductors } from './conductors.ts';
-import { earthResistance, earthResistance } from './earth-resistance.ts';
+import { earthResistance } from './earth-resistance.ts';
 import { electrodePlaces } from './electrode-places.ts';
 import { electrodeSizes } from './electrode-sizes.ts';
 import { electrodes } from './electrodes.ts';
@@ -18,7 +18,7 @@ import { lines } from './lines.ts';
 import { mastLeads } from './mast-leads.ts';
 import { masts } from './masts.ts';
 import { oneEarth } from './one-earth.ts';
-import { records, records } from './records.ts';
+import { records } from './records.ts';
 import { station } from './station.ts';
 import { strike } from './strike.ts';
 import { strikeVolts } from './strike-volts.ts';
@@ -48,8 +48,6 @@ export const ruleWords: Readonly<Record<string, RuleWords>> = {
   ...jointMakes,
   ...station,
   ...conductorRuns,
-  ...earthResistance,
-  ...records,
   ...earthResistance,
   ...records,
 };

@@ -94,7 +94,7 @@ export const surroundings = {
   },
   'pool-fixed-metal-bonded': {
     ...pool,
-    met: 'It is more than {=1.5 m} from the water on the plan, or in one group with the pool by a bond of at least {=8 AWG} solid copper.',
+    met: 'It is more than {=5 ft} from the water on the plan, or in one group with the pool by a bond of at least {=8 AWG} solid copper.',
     exempt:
       'Metal more than {=3.7 m} above the water is not asked; the pool’s bond itself needs no rod and no way to a panel.',
     because: {

@@ -17,8 +17,11 @@ describe('pool-fixed-metal-bonded', () => {
   it('asks metal within 5 ft, typed in feet and in metres', () => {
     expect(verdictsOf(rule, site('us', near('5.1 ft'), 'none'))).toEqual(['met mast pool: beyond']);
     expect(verdictsOf(rule, site('us', near('4.9 ft'), 'none'))).toEqual(['not met mast pool: apart']);
-    expect(verdictsOf(rule, site('us', near('1.51 m'), 'none'))).toEqual(['met mast pool: beyond']);
-    expect(verdictsOf(rule, site('us', near('1.49 m'), 'none'))).toEqual(['not met mast pool: apart']);
+    expect(verdictsOf(rule, site('us', near('5 ft'), 'none'))).toEqual(['not met mast pool: apart']);
+    expect(verdictsOf(rule, site('us', near('over 5 ft'), 'none'))).toEqual(['met mast pool: beyond']);
+    expect(verdictsOf(rule, site('us', near('under 5 ft'), 'none'))).toEqual(['not met mast pool: apart']);
+    expect(verdictsOf(rule, site('us', near('1.53 m'), 'none'))).toEqual(['met mast pool: beyond']);
+    expect(verdictsOf(rule, site('us', near('1.52 m'), 'none'))).toEqual(['not met mast pool: apart']);
   });
 
   it('measures on the plan: a mast in the pool stands at no distance, one beside it at its own', () => {
