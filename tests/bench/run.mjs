@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLargeSite } from './command.mjs';
 import { cutPointsBench } from './cut-points.mjs';
 import { pdfBench } from './pdf.mjs';
+import { rulesBench } from './rules.mjs';
 import { soilBenches } from './soil.mjs';
 import { soilInCheckBench } from './soil-in-check.mjs';
 import { strikeBenches } from './strike.mjs';
@@ -25,6 +26,7 @@ async function run() {
     soil: () => soilBenches(),
     'strikes into networks': () => strikeBenches({ rounds: 9 }),
     'check with soil': () => soilInCheckBench({ command, scratch, rounds: 9 }),
+    'rules beyond facts': () => rulesBench({ scratch, rounds: 9 }),
     'largest example': () =>
       commandBench({ command, name: 'the largest example', site: largestExample(), scratch, rounds: 9, most: 10 }),
     'marl hill': () =>
