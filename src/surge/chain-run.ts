@@ -22,6 +22,12 @@ export interface ChainNode {
   readonly farad: number;
 }
 
+/** Nodes with a charge, and what a charge on each puts on every one, volt per coulomb, row by row. */
+export interface ChargedNodes {
+  readonly nodes: readonly number[];
+  readonly elastance: Float64Array;
+}
+
 /**
  * The same stroke with capacitances to remote earth at some nodes of a network that is solved without them: their currents and
  * the network agree at the Radau points of each step. A line cut into sections, its inductance between nodes and its capacitance
@@ -30,29 +36,40 @@ export interface ChainNode {
  */
 export function chainRun(run: SurgeRun, chain: readonly ChainNode[]): SurgeCourse {
   if (chain.some(({ farad }) => !(farad > 0 && Number.isFinite(farad)))) throw new RangeError('no such capacitance');
+  const count = chain.length;
+  const elastance = new Float64Array(count * count);
+  chain.forEach(({ farad }, c) => {
+    elastance[c * (count + 1)] = 1 / farad;
+  });
+  return chargedRun(run, { nodes: chain.map(({ node }) => node), elastance });
+}
+
+/** The same where charges of all nodes are felt by all: the volts of the nodes are the elastance times their charges. */
+export function chargedRun(run: SurgeRun, charged: ChargedNodes): SurgeCourse {
+  const { nodes } = charged;
   const system = portSystem(
     run,
-    chain.map(({ node }) => ({ from: node, to: null })),
+    nodes.map((node) => ({ from: node, to: null })),
   );
   const { modes } = run;
   const wave = sampledWave(run.source.wave, run.wave);
   const times = wave.timesS.length;
   const z = new Float64Array(times * modes.count);
-  const charged = { volts: new Float64Array(chain.length), currentA: new Float64Array(chain.length) };
+  const held = { volts: new Float64Array(nodes.length), currentA: new Float64Array(nodes.length) };
   const inputs = system.ports.map(({ drive }) => ({
     drive,
     value: new Float64Array(times),
     slope: new Float64Array(times),
   }));
-  const step = chainStep(system, chain, run.source.wave);
+  const step = chainStep(system, charged, run.source.wave);
   for (let t = 1; t < times; t++) {
     const stepS = wave.stepS[t]!;
     const before = z.subarray((t - 1) * modes.count, t * modes.count);
-    const after = step(before, charged, { startS: wave.timesS[t]! - stepS, stepS });
+    const after = step(before, held, { startS: wave.timesS[t]! - stepS, stepS });
     z.set(after.z, t * modes.count);
     after.currents.forEach((values, c) => {
-      charged.volts[c] = after.volts[c]!;
-      charged.currentA[c] = values[3]!;
+      held.volts[c] = after.volts[c]!;
+      held.currentA[c] = values[3]!;
       inputs[c]!.value[t] = values[3]!;
       inputs[c]!.slope[t] = slopesOf(values, stepS)[3]!;
     });
@@ -61,7 +78,7 @@ export function chainRun(run: SurgeRun, chain: readonly ChainNode[]): SurgeCours
   return { ...run, wave, z, inputs: [source, ...inputs] };
 }
 
-interface Charged {
+interface Held {
   readonly volts: Float64Array;
   readonly currentA: Float64Array;
 }
@@ -74,12 +91,13 @@ interface SteppedChain {
   readonly volts: Float64Array;
 }
 
-function chainStep(system: PortSystem, chain: readonly ChainNode[], wave: SurgeRun['source']['wave']) {
+function chainStep(system: PortSystem, charged: ChargedNodes, wave: SurgeRun['source']['wave']) {
   const { ports, source, stepOf } = system;
-  const factorOf = chainFactors(system, chain);
+  const factorOf = chainFactors(system, charged);
+  const { nodes } = charged;
   return (
     before: Float64Array,
-    { volts, currentA }: Charged,
+    { volts, currentA }: Held,
     { startS, stepS }: { readonly startS: number; readonly stepS: number },
   ): SteppedChain => {
     const step = stepOf(stepS);
@@ -89,7 +107,7 @@ function chainStep(system: PortSystem, chain: readonly ChainNode[], wave: SurgeR
       values: Float64Array.from(timesS, (time) => currentAt(wave, time)),
       slopes: Float64Array.from(timesS, (time) => slopeAt(wave, time)),
     };
-    const currents = chain.map((_, c) => Float64Array.of(currentA[c]!, 0, 0, 0));
+    const currents = nodes.map((_, c) => Float64Array.of(currentA[c]!, 0, 0, 0));
     const inputs = () => [
       stroke,
       ...ports.map(({ drive }, c) => ({ drive, values: currents[c]!, slopes: slopesOf(currents[c]!, stepS) })),
@@ -101,12 +119,12 @@ function chainStep(system: PortSystem, chain: readonly ChainNode[], wave: SurgeR
     };
     const begun = inputs();
     const open = statesUnder(begun);
-    const wanted = Float64Array.from({ length: 3 * chain.length }, (_, at) => {
+    const wanted = Float64Array.from({ length: 3 * nodes.length }, (_, at) => {
       const c = Math.floor(at / 3);
       return volts[c]! - portVolts(ports[c]!, open[at % 3]!, begun, at % 3);
     });
     const { solution } = solveFactored(factorOf(stepS), wanted);
-    chain.forEach((_, c) => {
+    nodes.forEach((_, c) => {
       currents[c]!.set(solution.subarray(3 * c, 3 * c + 3), 1);
     });
     const all = inputs();
@@ -115,25 +133,25 @@ function chainStep(system: PortSystem, chain: readonly ChainNode[], wave: SurgeR
   };
 }
 
-/** What the network shows its ports less what the capacitances take in within a step, by the length of the step. */
-function chainFactors(system: PortSystem, chain: readonly ChainNode[]): (stepS: number) => FactoredMatrix {
+/** What the network shows its ports less what the charges put on them within a step, by the length of the step. */
+function chainFactors(system: PortSystem, { nodes, elastance }: ChargedNodes): (stepS: number) => FactoredMatrix {
   const known = new Map<number, FactoredMatrix>();
+  const count = nodes.length;
   return (stepS) => {
     const found = known.get(stepS);
     if (found !== undefined) return found;
-    const size = 3 * chain.length;
+    const size = 3 * count;
     const ohm = new Float64Array(size * size);
-    chain.forEach(({ farad }, p) => {
-      chain.forEach((_, n) => {
+    for (let p = 0; p < count; p++) {
+      for (let n = 0; n < count; n++) {
         const block = portBlock(system, stepS, p, n);
-        for (let s = 0; s < 3; s++) {
-          for (let q = 0; q < 3; q++) {
-            const taken = p === n ? (stepS / farad) * gathered[s]![q]! : 0;
-            ohm[(3 * p + s) * size + 3 * n + q] = block[3 * s + q]! - taken;
-          }
+        const byCharge = stepS * elastance[p * count + n]!;
+        for (let at = 0; at < 9; at++) {
+          const [s, q] = [Math.floor(at / 3), at % 3];
+          ohm[(3 * p + s) * size + 3 * n + q] = block[at]! - byCharge * gathered[s]![q]!;
         }
-      });
-    });
+      }
+    }
     const factor = factorLu(ohm, size);
     if (!factor.ok) throw new RangeError('two capacitances at one node');
     known.set(stepS, factor);

@@ -32,6 +32,11 @@ export function packedMutual(p: PackedPieces, i: number, j: number): number {
   return cosine === 0 ? 0 : mu0Over4Pi * cosine * inverseDistances(p, i, j, cosine);
 }
 
+/** The double integral of 1 / distance along two of the packed pieces, metres, whatever their angle. */
+export function packedInverse(p: PackedPieces, i: number, j: number): number {
+  return inverseDistances(p, i, j, p.ux[i]! * p.ux[j]! + p.uy[i]! * p.uy[j]! + p.uz[i]! * p.uz[j]!);
+}
+
 /** The double integral without its factor, metres. */
 function inverseDistances(p: PackedPieces, i: number, j: number, cosine: number): number {
   const dx = p.x[i]! - p.x[j]!;
