@@ -19,6 +19,9 @@ export const electrodeTestedAtInstall = rule({
       return [
         { is: 'cannot tell', at: read.map((r) => r.id), because: { key: 'undated' }, settle: { key: 'find the date' } },
       ];
+    // Of a bare figure another condition asks how it was read.
+    if (site.electrodes.some((e) => e.resistance !== null))
+      return [{ is: 'not applicable', because: { key: 'stated' } }];
     return [{ is: 'not met', at: [], because: { key: 'never' } }];
   },
 });

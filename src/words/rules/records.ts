@@ -30,6 +30,7 @@ export const records = {
       dated: '{at}: measured, with the date.',
       undated: 'When {at} {at?was:were} read is not known.',
       'find the date': `${sheet} type \`date:\`.`,
+      stated: 'A resistance is stated; how it was read is another condition.',
       never: 'The readings in the file are of other things.',
     },
   },

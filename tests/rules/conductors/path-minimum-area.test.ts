@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest';
+import { verdictsOf } from '../strike/verdicts-of.ts';
+
+/** A mast on a bar, the bar on a second one, that one on the rod. */
+function ask(middle: string, region = 'us') {
+  return verdictsOf(
+    'path-minimum-area',
+    `site: {name: Way, region: ${region}, units: m, service: none}
+electrodes: {rod: {kind: rod}}
+supports: {mast: {kind: mast, metal: steel, sections: one piece}}
+bars: {one: {kind: entry panel}, two: {kind: station ground bar}}
+conductors:
+  lead: {from: mast@base, to: one, wire: 25 mm2 copper}
+  middle: {from: one, to: two${middle}}
+  end: {from: two, to: rod, wire: 25 mm2 copper}
+`,
+  );
+}
+
+// NFPA 70 810.21(H): 10 AWG copper (5.26 mm2); IEC 60728-11: 16 mm2
+it('looks past the lead, either side of its least size, in both systems', () => {
+  expect(ask(', wire: 10 AWG copper')).toEqual(['met end: enough', 'met middle: enough']);
+  expect(ask(', wire: 5.3 mm2 copper')).toEqual(['met end: enough', 'met middle: enough']);
+  expect(ask(', wire: 12 AWG copper')).toEqual(['not met middle: small', 'met end: enough']);
+  expect(ask(', wire: 16 mm2 copper', 'iec')).toEqual(['met end: enough', 'met middle: enough']);
+  expect(ask(', wire: 6 AWG copper', 'iec')).toEqual(['not met middle: small', 'met end: enough']);
+});
+
+it('leaves an unknown size to the conditions of that wire: it is asked about once', () => {
+  expect(ask('')).toEqual(['met end: enough']);
+});

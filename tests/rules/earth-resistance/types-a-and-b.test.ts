@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest';
+import { verdictsOf } from '../strike/verdicts-of.ts';
+
+/** `outcome place: reason` of a rule on a site that claims a class. */
+function ask(rule: string, electrodes: string, claims: string, soil: string, ties = '') {
+  return verdictsOf(
+    rule,
+    `site: {name: Types, region: iec, units: m, service: panel${claims}}
+soil: {layers: [{resistivity: ${soil}}]}
+electrodes: {${electrodes}}
+equipment: {panel: {kind: service panel}}
+conductors: {${ties}}
+`,
+  );
+}
+
+// IEC 62305-3:2010 figure 3, from memory: III, IV 5 m; I 0.03 rho - 10 above 500 ohm m; II 0.02 rho - 11 above 800 ohm m
+describe('type-a-length: level l1, upright half of it', () => {
+  const rods = (length: string, claims = ', claims: class III', soil = '100 ohm m') =>
+    ask(
+      'type-a-length',
+      `A: {kind: rod, length: ${length}}, B: {kind: buried wire, closed: no, length: 50 m}`,
+      claims,
+      soil,
+    );
+
+  it('either side of 2.5 m upright and 5 m level, in both systems', () => {
+    expect(rods('2.5 m')).toEqual(['met A: long enough', 'met B: long enough']);
+    expect(rods('8.25 ft')).toEqual(['met A: long enough', 'met B: long enough']);
+    expect(rods('2.4 m')).toEqual(['not met A: short', 'met B: long enough']);
+    expect(
+      ask(
+        'type-a-length',
+        'A: {kind: buried wire, closed: no, length: 4.9 m}, B: {kind: rod, length: 3 m}',
+        ', claims: class IV',
+        '100 ohm m',
+      ),
+    ).toEqual(['not met A: short', 'met B: long enough']);
+  });
+
+  it('grows with the soil in classes I and II: 20 m at 1000 ohm m, 9 m in class II', () => {
+    expect(rods('10 m', ', claims: class I', '1000 ohm m')).toEqual(['met A: long enough', 'met B: long enough']);
+    expect(rods('9.9 m', ', claims: class I', '1000 ohm m')).toEqual(['not met A: short', 'met B: long enough']);
+    expect(rods('4.5 m', ', claims: class II', '1000 ohm m')).toEqual(['met A: long enough', 'met B: long enough']);
+    expect(rods('4.4 m', ', claims: class 2', '1000 ohm m')).toEqual(['not met A: short', 'met B: long enough']);
+    expect(rods('5 m', ', claims: class I', '200 to 1000 ohm m')).toEqual([
+      'cannot tell A: soil unknown',
+      'met B: long enough',
+    ]);
+    expect(rods('unknown')).toEqual(['cannot tell A: length unknown', 'met B: long enough']);
+  });
+
+  it('is waived below 10 ohm alone, needs two, and is not asked of rings or without a class', () => {
+    const two = (ohm: string) =>
+      ask(
+        'type-a-length',
+        `A: {kind: rod, length: 1 m, resistance: ${ohm}}, B: {kind: rod, length: 3 m}`,
+        ', claims: class III',
+        '100 ohm m',
+      );
+    expect(two('9.9 ohm')).toEqual(['met A: reads low', 'met B: long enough']);
+    expect(two('10 ohm')).toEqual(['not met A: short', 'met B: long enough']);
+    expect(ask('type-a-length', 'A: {kind: rod, length: 9 m}', ', claims: class III', '100 ohm m')).toEqual([
+      'not met A: only one',
+    ]);
+    expect(
+      ask(
+        'type-a-length',
+        'A: {kind: rod, length: 1 m}, R: {kind: buried wire, closed: yes}',
+        ', claims: class III',
+        '100 ohm m',
+      ),
+    ).toEqual([]);
+    expect(rods('1 m', '')).toEqual([]);
+  });
+});
+
+describe('type-b-radius: the circle of the area that the ring encloses, r = sqrt(A / pi), at least l1', () => {
+  const ring = (side: number, rest = '', ties = '', claims = ', claims: class III', soil = '100 ohm m') =>
+    ask(
+      'type-b-radius',
+      `R: {kind: buried wire, closed: yes, route: [[0, 0], [${side}, 0], [${side}, ${side}], [0, ${side}]]}${rest}`,
+      claims,
+      soil,
+      ties,
+    );
+
+  // a square of 8.86 m has 78.5 m2, the circle of 5 m radius 78.54 m2
+  it('either side of 5 m', () => {
+    expect(ring(8.87)).toEqual(['met R: wide enough']);
+    expect(ring(8.8)).toEqual(['not met R: small']);
+    expect(
+      ask('type-b-radius', 'R: {kind: buried wire, closed: yes, area: 846 sq ft}', ', claims: class III', '100 ohm m'),
+    ).toEqual(['met R: wide enough']);
+    expect(ask('type-b-radius', 'R: {kind: buried wire, closed: yes}', ', claims: class III', '100 ohm m')).toEqual([
+      'cannot tell R: area unknown',
+    ]);
+    expect(ring(20, '', '', ', claims: class I', '100 to 2000 ohm m')).toEqual(['cannot tell R: soil unknown']);
+    expect(ring(1, '', '', '')).toEqual([]);
+  });
+
+  // side 4 m: r = 2.257 m, missing 2.743 m, so rods of 1.37 m, two at least
+  it('rods of half of what is missing make up for it', () => {
+    const rods = (length: string) => `, A: {kind: rod, length: ${length}}, B: {kind: rod, length: ${length}}`;
+    const ties = 'a: {from: R, to: A}, b: {from: R, to: B}';
+    expect(ring(4, rods('1.4 m'), ties)).toEqual(['met R: has more']);
+    expect(ring(4, rods('1.3 m'), ties)).toEqual(['not met R: small']);
+    expect(ring(4, rods('1.4 m'), 'a: {from: R, to: A}')).toEqual(['not met R: small']);
+  });
+});
