@@ -17,17 +17,29 @@ export interface StrikeMeaning {
   readonly sideFlashes: readonly SideFlash[];
   readonly margins: readonly ArresterMargin[];
   readonly earths: readonly StrikeEarth[];
+  /** Whether the lightning enters where it strikes, comes in along a line, or strikes near by. */
+  readonly how: 'struck' | 'line' | 'nearby';
+  /** Field at which soil was taken to break down, volts per metre; null: it was taken to hold. */
+  readonly ionisationVPerM: number | null;
   /** Electrodes about which the soil broke down; empty: it was taken to hold. */
   readonly ionised: readonly IonisedElectrode[];
 }
 
-export const noMeaning: StrikeMeaning = { forces: [], sideFlashes: [], margins: [], earths: [], ionised: [] };
+export const noMeaning: StrikeMeaning = {
+  forces: [],
+  sideFlashes: [],
+  margins: [],
+  earths: [],
+  how: 'struck',
+  ionisationVPerM: null,
+  ionised: [],
+};
 
 /** Each is worked out when it is asked for. */
 export function strikeMeaning(
   bonded: BondingRun,
   ground: Ground,
-  { network, run, ionised }: KnownStrike,
+  { network, run, at, ionised, ionisationVPerM }: KnownStrike,
   { figures }: StrikeStroke,
 ): { readonly [Name in keyof StrikeMeaning]: () => StrikeMeaning[Name] } {
   const { branches, points } = network;
@@ -39,6 +51,8 @@ export function strikeMeaning(
   return {
     forces: () => strikeForces(bonded.site, network, figures.peakA, (branch) => branchPeak(branch).value),
     sideFlashes: () => sideFlashes(bonded, branches),
+    how: () => (at.channel === undefined ? 'struck' : at.channel === 'line' ? 'line' : 'nearby'),
+    ionisationVPerM: () => ionisationVPerM,
     ionised: () => ionised,
     margins: () => arresterMargins(bonded.site),
     earths: () =>

@@ -15,6 +15,8 @@ export interface KnownStrike extends StrikeRun {
   readonly site: StrikeSite;
   /** Electrodes about which the soil broke down; empty: it was taken to hold. */
   readonly ionised: readonly IonisedElectrode[];
+  /** Field at which it was taken to break down, volts per metre; null: it was taken to hold. */
+  readonly ionisationVPerM: number | null;
 }
 
 /** What a stroke is worked out with on every side. */
@@ -37,10 +39,12 @@ export function strikeOnSide(
   const run = strikeOf(site, point, wave);
   if (!run.ok) return run;
   const soil = ground.soil?.profile[side] ?? null;
-  if (ionisationVPerM === null || soil === null) return { ...run, site, ionised: [] };
+  if (ionisationVPerM === null || soil === null) {
+    return { ...run, site, ionised: [], ionisationVPerM: null };
+  }
   const soilOf = soilAt(bonded.site, soil);
   const broken = ionisedStrike(site, run, { wave, fieldVPerM: ionisationVPerM, soilOf });
-  return { ...broken.run, site: broken.site, ionised: broken.electrodes };
+  return { ...broken.run, site: broken.site, ionised: broken.electrodes, ionisationVPerM };
 }
 
 /**

@@ -115,6 +115,7 @@ export function markBlocks({ page, strike }: StrikeView, shown: readonly StudySt
     ...(shown.some((d) => d.isBeyond) ? [beyond] : []),
     ...(shown.some(isEstimate) ? [marks.estimate] : []),
     ...(shown.some(isAgainstRemote) ? [sayIn(page, marks.remote)] : []),
+    ...(shown.some((d) => d.isBracketed) ? [marks.bracketed] : []),
   ];
   return items.length === 0 ? [] : [{ is: 'list', ordered: false, items }];
 }

@@ -40,10 +40,11 @@ export function markedVolt(peakV: number, difference: StudyStrikeDifference): st
   return `${volt(peakV)}${marks === '' ? '' : ` ${marks}`}`;
 }
 
-/** `*` beyond the range, `†` upper estimate, `‡` against distant soil. */
+/** `*` beyond the range, `†` upper estimate, `‡` against distant soil, `§` a range of couplings. */
 export function marksOf(difference: StudyStrikeDifference): string {
-  const { isBeyond } = difference;
-  return `${isBeyond ? '*' : ''}${isEstimate(difference) ? '†' : ''}${isAgainstRemote(difference) ? '‡' : ''}`;
+  const { isBeyond, isBracketed } = difference;
+  const marks = [isBeyond, isEstimate(difference), isAgainstRemote(difference), isBracketed];
+  return ['*', '†', '‡', '§'].filter((_, i) => marks[i]).join('');
 }
 
 /** No cable leads to distant soil, so that nothing against it is an estimate of what one would see. */

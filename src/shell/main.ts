@@ -76,7 +76,12 @@ function addPhysics(program: Command, done: (code: ExitCode) => void): void {
   program
     .command('strike <file>')
     .description('one strike: volts between things, where the current goes, what it heats')
-    .option('--at <part>', 'what it strikes; default the top of the highest support')
+    .option(
+      '--at <part>',
+      'what it strikes, or the line that a surge comes in on; default the top of the highest support',
+    )
+    .option('--nearby <distance>', 'the ground beside the site instead, such as "100 m" or "100 m north"')
+    .option('--ionisation <field>', 'soil breaks down at this field, such as "300 kV/m"; default it holds')
     .option('--current <current>', 'its peak, such as "30 kA"')
     .option('--wave <wave>', '10/350, 1/200, 0.25/100, 8/20 or 1.2/50')
     .option('--between <a,b>', 'this pair too; may be repeated', (pair: string, all: string[]) => [...all, pair], [])

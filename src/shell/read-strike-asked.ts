@@ -5,6 +5,7 @@ import { siteIndex } from '../bonding/site-index.ts';
 import { pointOfText } from '../site/point-text.ts';
 import type { Site } from '../site/site.ts';
 import { speechOf } from '../study/speech-of.ts';
+import type { StrikeStudyAsk } from '../study/strike-study.ts';
 import { strokePeakLimitsA } from '../surge/stroke.ts';
 import { nearName } from '../units/near-name.ts';
 import { readQuantity } from '../units/quantity.ts';
@@ -12,6 +13,7 @@ import { say, type Values } from '../words/say.ts';
 import { strikeOptionWords as words } from '../words/strike-command-words.ts';
 import { exitCode, Stop } from './exit-code.ts';
 import { pointTrouble } from './point-trouble.ts';
+import { readField, readNearby } from './read-nearby.ts';
 import { remoteEarth } from './say-strike-differences.ts';
 import { plain } from './terminal.ts';
 
@@ -20,6 +22,8 @@ export interface StrikeTyped {
   readonly at?: string;
   readonly current?: string;
   readonly wave?: string;
+  readonly nearby?: string;
+  readonly ionisation?: string;
   readonly between?: readonly string[];
 }
 
@@ -28,6 +32,8 @@ export interface StrikeAsk {
   readonly at: string | null;
   readonly currentA: number | null;
   readonly wave: string | null;
+  readonly nearby: NonNullable<StrikeStudyAsk['nearby']> | null;
+  readonly ionisationVPerM: number | null;
   readonly between: readonly (readonly [string, string])[];
 }
 
@@ -36,14 +42,26 @@ type Read<T> = { readonly is: T } | { readonly problems: readonly string[] };
 /** Reads what was typed behind the command. All that is wrong with it is said at once (Stop, the input cannot be used). */
 export function readStrikeAsked(site: Site, file: string, state: string | null, typed: StrikeTyped): StrikeAsk {
   const point = pointReader(site, file, state);
-  const at = ifTyped(typed.at, (text) => point(text, struck));
+  const at = ifTyped(typed.at, (text) => readStruck(site, text, (name) => point(name, struck)));
   const currentA = ifTyped(typed.current, (text) => readPeak(site, text));
   const wave = ifTyped(typed.wave, (text) => readWave(site, text));
+  const nearby = ifTyped(typed.nearby, (text) => readNearby(site, text));
+  const field = ifTyped(typed.ionisation, (text) => readField(site, text));
+  const both = typed.at !== undefined && typed.nearby !== undefined ? [{ problems: [words.nearby.both] }] : [];
   const pairs = (typed.between ?? []).map((text) => readPair(site, text, (name) => point(name, inPair)));
-  const problems = [at, currentA, wave, ...pairs].flatMap((read) => ('problems' in read ? read.problems : []));
+  const problems = [...both, at, currentA, wave, nearby, field, ...pairs].flatMap((read) =>
+    'problems' in read ? read.problems : [],
+  );
   if (problems.length > 0) throw new Stop(exitCode.input, plain([...new Set(problems)].join('\n')));
   const between = pairs.flatMap((read) => ('is' in read ? [read.is] : []));
-  return { at: got(at), currentA: got(currentA), wave: got(wave), between };
+  const beside = { nearby: got(nearby), ionisationVPerM: got(field) };
+  return { at: got(at), currentA: got(currentA), wave: got(wave), ...beside, between };
+}
+
+/** A line by its name alone, or as `street phone`: a surge comes in along it. */
+function readStruck(site: Site, text: string, point: (text: string) => Read<string>): Read<string> {
+  const named = text.trim().replace(/^street[\s:]+/i, '');
+  return site.lines.some((l) => l.id === named && l.present !== 'no') ? { is: named } : point(text);
 }
 
 function ifTyped<T>(text: string | undefined, read: (text: string) => Read<T>): Read<T | null> {

@@ -96,9 +96,9 @@ function tableOf(page: StrikePage, told: readonly StudyStrikeDifference[]): read
   );
 }
 
-/** `*`: ways too long for the front; `^`: an upper estimate. */
+/** `*`: ways too long for the front; `^`: an upper estimate; `~`: a range of couplings. */
 export function marksOf(difference: StudyStrikeDifference): string {
-  return `${difference.isBeyond ? '*' : ''}${isUpper(difference) ? '^' : ''}`;
+  return `${difference.isBeyond ? '*' : ''}${isUpper(difference) ? '^' : ''}${difference.isBracketed ? '~' : ''}`;
 }
 
 /** To remote earth no cable leads; of that nothing is an estimate by lengths. */
@@ -150,6 +150,10 @@ function notes(page: StrikePage, told: readonly StudyStrikeDifference[]): readon
       () => beyond(page),
     ),
     ...some(isUpper, () => said.upper),
+    ...some(
+      (d) => d.isBracketed,
+      () => said.bracketed,
+    ),
   ].map((text) => page.terminal.paint(paragraph(page, text, 0, 2), 'dim'));
 }
 

@@ -4,6 +4,7 @@ import { type Speech, say, type Values } from '../words/say.ts';
 import { strikeWords } from '../words/strike-words.ts';
 
 const { assumed, strokes, medianNegative } = strikeWords;
+const channels = { struck: assumed.channel, line: assumed.alongLine, nearby: assumed.nearby } as const;
 
 /** In words: what a strike was worked out with because nobody typed it, and what was left out. */
 export function strikeAssumptions(
@@ -23,9 +24,10 @@ export function strikeAssumptions(
       ? [sentence(assumed.defaultStroke, { name: medianNegative, peakA: figures.peakA, wave: waveName })]
       : []),
     ...(isAsked ? [] : [sentence(isAntenna ? assumed.struckAntenna : assumed.struck)]),
-    sentence(assumed.channel, { at }),
+    sentence(channels[strike.how], { at }),
     ...taken.lengths.map(({ lengthM, parts }) => sentence(assumed.length, { list: parts, lengthM })),
     ...of(assumed.heights, taken.heights),
+    ...(strike.differences.some((d) => d.isBracketed) ? [sentence(assumed.coupled)] : []),
     ...of(assumed.lengthOnly, taken.lengthOnly),
     ...taken.wires.map(({ diameterM, parts }) => sentence(assumed.wire, { list: parts, diameterM })),
     ...taken.towers.map(({ part, diameterM }) => sentence(assumed.tower, { part, diameterM })),
@@ -56,7 +58,9 @@ export function strikeAssumptions(
           }),
         ]),
     sentence(assumed.neutral),
-    sentence(assumed.ionisation),
+    strike.ionisationVPerM === null
+      ? sentence(assumed.ionisation)
+      : sentence(assumed.ionised, { fieldVPerM: strike.ionisationVPerM }),
     sentence(assumed.skin),
     sentence(assumed.joints),
   ];

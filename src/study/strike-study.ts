@@ -1,4 +1,4 @@
-import { type StrikeFacts, strikeFacts } from '../facts/strike-facts.ts';
+import { type NearbySide, type StrikeFacts, strikeFacts } from '../facts/strike-facts.ts';
 import { pointOfText } from '../site/point-text.ts';
 import type { Site } from '../site/site.ts';
 import type { Speech } from '../words/say.ts';
@@ -14,14 +14,29 @@ export interface StrikeStudyAsk {
   readonly currentA: number | null;
   readonly wave: string | null;
   readonly between: readonly (readonly [string, string])[];
+  /** A strike near by instead of one into the site. */
+  readonly nearby?: { readonly distanceM: number; readonly side: NearbySide | null; readonly text: string } | null;
+  /** Field at which soil breaks down; null: it holds. */
+  readonly ionisationVPerM?: number | null;
 }
 
 /** One strike as somebody asks for it, with everything that a page shows. */
-export function strikeStudy(site: Site, { state, at, currentA, wave, between }: StrikeStudyAsk): StudyStrike {
+export function strikeStudy(site: Site, ask: StrikeStudyAsk): StudyStrike {
+  const { state, at, currentA, wave, between, nearby = null, ionisationVPerM = null } = ask;
   const point = at === null ? null : pointOfText(at);
   const named = between.flat().flatMap((text) => pointOfText(text) ?? []);
-  const facts = strikeFacts(site, state, { at: point, wave, currentA, between, named, mostWires: null, detail: true });
-  return strikeOfFacts(facts, site, at !== null, speechOf(site));
+  const facts = strikeFacts(site, state, {
+    at: point,
+    wave,
+    currentA,
+    between,
+    named,
+    mostWires: null,
+    detail: true,
+    nearby,
+    ionisationVPerM,
+  });
+  return strikeOfFacts(facts, site, at !== null || nearby !== null, speechOf(site));
 }
 
 /** The study of a strike that the facts hold; `isAsked`: somebody named where it strikes. */
@@ -82,6 +97,9 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
     sideFlashes: strike.sideFlashes,
     margins: strike.margins,
     earths: strike.earths,
+    how: strike.how,
+    ionisationVPerM: strike.ionisationVPerM,
+    ionised: strike.ionised,
     traces: strike.traces,
     assumptions: strikeAssumptions(strike, site, isAsked, speech),
     solve: solve === null ? null : { ...solve, longestWayM: Math.max(0, ...ways), mostWayM },
@@ -91,7 +109,7 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
 const lightMPerS = 299_792_458;
 
 function differenceRow(
-  { pair, peak, route, low, high, firedPeak, wayM }: StrikeFacts['differences'][number],
+  { pair, peak, route, low, high, firedPeak, isBracketed, wayM }: StrikeFacts['differences'][number],
   { stroke }: StrikeFacts,
   mostWayM: number,
 ): StudyStrikeDifference {
@@ -106,6 +124,7 @@ function differenceRow(
     voltPerKiloampere: (peakV / stroke.figures.peakA) * 1e3,
     voltPerKiloamperePerMicrosecond: (peakV / stroke.figures.steepestAPerS) * 1e9,
     firedV: firedPeak === null ? null : Math.abs(firedPeak.value),
+    isBracketed,
     isBeyond: wayM > mostWayM,
   };
 }

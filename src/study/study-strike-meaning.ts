@@ -80,7 +80,23 @@ export interface StudyStrikeEarth {
   readonly impulseOhm: number | null;
 }
 
+/** An electrode about which the soil broke down. */
+export interface StudyIonisedElectrode {
+  readonly part: string;
+  readonly peakA: number;
+  /** Current at which the breakdown starts to tell. */
+  readonly onsetA: number;
+  /** Its own resistance, and what is left of it at the peak. */
+  readonly ohm: number;
+  readonly ionisedOhm: number;
+}
+
 export interface StudyStrikeMeaning {
+  /** struck: the lightning enters at `at`; line: a surge along a line; nearby: nothing enters, it only induces. */
+  readonly how: 'struck' | 'line' | 'nearby';
+  /** Field at which soil was taken to break down, volts per metre; null: it was taken to hold. */
+  readonly ionisationVPerM: number | null;
+  readonly ionised: readonly StudyIonisedElectrode[];
   readonly forces: readonly StudyStrikeForce[];
   readonly sideFlashes: readonly StudySideFlash[];
   readonly margins: readonly StudyArresterMargin[];

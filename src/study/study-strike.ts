@@ -41,6 +41,8 @@ export interface StudyStrikeDifference {
   readonly voltPerKiloamperePerMicrosecond: number;
   /** With the protectors that conduct above their level (against the street: its conductor); null: none conducts. */
   readonly firedV?: number | null;
+  /** The range holds wires known by length alone, taken as uncoupled (k = 0, the figure) and as coupled closely (k = 0.6). */
+  readonly isBracketed: boolean;
   /** Some way between them is longer than the front allows: see `solve.longestWayM`. */
   readonly isBeyond: boolean;
 }

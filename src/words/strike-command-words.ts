@@ -46,6 +46,8 @@ export const strikeCommandWords = {
       '* Longer ways than this front allows (the longest {longest}, the most {most}): travelling waves are not counted, and the figure can be low by up to 30 %.',
     beyondUnknown:
       '* Longer ways than this front allows: travelling waves are not counted, and the figure can be low by up to 30 %.',
+    bracketed:
+      '~ The range also holds the wires of which only the length is known coupled closely to each other (k = 0.6); the figure has them uncoupled.',
     ranges: 'Ranges run from the soil at its least resistivity to its greatest.',
     route: 'A difference is what a cable laid straight between the two would see.',
   },
@@ -161,6 +163,17 @@ export const strikeOptionWords = {
       '8/20': '8/20 (current of test generators)',
       '1.2/50': '1.2/50 (voltage of test generators, here as a current)',
     },
+  },
+  nearby: {
+    shape:
+      '--nearby: `{text}` is no distance. Type one with its unit, and the side if you know it: --nearby "100 m" or --nearby "100 m north-east".',
+    range: '--nearby: `{text}` is a range. Ask twice, once for each end.',
+    both: '--at and --nearby: a strike enters the site or stands beside it. Type one of the two.',
+  },
+  ionisation: {
+    shape:
+      '--ionisation: `{text}` is no field strength. Documents have {leastVPerM} to {mostVPerM}: --ionisation "300 kV/m".',
+    size: '--ionisation: `{text}` is no field at which soil breaks down. Documents have {leastVPerM} to {mostVPerM}.',
   },
   between: {
     shape: '--between: `{text}` is not a pair. Type two names with a comma between them: --between radio,main-panel.',

@@ -56,6 +56,8 @@ export const strikeReportWords = {
     beyondOnly:
       '* Some way through metal is longer than this front allows a quasi-static figure: the figure may be low by up to 30 %.',
     estimate: '† Places are not known: an upper estimate, without what the loop of the cable takes away.',
+    bracketed:
+      '§ Its range also holds the wires of which only the length is known coupled closely to each other (k = 0.6); the figure has them uncoupled.',
     remote: '‡ Hangs on where [remote ground] is taken to be.',
   },
   matrix: {

@@ -17,6 +17,14 @@ export const strikeWords = {
   assumed: {
     channel:
       'The lightning comes down as a straight vertical wire above {at}, and couples into everything; there is no image of it in the soil.',
+    alongLine:
+      'The surge comes in along {at} and goes into the first thing that this line meets; a protector there is taken to conduct from the first instant. What the line outside induces into the site is left out, since its way is not known.',
+    nearby:
+      'The lightning strikes the ground beside the site ({at} of the middle of its metal): a straight vertical wire of 300 m that only induces. What its current lifts the soil of the site by is left out.',
+    coupled:
+      'Wires of which only the length is known are uncoupled in the figures; the ranges marked for it also hold them coupled closely (k = 0.6).',
+    ionised:
+      'The soil breaks down at {fieldVPerM}: each [electrode] has for the whole stroke the resistance that goes with its own peak, R / sqrt(1 + I / Ig) with Ig = E rho / (2 pi R^2) (CIGRE TB 63, from memory). Late in the tail it has more again, and what [electrode]s feel of each other stays.',
     length: 'Length of {list} taken as {lengthM}: neither length nor place is known.',
     lengthOnly:
       'The way of {list} is not known: taken by length alone, coupled to nothing, so volts along {list?it:them} are an upper estimate.',

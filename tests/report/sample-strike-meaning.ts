@@ -1,11 +1,14 @@
 import type { StudyStrikeMeaning } from '../../src/study/study-strike-meaning.ts';
 
-export const nothingBeside: StudyStrikeMeaning = { forces: [], sideFlashes: [], margins: [], earths: [] };
+const struck = { how: 'struck', ionisationVPerM: null, ionised: [] } as const;
+
+export const nothingBeside: StudyStrikeMeaning = { ...struck, forces: [], sideFlashes: [], margins: [], earths: [] };
 
 const exact = (value: number) => ({ low: value, high: value });
 
 /** By hand: what a page has to show, not what a calculation gave. */
 export const clubMeaning: StudyStrikeMeaning = {
+  ...struck,
   forces: [
     {
       kind: 'bend',

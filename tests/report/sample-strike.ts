@@ -44,6 +44,7 @@ export function difference(
     atS: 0.9e-6,
     voltPerKiloampere: peakV / (peakA / 1e3),
     voltPerKiloamperePerMicrosecond: peakV / (steepestAPerS / 1e9),
+    isBracketed: false,
     isBeyond: false,
     ...rest,
   };

@@ -99,6 +99,9 @@ export const handMadeStrike: StudyStrike = {
   sideFlashes: [],
   margins: [],
   earths: [],
+  how: 'struck',
+  ionisationVPerM: null,
+  ionised: [],
   traces: { timesS: [], potentialsV: [] },
   assumptions: ['Length of c9 taken as 20 ft (6.1 m): neither length nor place is known.'],
   solve: {
@@ -126,6 +129,7 @@ function difference(a: string, b: string, { low, high, ...given }: Given): Study
     atS: 1.4e-6,
     voltPerKiloampere: given.peakV / 30,
     voltPerKiloamperePerMicrosecond: given.peakV / 48.4,
+    isBracketed: false,
     isBeyond: false,
     ...given,
   };
