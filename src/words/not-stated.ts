@@ -54,4 +54,14 @@ export const notStated: Readonly<Record<string, NotStated>> = {
     title: 'Buried services are located before a rod is driven',
     reason: 'About work to come, which a file of what is there cannot show; the cautions of a report say so.',
   },
+  'antenna-exempt-zone-iec': {
+    title: 'An antenna close to the wall and well below the roof needs no [electrode conductor]',
+    reason:
+      'An exemption: held by iec-mast-earthed, antenna-earthing-size-iec and antenna-bonding-size-iec, from `below_roof:` and `from_wall:`.',
+  },
+  'ground-indoors-or-out': {
+    title: 'A [grounding] conductor may run inside or outside',
+    reason:
+      'An exemption: no rule of the code set flags a run indoors; no-lightning-path-through-building gives it as practice.',
+  },
 };

@@ -1,8 +1,6 @@
 /** Rows of the table of conditions that are neither a rule nor listed as not stated yet. Ids are only ever taken out. */
 export const toDo: readonly string[] = [
   'transmitter-metal-grounded',
-  'ground-indoors-or-out',
-  'antenna-exempt-zone-iec',
   'corrosive-soil-coating',
   'slender-mast-one-path',
   'arrester-outside-on-rod',

@@ -1,4 +1,4 @@
-import { onFacade } from '../facade-zone.ts';
+import { facadeExempt } from '../facade-exempt.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { sectionVerdict } from './size-rule.ts';
@@ -21,10 +21,12 @@ export const antennaEarthingSizeIec = rule({
   check({ sections, conductors, site }) {
     const leads = conductors.filter((c) => c.role === 'mast lead' || c.role === 'down conductor');
     if (leads.length === 0) return nothingThere({ sections }, 'conductors');
-    const facade = onFacade(site);
+    const exempt = facadeExempt(site);
     return leads.map((c): Verdict => {
       const v = sectionVerdict(c, least);
-      if (v.is !== 'not met' || !c.ends.some((id) => id !== null && facade.has(id))) return v;
+      const zone = c.ends.flatMap((id) => (id === null ? [] : (exempt.get(id) ?? [])))[0] ?? 'no';
+      if (v.is !== 'not met' || zone === 'no') return v;
+      if (zone === 'yes') return { is: 'met', at: v.at, because: { key: 'exempt' } };
       return { is: 'cannot tell', at: v.at, because: { key: 'on facade' }, settle: { key: 'measure facade' } };
     });
   },

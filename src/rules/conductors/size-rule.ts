@@ -14,6 +14,9 @@ export interface LeastSections {
   readonly aluminiumStrap?: number;
 }
 
+/** What has a section: a conductor, or the wire of an electrode. */
+export type Sized = Pick<ConductorFacts, 'id' | 'wire' | 'areaM2'>;
+
 /** A size as printed is met by a size as printed: 21.2 mm² is 4 AWG, of 21.15. */
 const printedShare = 1 - 3e-3;
 
@@ -26,7 +29,7 @@ export function limitsOf({ copper, aluminium, steel, cladSteel }: LeastSections)
 }
 
 /** The conductor's section against the least of its metal. */
-export function sectionVerdict(c: ConductorFacts, least: LeastSections): Verdict {
+export function sectionVerdict(c: Sized, least: LeastSections): Verdict {
   const at = [c.id];
   if (c.areaM2 === null)
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
@@ -41,7 +44,7 @@ export function sectionVerdict(c: ConductorFacts, least: LeastSections): Verdict
 }
 
 /** Too small for copper is too small for any metal that needs more. */
-function ofUnknownMetal(c: ConductorFacts, least: LeastSections): Verdict {
+function ofUnknownMetal(c: Sized, least: LeastSections): Verdict {
   const at = [c.id];
   const smallest = Math.min(...[least.copper, least.aluminium, least.steel, least.cladSteel].filter((m) => m !== null));
   if (c.areaM2 !== null && isAtLeast(c.areaM2, smallest * printedShare) === 'no') {

@@ -32,7 +32,9 @@ export const conductors = {
       'on facade':
         '{at} {at?is:are} thinner than asked, and {at?leads:lead} from the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no such conductor is asked, only the bond of shield and metal ({=4 mm2}).',
       'measure facade':
-        'Measure from the edge of the roof down to the top of the antenna, and out from the wall to its farthest point. Where both limits hold, say so under `site.agreed`.',
+        'Measure from the edge of the roof down to the top of the antenna, and out from the wall to its farthest point. Type them as `below_roof:` and `from_wall:` of the antenna.',
+      exempt:
+        '{at} {at?leads:lead} from an antenna close to the wall and well below the roof, where no section is asked.',
     },
   },
   'main-bonding-size-iec': {

@@ -3,9 +3,11 @@ import type { RuleWords } from '../rule-words.ts';
 /** What may release an antenna on a wall. */
 const facade = {
   'on facade':
-    '{at} {at?is:are} on the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no earthing conductor is asked of an antenna.',
+    '{at} {at?is:are} on the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no [electrode conductor] is asked of an antenna.',
   'measure facade':
-    'Measure from the edge of the roof down to the top of {at}, and out from the wall to the farthest point of the antenna. Where both limits hold, say so under `site.agreed`.',
+    'Measure from the edge of the roof down to the top of {at}, and out from the wall to the farthest point of the antenna. Type them as `below_roof:` and `from_wall:` of the antenna.',
+  exempt:
+    '{at}: the antenna stays {=2 m} below the edge of the roof and within {=1.5 m} of the wall, where no [electrode conductor] is asked. The bond of its shield is.',
 } as const;
 
 const earthed = {
@@ -23,7 +25,7 @@ const earthed = {
     perhaps: 'Whether {at} {at?reaches:reach} an [electrode] depends on what is not known.',
     trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
     'supplier only':
-      '{at} {at?is:are} bonded to the [main bar], which the network operator earths; no [electrode] of the building is in the file.',
+      '{at} {at?is:are} bonded to the [main bar], which the network operator [ground]s; no [electrode] of the building is in the file.',
     'ask about earth':
       'Look for an [electrode] of the building (footing, lightning protection) and type it, or have a [electrician] confirm what the local rule accepts for an antenna on this supply.',
     'no way': 'No permanent metal leads from {at} to any [electrode].',

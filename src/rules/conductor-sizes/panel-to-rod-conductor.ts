@@ -1,0 +1,40 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import { isAtLeast } from '../../units/interval.ts';
+import { nothingThere } from '../looked-at.ts';
+import { rule, type Verdict } from '../rule.ts';
+import { sizedElsewhere } from './sized-elsewhere.ts';
+
+/** A strap 1 1/2 in wide, printed as 40 mm, or 6 AWG of any metal; metres, square metres. */
+const leastWidthM = 38.1e-3;
+const leastM2 = 13.3e-6;
+
+export const panelToRodConductor = rule({
+  id: 'panel-to-rod-conductor',
+  family: 'practice',
+  severity: 'advice',
+  codeSets: ['any'],
+  source: { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' },
+  limits: [
+    { key: 'widthM', value: leastWidthM, sense: 'least', of: 'strap' },
+    { key: 'areaM2', value: leastM2, sense: 'least', of: 'wire' },
+  ],
+  needs: ['sections', 'conductors', 'site'],
+  check({ sections, conductors, site }) {
+    const panels = new Set(site.bars.filter((b) => b.kind === 'entry panel').map((b) => b.id));
+    const electrodes = new Set(site.electrodes.map((e) => e.id));
+    const has = (c: ConductorFacts, ids: ReadonlySet<string>) => c.ends.some((id) => id !== null && ids.has(id));
+    const down = conductors.filter((c) => has(c, panels) && has(c, electrodes));
+    if (down.length === 0) return nothingThere({ sections }, 'bars');
+    return sizedElsewhere(down.map(ofConductor), 'antenna-electrode-bond-size');
+  },
+});
+
+function ofConductor({ id, wire, areaM2 }: ConductorFacts): Verdict {
+  const at = [id];
+  const width = wire?.widthM ?? null;
+  const isWide = width === null ? 'no' : isAtLeast(width, leastWidthM * (1 - 2e-3));
+  const isThick = areaM2 === null ? 'unknown' : isAtLeast(areaM2, leastM2 * (1 - 3e-3));
+  if (isWide === 'yes' || isThick === 'yes') return { is: 'met', at, because: { key: 'enough' } };
+  if (isWide === 'no' && isThick === 'no') return { is: 'not met', at, because: { key: 'small' } };
+  return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
+}

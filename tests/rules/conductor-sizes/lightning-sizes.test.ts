@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+
+/** A rod on the roof, a wire down to its electrode, a tie to another electrode, and what more is typed. */
+const site = (
+  region: string,
+  header: string,
+  wire: string,
+  more = '',
+) => `site: {name: Roof, region: ${region}, units: m, service: unknown${header}}
+electrodes: {L: {kind: rod}, R: {kind: rod}}
+supports: {terminal: {kind: air terminal}}
+conductors:
+  down: {from: terminal, to: L, role: down conductor, wire: ${wire}}
+  ${more}
+`;
+const house = (height: string) => `\nbuildings: {house: {height: ${height}}}`;
+const terminal = (height: string, wire: string) =>
+  `${site('us', '', wire).replace('kind: air terminal', `kind: air terminal, height: ${height}`)}${house(height)}`;
+const nobody = (region: string) => `site: {name: Mast, region: ${region}, service: unknown}
+electrodes: {R: {kind: rod}}
+supports: {mast: {kind: mast}}
+bars: {main: {kind: main earthing bar}}
+conductors: {c: {from: mast, to: R, wire: 10 AWG copper}, d: {from: main, to: R, wire: 10 AWG copper}}
+`;
+
+describe('no size of a lightning protection system is asked where nobody speaks of one', () => {
+  it.each([
+    ['us', 'down-conductor-size-us'],
+    ['us', 'common-bond-main-size'],
+    ['us', 'bonding-conductor-size-us'],
+    ['iec', 'down-conductor-size-iec'],
+    ['iec', 'bar-to-bar-bond-iec'],
+    ['iec', 'body-to-bar-bond-iec'],
+    ['iec', 'bar-section-iec'],
+    ['au', 'au-down-conductor'],
+  ])('%s: %s', (region, rule) => {
+    expect(findingsOf(rule, nobody(region)).outcome).toBe('not applicable');
+  });
+});
+
+/** NFPA 780 (from memory): class I 29 mm² (57,400 cmil) and 50 mm² to 75 ft; class II 58 mm² and 97 mm² above. */
+describe('down-conductor-size-us', () => {
+  const rule = 'down-conductor-size-us';
+
+  it('asks 29 mm² copper up to 75 ft', () => {
+    expect(verdictsOf(rule, terminal('75 ft', '29 mm2 copper'))).toEqual(['met down: enough']);
+    expect(verdictsOf(rule, terminal('22.8 m', '28.8 mm2 copper'))).toEqual(['not met down: small']);
+    expect(verdictsOf(rule, terminal('70 ft', '57.4 kcmil copper'))).toEqual(['met down: enough']);
+    expect(verdictsOf(rule, terminal('70 ft', '4 AWG copper'))).toEqual(['not met down: small']);
+    expect(verdictsOf(rule, terminal('70 ft', '49 mm2 aluminium'))).toEqual(['not met down: small']);
+    expect(verdictsOf(rule, terminal('70 ft', '50 mm2 aluminium'))).toEqual(['met down: enough']);
+  });
+
+  it('asks 58 mm² above, and the height only where it matters', () => {
+    expect(verdictsOf(rule, terminal('76 ft', '57 mm2 copper'))).toEqual(['not met down: small']);
+    expect(verdictsOf(rule, terminal('76 ft', '58 mm2 copper'))).toEqual(['met down: enough']);
+    expect(verdictsOf(rule, site('us', '', '58 mm2 copper'))).toEqual(['met down: enough']);
+    expect(verdictsOf(rule, site('us', '', '28 mm2 copper'))).toEqual(['not met down: small']);
+    expect(verdictsOf(rule, site('us', '', '30 mm2 copper'))).toEqual(['cannot tell down: height unknown']);
+    expect(verdictsOf(rule, site('us', '', 'unknown'))).toEqual(['cannot tell down: size unknown']);
+  });
+});
+
+/** IEC 62305-3:2010 Table 6 (from memory): 50 mm², a round wire of 8 mm; aluminium tape 70 mm². */
+describe('down-conductor-size-iec', () => {
+  const rule = 'down-conductor-size-iec';
+  const wire = (text: string) => verdictsOf(rule, site('iec', '', text));
+
+  it('asks 50 mm² of each metal', () => {
+    expect(wire('round 8 mm copper')).toEqual(['met down: enough']);
+    expect(wire('49 mm2 copper')).toEqual(['not met down: small']);
+    expect(wire('1/0 AWG copper')).toEqual(['met down: enough']);
+    expect(wire('1 AWG copper')).toEqual(['not met down: small']);
+    expect(wire('round 8 mm aluminium')).toEqual(['met down: enough']);
+    expect(wire('round 8 mm stainless steel')).toEqual(['met down: enough']);
+    expect(wire('round 7.9 mm galvanised steel')).toEqual(['not met down: small']);
+  });
+
+  it('asks 70 mm² of an aluminium tape, not of a copper one', () => {
+    expect(wire('strap 20 mm x 3 mm aluminium')).toEqual(['not met down: small']);
+    expect(wire('strap 24 mm x 3 mm aluminium')).toEqual(['met down: enough']);
+    expect(wire('strap 20 mm x 2.5 mm copper')).toEqual(['met down: enough']);
+    expect(wire('braid 25 mm copper')).toEqual(['cannot tell down: size unknown']);
+  });
+
+  it('stands under the antenna’s own clause where that fails too', () => {
+    expect(findingsOf(rule, site('iec', '', '10 mm2 copper')).findings[0]!.under).toBe(
+      'antenna-earthing-size-iec:down',
+    );
+    expect(findingsOf(rule, site('iec', '', '25 mm2 copper')).findings[0]!.under).toBeNull();
+  });
+});
+
+/** AS/NZS 1768 as summarised by others (second-hand): 35 mm² copper, 70 mm² aluminium. */
+it('au-down-conductor: 35 mm² copper or 70 mm² aluminium', () => {
+  const wire = (text: string) => verdictsOf('au-down-conductor', site('au', '', text));
+  expect(wire('35 mm2 copper')).toEqual(['met down: enough']);
+  expect(wire('2 AWG copper')).toEqual(['not met down: small']);
+  expect(wire('70 mm2 aluminium')).toEqual(['met down: enough']);
+  expect(wire('69 mm2 aluminium')).toEqual(['not met down: small']);
+  expect(wire('unknown')).toEqual(['cannot tell down: size unknown']);
+});
+
+/** UL 96A 9.4.1 (sizes from memory): main conductor size, stricter than the 6 AWG of the electrical code. */
+describe('common-bond-main-size', () => {
+  const rule = 'common-bond-main-size';
+  const tie = (wire: string, height = '8 m') =>
+    `${site('us', '', 'round 10 mm copper', `tie: {from: L, to: R, wire: ${wire}}`).replace('kind: air terminal', `kind: air terminal, height: ${height}`)}${house(height)}`;
+
+  it('asks 29 mm² copper of the tie to the lightning electrode', () => {
+    expect(verdictsOf(rule, tie('29 mm2 copper'))).toEqual(['met tie: enough']);
+    expect(verdictsOf(rule, tie('6 AWG copper'))).toEqual(['not met tie: small']);
+    expect(findingsOf(rule, tie('6 AWG copper')).findings[0]!.under).toBeNull();
+    expect(verdictsOf(rule, tie('29 mm2 copper', '24 m'))).toEqual(['not met tie: small']);
+  });
+
+  it('stands under the electrical code’s 6 AWG where that is not met either', () => {
+    expect(findingsOf(rule, tie('8 AWG copper')).findings[0]!.under).toBe('antenna-electrode-bond-size:tie');
+    expect(findingsOf(rule, tie('unknown')).outcome).toBe('not looked at');
+  });
+});
+
+/** UL 96A 9.4.2 (read): 6 AWG copper, 41,100 cmil (20.8 mm²) aluminium. */
+it('bonding-conductor-size-us: a bond from the lightning electrode to metal', () => {
+  const bond = (wire: string) =>
+    `${site('us', '', 'round 10 mm copper', `bond: {from: frame, to: L, wire: ${wire}}`)}metalwork: {frame: {kind: steel frame}}\n`;
+  const rule = 'bonding-conductor-size-us';
+  expect(verdictsOf(rule, bond('6 AWG copper'))).toEqual(['met bond: enough']);
+  expect(verdictsOf(rule, bond('13.2 mm2 copper'))).toEqual(['not met bond: small']);
+  expect(verdictsOf(rule, bond('41.1 kcmil aluminum'))).toEqual(['met bond: enough']);
+  expect(verdictsOf(rule, bond('20.6 mm2 aluminum'))).toEqual(['not met bond: small']);
+  expect(verdictsOf(rule, bond('unknown'))).toEqual(['cannot tell bond: size unknown']);
+});
+
+/** IEC 62305-3 Tables 8 and 9 (from memory): 16, 25, 50 and 6, 10, 16 mm²; in 2006 14, 22 and 5, 8. */
+describe('bonds to a bar', () => {
+  const bars = (bond: string, body: string, code = '') =>
+    `${site('iec', `, claims: class II${code}`, 'round 8 mm copper', `bond: {from: main, to: second, wire: ${bond}}\n  body: {from: pipe, to: main, wire: ${body}}`)}bars: {main: {kind: main earthing bar}, second: {kind: station ground bar}}
+metalwork: {pipe: {kind: water pipe}}
+`;
+  const old = ', code: {document: IEC 62305-3, edition: 2006}';
+
+  it('bar-to-bar-bond-iec', () => {
+    const rule = 'bar-to-bar-bond-iec';
+    const bond = (wire: string, code = '') => verdictsOf(rule, bars(wire, '6 mm2 copper', code));
+    expect(bond('16 mm2 copper')).toEqual(['met bond: enough']);
+    expect(bond('6 AWG copper')).toEqual(['not met bond: small']);
+    expect(bond('14 mm2 copper', old)).toEqual(['met bond: enough']);
+    expect(bond('13 mm2 copper', old)).toEqual(['not met bond: small']);
+    expect(bond('25 mm2 aluminium')).toEqual(['met bond: enough']);
+    expect(bond('24 mm2 aluminium')).toEqual(['not met bond: small']);
+    expect(bond('50 mm2 galvanised steel')).toEqual(['met bond: enough']);
+    expect(bond('unknown')).toEqual(['cannot tell bond: size unknown']);
+    const thin = findingsOf(rule, bars('4 mm2 copper', '6 mm2 copper')).findings[0]!;
+    expect(thin.under).toBe('main-bonding-size-iec:bond');
+  });
+
+  it('body-to-bar-bond-iec', () => {
+    const body = (wire: string, code = '') => verdictsOf('body-to-bar-bond-iec', bars('16 mm2 copper', wire, code));
+    expect(body('6 mm2 copper')).toEqual(['met body: enough']);
+    expect(body('10 AWG copper')).toEqual(['not met body: small']);
+    expect(body('5 mm2 copper', old)).toEqual(['met body: enough']);
+    expect(body('10 mm2 aluminium')).toEqual(['met body: enough']);
+    expect(body('9 mm2 aluminium')).toEqual(['not met body: small']);
+    expect(body('15 mm2 steel')).toEqual(['not met body: small']);
+    expect(body('unknown')).toEqual(['cannot tell body: size unknown']);
+  });
+});
+
+/** IEC 62305-4:2010 Table 1 (from memory): 50 mm². */
+it('bar-section-iec: 50 mm² of copper or steel', () => {
+  const bar = (says: string) =>
+    verdictsOf(
+      'bar-section-iec',
+      `site: {name: Bar, region: iec, service: unknown, claims: class III}\nbars: {main: {kind: main earthing bar${says}}}\n`,
+    );
+  expect(bar(', section: 50 mm2, metal: copper')).toEqual(['met main: enough']);
+  expect(bar(', section: 0.08 sq in, metal: copper')).toEqual(['met main: enough']);
+  expect(bar(', section: 49 mm2')).toEqual(['not met main: small']);
+  expect(bar(', section: 60 mm2')).toEqual(['cannot tell main: not known']);
+  expect(bar('')).toEqual(['cannot tell main: not known']);
+  expect(bar(', section: 60 mm2, metal: aluminium')).toEqual(['cannot tell main: metal not listed']);
+});
