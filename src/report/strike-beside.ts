@@ -142,7 +142,24 @@ function earthBlocks(view: StrikeView): readonly Block[] {
     }),
     ...restBlocks(view, told.length, mostRows),
     ...(told.length === 0 ? [] : [paragraph(`${earth.allCount} ${earth.note}`)]),
+    ...ionisedBlocks(view),
   ];
+}
+
+function ionisedBlocks(view: StrikeView): readonly Block[] {
+  const { page, strike } = view;
+  const { ionised, ionisationVPerM: fieldVPerM } = strike;
+  if (fieldVPerM === null) return [];
+  if (ionised.length === 0) return [paragraph(sayIn(page, earth.notIonised, { fieldVPerM }))];
+  const list = ionised.slice(0, mostRows).map(({ part, ohm, ionisedOhm, onsetA }) =>
+    sayIn(page, earth.ionisedOne, {
+      part: partName(page, part),
+      ohm: figure(page, ohm, 'resistance'),
+      ionisedOhm: figure(page, ionisedOhm, 'resistance'),
+      onsetA: figure(page, onsetA, 'current'),
+    }),
+  );
+  return [paragraph(sayIn(page, earth.ionised, { list })), ...restBlocks(view, ionised.length, mostRows)];
 }
 
 function earthRow({ page }: StrikeView, e: StudyStrikeEarth): Row {

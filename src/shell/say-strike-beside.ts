@@ -121,6 +121,21 @@ function marginSentence(page: StrikePage, m: StudyArresterMargin): string {
   });
 }
 
+function ionisedLines(page: StrikePage): readonly string[] {
+  const { ionised, ionisationVPerM: fieldVPerM } = page.strike;
+  if (fieldVPerM === null) return [];
+  if (ionised.length === 0) return [paragraph(page, page.sentence(earth.notIonised, { fieldVPerM }))];
+  const list = ionised.slice(0, mostTold).map(({ part, ohm, ionisedOhm, onsetA }) =>
+    page.sentence(earth.ionisedOne, {
+      part,
+      ohm: shown(page, ohm, 'resistance'),
+      ionisedOhm: shown(page, ionisedOhm, 'resistance'),
+      onsetA: shown(page, onsetA, 'current'),
+    }),
+  );
+  return [paragraph(page, page.sentence(earth.ionised, { list })), ...restOf(page, ionised.length)];
+}
+
 function earthBlock(page: StrikePage): string {
   const { earths, stroke } = page.strike;
   if (earths.length === 0 || stroke === null) return '';
@@ -152,6 +167,7 @@ function earthBlock(page: StrikePage): string {
     paragraph(page, page.sentence(earth.sentence, values)),
     ...rows,
     ...restOf(page, told.length),
+    ...ionisedLines(page),
     ...(told.length === 0 ? [paragraph(page, earth.everyCount)] : [dim(page, `${earth.allCount} ${earth.note}`)]),
   ]);
 }

@@ -50,7 +50,8 @@ export function sayStrike(strike: StudyStrike, site: Site, asked: StrikeAsked, t
 
 function title({ site, strike, sentence, terminal }: StrikePage, { state }: StrikeAsked): string {
   const stated = state === null ? '' : sentence(words.inState, { state });
-  const head = sentence(words.title, { site: (site.header.name ?? words.unnamed) + stated, at: strike.at });
+  const titles = { struck: words.title, line: words.titleLine, nearby: words.titleNearby } as const;
+  const head = sentence(titles[strike.how], { site: (site.header.name ?? words.unnamed) + stated, at: strike.at });
   return terminal.paint(wrap(head, terminal.width), 'bold');
 }
 

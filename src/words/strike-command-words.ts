@@ -1,6 +1,8 @@
 /** What the command `strike` says. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
 export const strikeCommandWords = {
   title: '{site}: a strike at {at}',
+  titleLine: '{site}: a surge along {at}',
+  titleNearby: '{site}: a strike into the ground {at} of the middle',
   unnamed: 'Unnamed site',
   inState: ', state {state}',
   headings: {
