@@ -19,12 +19,13 @@ import { noHolds, type StrikeHolds, strikeHolds } from './strike-holds.ts';
 import { type StrikeKit, strikeKits } from './strike-kits.ts';
 import { noMeaning, type StrikeMeaning, strikeMeaning } from './strike-meaning.ts';
 import type { NearbyAsk } from './strike-nearby.ts';
-import { strikeOf } from './strike-of.ts';
+import { type StrikeRun, strikeOf } from './strike-of.ts';
 import { remoteEarth, type StrikePair, strikePairs } from './strike-pairs.ts';
 import { type StrikeFired, type StrikeProtected, strikeProtected } from './strike-protected.ts';
 import { type StrikeCarried, strikeBetween, strikeCarried, strikeIntoSoil } from './strike-result.ts';
 import { coupledSides, type KnownStrike, namedNodes, type SidesAsk, strikeOnSide } from './strike-sides.ts';
 import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
+import { type StrikeTravel, strikeTravel } from './strike-travel.ts';
 import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
 
 /** What a strike is asked; null: the usual. */
@@ -90,6 +91,8 @@ export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   /** Empty without `detail`. */
   readonly fired: readonly StrikeFired[];
   readonly guarded: StrikeGuarded | null;
+  /** Differences with travel time, where a way is too long without; null: not worked out. */
+  readonly travel: StrikeTravel | null;
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
   readonly traces: {
@@ -168,6 +171,7 @@ function worked(
     cores: () => strikeCores(bonded.site, network, run),
     kits: () => strikeKits(bonded.site, network, run),
     fired: () => guarded()?.fired ?? [],
+    travel: () => (ask.detail ? strikeTravel(likely.site, likely, stroke.wave) : null),
     guarded: () => (guarded() === null ? null : strikeGuarded(bonded.site, guarded()!)),
     failures: () =>
       ask.detail && wiresOf(bonded) <= mostWires
@@ -204,6 +208,7 @@ const nothing: Worked & StrikeMeaning & StrikeHolds = {
   kits: [],
   fired: [],
   guarded: null,
+  travel: null,
   failures: [],
   traces: { timesS: [], potentialsV: [] },
   taken: null,
@@ -225,32 +230,48 @@ function differencesOf(
   const usual = strikePairs(bonded.site, partOf).filter(({ a, b }) => !named.has([a, b].sort().join(' ')));
   const coupled = others.length > 0 ? coupledSides([likely, ...others], likely.run.source.wave) : [];
   return [...asked, ...usual].flatMap((pair) => {
-    const found = strikeBetween(pair, likely.network, likely.run, likely.places);
-    if (found === null) return [];
-    const ends = others.flatMap((other) => {
-      const at = strikeBetween(pair, other.network, other.run, other.places);
-      return at === null ? [] : [Math.abs(at.peak.value)];
-    });
-    const closely = coupled.flatMap((one) => {
-      const at = strikeBetween(pair, one.network, one.run, one.places);
-      return at === null ? [] : [Math.abs(at.peak.value)];
-    });
-    const all = [Math.abs(found.peak.value), ...ends, ...closely];
-    const apart = [Math.abs(found.peak.value), ...ends];
-    const isRanged = others.length > 0 && ends.length === others.length;
+    const { nodeOf } = likely.places;
+    if (nodeOf(pair.a) === null || (pair.b !== remoteEarth && nodeOf(pair.b) === null)) return [];
+    const found = once(() => betweenIn(pair, likely)!);
+    const range = once(() => rangeOf(Math.abs(found().peak.value), pair, others, coupled));
     return [
-      {
-        ...found,
-        low: isRanged ? Math.min(...all) : null,
-        high: isRanged ? Math.max(...all) : null,
-        isBracketed:
-          isRanged &&
-          (Math.min(...all) < leastWider * Math.min(...apart) || leastWider * Math.max(...all) > Math.max(...apart)),
-        firedPeak: guarded === null || guarded.fired.length === 0 ? null : peakWithFired(guarded, pair),
-        wayM: wayBetween(likely, pair),
-      },
+      // a rule asks for few of them, and of those for few figures
+      lazily<StrikeDifference>({
+        pair: () => pair,
+        peak: () => found().peak,
+        route: () => found().route,
+        low: () => range().low,
+        high: () => range().high,
+        isBracketed: () => range().isBracketed,
+        firedPeak: () => (guarded === null || guarded.fired.length === 0 ? null : peakWithFired(guarded, pair)),
+        wayM: () => wayBetween(likely, pair),
+      }),
     ];
   });
+}
+
+function betweenIn(pair: StrikePair, { network, run, places }: StrikeRun) {
+  return strikeBetween(pair, network, run, places);
+}
+
+/** Over the ends of the soil's range, and with wires known by length alone taken as closely coupled. */
+function rangeOf(
+  likelyV: number,
+  pair: StrikePair,
+  others: readonly KnownStrike[],
+  coupled: readonly StrikeRun[],
+): Pick<StrikeDifference, 'low' | 'high' | 'isBracketed'> {
+  const voltsIn = (one: StrikeRun) => {
+    const at = betweenIn(pair, one);
+    return at === null ? [] : [Math.abs(at.peak.value)];
+  };
+  const ends = others.flatMap(voltsIn);
+  if (others.length === 0 || ends.length < others.length) return { low: null, high: null, isBracketed: false };
+  const apart = [likelyV, ...ends];
+  const all = [...apart, ...coupled.flatMap(voltsIn)];
+  const isBracketed =
+    Math.min(...all) < leastWider * Math.min(...apart) || leastWider * Math.max(...all) > Math.max(...apart);
+  return { low: Math.min(...all), high: Math.max(...all), isBracketed };
 }
 
 /** Losing what carries less than this of the stroke changes nothing that counts; and so many losses are tried, the largest first. */
