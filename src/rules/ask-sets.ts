@@ -26,12 +26,11 @@ function askRule(rule: Rule, facts: Facts, faults: Faults): readonly Asked[] {
   return isEverywhere && asked.every((a) => saysSame(a, once)) ? [{ ...once, codeSet: 'any' }] : asked;
 }
 
-/** Only a rule that reads the header knows the region, and can say something else in another set. */
+/** Only a rule that read the region can say something else in another set. */
 function again(once: Asked, set: Region, facts: Facts, faults: Faults): Asked {
   const { rule } = once;
   if (set === once.set) return once;
-  const readsRegion = (rule.needs as readonly string[]).includes('header');
-  return readsRegion ? ask(rule, set, facts, faults) : { ...once, set, family: familyIn(rule, set) };
+  return once.readsRegion ? ask(rule, set, facts, faults) : { ...once, set, family: familyIn(rule, set) };
 }
 
 function saysSame(a: Asked, b: Asked): boolean {

@@ -16,6 +16,8 @@ export interface Asked {
   readonly codeSet: CodeSet;
   readonly family: Family;
   readonly verdicts: readonly Verdict[];
+  /** The rule read whose region is asked: in another set it may say something else. */
+  readonly readsRegion: boolean;
   /** The adopted edition is older than the clause, so that nobody asks it. */
   readonly adopted: { readonly year: number; readonly since: number } | null;
 }
@@ -25,13 +27,16 @@ export type Faults = { readonly rule: string; readonly error: unknown }[];
 /** Asks a rule for a set. One that throws becomes 'cannot tell' and is noted as our fault. */
 export function ask(rule: Rule, set: Region, facts: Facts, faults: Faults): Asked {
   const adopted = notYet(rule, facts);
+  const region = { isRead: false };
+  const verdicts = adopted === null ? verdictsOf(rule, handed(rule, set, facts, region), faults) : [];
   const family = familyIn(rule, set);
   return {
     rule,
     set,
     codeSet: codeSetOf(rule, set),
     family,
-    verdicts: adopted === null ? verdictsOf(rule, set, facts, faults) : [],
+    verdicts,
+    readsRegion: region.isRead,
     adopted,
   };
 }
@@ -42,9 +47,9 @@ function notYet({ since, source }: Rule, { header }: Facts): Asked['adopted'] {
   return year === null || year >= since ? null : { year, since };
 }
 
-function verdictsOf(rule: Rule, set: Region, facts: Facts, faults: Faults): readonly Verdict[] {
+function verdictsOf(rule: Rule, facts: object, faults: Faults): readonly Verdict[] {
   try {
-    return gatherDoubts(rule.check(handed(rule, set, facts) as never));
+    return gatherDoubts(rule.check(facts as never));
   } catch (error) {
     faults.push({ rule: rule.id, error });
     const because = { key: faultKey };
@@ -56,10 +61,17 @@ function verdictsOf(rule: Rule, set: Region, facts: Facts, faults: Faults): read
  * What the rule names, each worked out when the rule reads it: one that stops early costs nothing. The header names the
  * region whose set is asked, which on a site of several sets need not be the site's own.
  */
-function handed(rule: Rule, set: Region, facts: Facts) {
-  const fact = (name: keyof Facts) => {
-    if (name !== 'header' || facts.header.region === set) return facts[name];
-    return { ...facts.header, region: set };
-  };
+function handed(rule: Rule, set: Region, facts: Facts, region: { isRead: boolean }) {
+  const fact = (name: keyof Facts) => (name === 'header' ? headerOf(facts.header, set, region) : facts[name]);
   return lazily(Object.fromEntries(rule.needs.map((name) => [name, () => fact(name)])));
+}
+
+function headerOf(header: Facts['header'], set: Region, region: { isRead: boolean }): Facts['header'] {
+  return Object.defineProperty({ ...header }, 'region', {
+    enumerable: true,
+    get() {
+      region.isRead = true;
+      return set;
+    },
+  });
 }

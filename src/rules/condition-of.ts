@@ -12,20 +12,26 @@ const outcomeOrder = ['not met', 'cannot tell', 'met', 'not looked at'] as const
 /** How a rule went in one code set: its worst place, and how many there were. */
 export function conditionOf(asked: Asked, header: SiteHeader, speech: Speech): Condition {
   const { rule, verdicts, adopted } = asked;
-  const count = (is: Verdict['is']) => verdicts.filter((v) => v.is === is).length;
-  const outcome = outcomeOrder.find((o) => count(o) > 0) ?? 'not applicable';
+  const counts = countsOf(verdicts);
+  const outcome = outcomeOrder.find((o) => counts[o] > 0) ?? 'not applicable';
   return {
     ...head(rule, speech),
     source: sourceIn(rule, header),
     family: asked.family,
     codeSet: asked.codeSet,
     outcome,
-    met: count('met'),
-    notMet: count('not met'),
-    cannotTell: count('cannot tell'),
+    met: counts.met,
+    notMet: counts['not met'],
+    cannotTell: counts['cannot tell'],
     because: adopted === null ? silence(asked, outcome, speech) : sinceText(rule, adopted, speech),
     basis: basisOf(asked, header, speech),
   };
+}
+
+function countsOf(verdicts: readonly Verdict[]): Readonly<Record<Verdict['is'], number>> {
+  const counts = { met: 0, 'not met': 0, 'cannot tell': 0, 'not applicable': 0, 'not looked at': 0 };
+  for (const v of verdicts) counts[v.is]++;
+  return counts;
 }
 
 /** Why nothing was found, in the rule's own words. */

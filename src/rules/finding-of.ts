@@ -8,11 +8,26 @@ import { ruleSentence, wordsOf } from './rule-sentence.ts';
 import type { Finding } from './run-rules.ts';
 import { sayMeasured } from './say-measured.ts';
 
-/** A verdict as a finding, in words. `prefix`: what keeps the ids of a second code set apart from those of the first. */
+/** What all findings of one rule in one code set share. */
+export interface Heading {
+  readonly agreed: readonly Agreement[];
+  readonly speech: Speech;
+  /** What keeps the ids of a second code set apart from those of the first. */
+  readonly prefix: string;
+  readonly source: Finding['source'];
+  readonly basis: string;
+}
+
+export function headingOf(asked: Asked, header: SiteHeader, speech: Speech, prefix: string): Heading {
+  const { agreed } = header;
+  return { agreed, speech, prefix, source: sourceIn(asked.rule, header), basis: basisOf(asked, header, speech) };
+}
+
+/** A verdict as a finding, in words. */
 export function findingOf(
   asked: Asked,
   v: Verdict,
-  { header, speech, prefix }: { readonly header: SiteHeader; readonly speech: Speech; readonly prefix: string },
+  { agreed, speech, prefix, source, basis }: Heading,
 ): readonly Finding[] {
   if (v.is === 'not applicable' || v.is === 'not looked at') return [];
   const { rule: r } = asked;
@@ -31,13 +46,13 @@ export function findingOf(
       title: say(v.is === 'not met' ? words.failTitle : words.title, values, speech),
       because: { key: v.because.key, values: v.because.values ?? {}, text: ruleSentence(r, v.because, speech, v.at) },
       measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
-      source: sourceIn(r, header),
-      basis: basisOf(asked, header, speech),
+      source,
+      basis,
       remedy: remedyOf(r, v, speech),
       tool: v.is === 'cannot tell' ? toolFor(words, v.settle.key) : null,
       change: v.is === 'not met' ? (v.change ?? null) : null,
       untied: v.is === 'not met' ? (v.untied ?? []) : [],
-      agreed: agreementOf(r.id, v.at, header.agreed),
+      agreed: agreementOf(r.id, v.at, agreed),
     },
   ];
 }

@@ -1,6 +1,6 @@
 import type { Facts } from '../facts/facts.ts';
 import type { SiteChange } from '../site/change.ts';
-import type { Agreement, Region, SiteHeader } from '../site/site.ts';
+import type { Agreement, SiteHeader } from '../site/site.ts';
 import type { OwnerStandard } from '../site/standard/owner-standard.ts';
 import type { Tool } from '../words/rule-words.ts';
 import type { Speech } from '../words/say.ts';
@@ -8,7 +8,7 @@ import { askSets } from './ask-sets.ts';
 import type { Asked, Faults } from './asked.ts';
 import { siteSets } from './code-sets/site-sets.ts';
 import { asleepCondition, conditionOf } from './condition-of.ts';
-import { findingOf } from './finding-of.ts';
+import { findingOf, headingOf } from './finding-of.ts';
 import { foldFindings } from './fold-findings.ts';
 import { rules } from './index.ts';
 import { orderFindings } from './order-findings.ts';
@@ -92,13 +92,14 @@ export function runRules(facts: Facts, speech: Speech, beside: Beside = {}): Rul
   const asked = askSets(facts, faults);
   const [first] = siteSets(header);
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
-  const found = asked.flatMap((a) =>
-    a.verdicts.flatMap((v) => findingOf(a, v, { header, speech, prefix: prefixOf(a) })),
-  );
+  const found = asked.flatMap((a) => {
+    const heading = headingOf(a, header, speech, prefixOf(a));
+    return a.verdicts.flatMap((v) => findingOf(a, v, heading));
+  });
   const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
   const ordered = orderFindings([...withParents(found), ...own.findings], rules);
   return {
-    findings: foldFindings(eachSet(ordered, siteSets(header), (one) => underCause(one, () => facts.bonding.groupOf))),
+    findings: foldFindings(underCause(ordered, () => facts.bonding.groupOf)),
     conditions: conditionsOf(asked, own, header, speech),
     staleAgreements: agreed.filter((a) => !ordered.some((f) => answersTo(f, a))),
     faults,
@@ -132,27 +133,13 @@ function conditionsOf(asked: readonly Asked[], own: OwnRun, header: SiteHeader, 
 
 /** A parent that all sets share has no prefix. */
 function withParents(found: readonly Finding[]): readonly Finding[] {
+  if (found.every((f) => f.under === null)) return found;
   const ids = new Set(found.map((f) => f.id));
   return found.map((f) => {
     if (f.under === null || ids.has(f.under)) return f;
     const bare = f.under.replace(/^[a-z]+\//, '');
     return ids.has(bare) ? { ...f, under: bare } : f;
   });
-}
-
-/** Findings of one code set say nothing of those of another; what all sets share comes first in each. */
-function eachSet(
-  findings: readonly Finding[],
-  sets: readonly Region[],
-  work: (one: readonly Finding[]) => readonly Finding[],
-): readonly Finding[] {
-  if (sets.length < 2) return work(findings);
-  const done = new Map<string, Finding>();
-  for (const set of sets) {
-    const one = work(findings.filter((f) => f.codeSet === set || f.codeSet === 'any'));
-    for (const f of one) if (!done.has(f.id)) done.set(f.id, f);
-  }
-  return findings.map((f) => done.get(f.id) ?? f);
 }
 
 function answersTo(f: Finding, { rule, at }: Agreement): boolean {

@@ -1,6 +1,7 @@
-import { dimensionOfKey, formatQuantity } from '../units/format.ts';
+import { dimensionOfKey } from '../units/format.ts';
 import type { Speech } from '../words/say.ts';
 import type { Measured } from './rule.ts';
+import { sayFigureOf } from './say-figure.ts';
 
 const units: Readonly<Record<string, string>> = {
   length: 'm',
@@ -14,9 +15,8 @@ const units: Readonly<Record<string, string>> = {
 /** A figure against its limit, in words of both unit systems and as numbers with their unit. */
 export function sayMeasured(m: Measured, speech: Speech) {
   const dimension = dimensionOfKey(m.key);
-  const system = speech.unitsFirst === 'us' ? 'both-us-first' : 'both-si-first';
   const show = (figure: Measured['value']) =>
-    dimension === null ? plain(figure) : (formatQuantity(figure, dimension, system) ?? 'unknown');
+    dimension === null ? plain(figure) : sayFigureOf(figure, dimension, speech);
   const text = `${show(m.value)}; ${m.sense === 'least' ? 'at least' : 'at most'} ${show(m.limit)} is asked`;
   return { value: m.value, unit: dimension === null ? '' : (units[dimension] ?? dimension), limit: m.limit, text };
 }

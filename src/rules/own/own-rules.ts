@@ -4,7 +4,7 @@ import { ownStandardWords as words } from '../../words/own-standard-words.ts';
 import { type Speech, say } from '../../words/say.ts';
 import type { Asked } from '../asked.ts';
 import { conditionOf } from '../condition-of.ts';
-import { findingOf } from '../finding-of.ts';
+import { findingOf, headingOf } from '../finding-of.ts';
 import type { Measured, Verdict } from '../rule.ts';
 import { ownKey } from '../rule-sentence.ts';
 import type { Finding } from '../run-rules.ts';
@@ -34,7 +34,7 @@ function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }
   const verdicts = asked.verdicts.map((v) => judged(v, own));
   const severity = own.severity ?? asked.rule.severity;
   const again: Asked = { ...asked, codeSet: 'own', family: 'practice', verdicts };
-  const heading = { header: { ...header, agreed }, speech, prefix: 'own/' };
+  const heading = headingOf(again, { ...header, agreed }, speech, 'own/');
   const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech), severity };
   const findings = verdicts
     .flatMap((v) => findingOf(again, v, heading))

@@ -1,8 +1,9 @@
 import type { OwnCondition, OwnFigure } from '../../site/standard/owner-standard.ts';
-import { dimensionOfKey, formatQuantity } from '../../units/format.ts';
+import { dimensionOfKey } from '../../units/format.ts';
 import type { Interval } from '../../units/interval.ts';
 import { ownStandardWords as words } from '../../words/own-standard-words.ts';
 import { type Speech, say } from '../../words/say.ts';
+import { sayFigureOf } from '../say-figure.ts';
 import type { OwnPlace } from './own-places.ts';
 
 /** `wire of at least 33.6 mm² (2 AWG)`: what is asked, in both systems. */
@@ -21,11 +22,11 @@ export function sayFound(place: OwnPlace, c: OwnCondition, speech: Speech): stri
   return say(words.figure, { field: c.field, figure: value === null ? null : sayFigure(c, value, speech) }, speech);
 }
 
-export function sayFigure({ key }: Pick<OwnFigure, 'key'>, value: number | Interval, { unitsFirst }: Speech): string {
+export function sayFigure({ key }: Pick<OwnFigure, 'key'>, value: number | Interval, speech: Speech): string {
   const dimension = dimensionOfKey(key);
   if (dimension === null) {
     if (typeof value === 'number') return String(value);
     return value.low === value.high ? String(value.low) : `${value.low} to ${value.high}`;
   }
-  return formatQuantity(value, dimension, unitsFirst === 'us' ? 'both-us-first' : 'both-si-first') ?? 'unknown';
+  return sayFigureOf(value, dimension, speech);
 }
