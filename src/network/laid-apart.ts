@@ -13,15 +13,27 @@ export interface LaidApart {
  */
 export function laidApart(pieces: readonly StraightPiece[]): LaidApart {
   const moved: number[] = [];
-  const apart: StraightPiece[] = [];
+  const apart: Laid[] = [];
   pieces.forEach((piece, i) => {
-    let lies = piece;
+    let lies = laid(piece);
     for (let steps = 1; steps <= i && apart.some((other) => runsWithin(lies, other)); steps++)
-      lies = aside(piece, steps * 4 * piece.radiusM);
-    if (lies !== piece) moved.push(i);
+      lies = laid(aside(piece, steps * 4 * piece.radiusM));
+    if (lies.piece !== piece) moved.push(i);
     apart.push(lies);
   });
-  return { pieces: apart, moved };
+  return { pieces: apart.map(({ piece }) => piece), moved };
+}
+
+/** A piece with its direction and its length. */
+interface Laid {
+  readonly piece: StraightPiece;
+  readonly along: Point;
+  readonly lengthM: number;
+}
+
+function laid(piece: StraightPiece): Laid {
+  const [along, lengthM] = direction(piece);
+  return { piece, along, lengthM };
 }
 
 /** Much thicker, in radii: then one can be inside the other. */
@@ -30,12 +42,10 @@ const muchThicker = 3;
 const alike = 0.9999;
 const leastOverlapM = 0.01;
 
-function runsWithin(a: StraightPiece, b: StraightPiece): boolean {
+function runsWithin({ piece: a, along: other, lengthM: otherM }: Laid, { piece: b, along, lengthM }: Laid): boolean {
+  if (Math.abs(dot(along, other)) < alike) return false;
   const ratio = a.radiusM / b.radiusM;
   if (ratio > muchThicker || ratio < 1 / muchThicker) return false;
-  const [along, lengthM] = direction(b);
-  const [other, otherM] = direction(a);
-  if (Math.abs(dot(along, other)) < alike) return false;
   const way = less(a.from, b.from);
   const start = dot(way, along);
   const end = start + dot(other, along) * otherM;
