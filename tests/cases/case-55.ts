@@ -21,6 +21,24 @@ export const layout: Layout = {
       ask: { together: ['data-protectors', 'protector-bar', 'master-bar'] },
       ofFile: 'case-55-after.site.yaml',
     },
+    {
+      says: "Not compliant with the landlord's standard: a #6 between bars, where #2 is asked.",
+      ask: { finding: 'own-bar-to-master-bar', at: 'bar-lead' },
+    },
+    {
+      says: 'Whether its lugs have two holes was not told.',
+      ask: { finding: 'own-lugs', at: 'bar-lead:protector-bar', outcome: 'cannot tell' },
+    },
+    {
+      says: 'Done again it meets both.',
+      ask: { finding: 'own-bar-to-master-bar', at: 'bar-lead', outcome: 'met' },
+      ofFile: 'case-55-after.site.yaml',
+    },
+    {
+      says: 'So do the lugs.',
+      ask: { finding: 'own-lugs', at: 'lug-1', outcome: 'met' },
+      ofFile: 'case-55-after.site.yaml',
+    },
   ],
   mustNot: [
     {
@@ -38,15 +56,5 @@ export const layout: Layout = {
       ofFile: 'case-55-after.site.yaml',
     },
   ],
-  notYet: [
-    {
-      sentence: "Not compliant with the landlord's standard: #2 and two-hole lugs.",
-      because: "the owner's own limits are not judged yet; they stand in case-55.standard.yaml",
-    },
-    {
-      sentence: 'Rule sets selectable per site; same fact, two verdicts.',
-      because: "needs the landlord's limits judged beside the code",
-    },
-    { sentence: 'Redo because the contract says so.', because: 'proposals of works come later' },
-  ],
+  notYet: [{ sentence: 'Redo because the contract says so.', because: 'proposals of works come later' }],
 };

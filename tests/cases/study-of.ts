@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { besideSite } from '../../src/shell/beside-site.ts';
 import { readSite } from '../../src/site/read-site.ts';
 import type { Site } from '../../src/site/site.ts';
 import { runStudy } from '../../src/study/run-study.ts';
@@ -25,7 +26,9 @@ export function studyOf(file: string, state: string | null): Study {
   const key = JSON.stringify([file, state]);
   const before = studies.get(key);
   if (before !== undefined) return before;
-  const { study, faults } = runStudy(siteOf(file), { state, version: 'test', checksum: '', date: null });
+  const site = siteOf(file);
+  const beside = besideSite(site, join(here, file));
+  const { study, faults } = runStudy(site, { state, version: 'test', checksum: '', date: null, beside });
   if (faults.length > 0) throw faults[0]!.error;
   studies.set(key, study);
   return study;
