@@ -27,7 +27,11 @@ describe('the usual strike into an example', () => {
     expect(all.filter((d) => d.isBeyond).length).toBeLessThan(all.length / 2);
   });
 
-  it('is worked out for most of them', () => {
-    expect(solved.length).toBeGreaterThan(strikes.length / 2);
+  it('is worked out for most of those that have a mast or an antenna', () => {
+    const struck = strikes.filter(({ name }) => {
+      const { supports, antennas } = readExample(name).site!;
+      return supports.length + antennas.length > 0;
+    });
+    expect(solved.length).toBeGreaterThan(struck.length / 2);
   });
 });
