@@ -42,7 +42,9 @@ function basisOfRule(rule: Rule, region: Region, speech: Speech): string {
 
 function movedText({ clauses = [] }: Rule, speech: Speech): readonly string[] {
   if (clauses.length === 0) return [];
-  const list = clauses.map(({ from, clause }) => say(words.clauseFrom, { clause, from: String(from) }, speech));
+  const list = clauses.map(({ from, clause }) =>
+    say(from === 0 ? words.clauseFirst : words.clauseFrom, { clause, from: String(from) }, speech),
+  );
   return [say(words.clauses, { list: list.join('; ') }, speech)];
 }
 

@@ -17,6 +17,7 @@ export const rulePageWords = {
   since: 'Asked since edition {since} of {document}; where an earlier one is adopted it is not asked.',
   clauses: 'Its clause was {list}.',
   clauseFrom: '{clause} from {from}',
+  clauseFirst: '{clause} at first',
   source: 'Source: {cited} ({seen}). The local authority decides.',
   least: 'at least {figure}',
   most: 'at most {figure}',

@@ -1,6 +1,7 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { addRod } from '../changes/add-rod.ts';
+import { inEdition, movedThresholds } from '../code-sets/moved-thresholds.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { drivenRods } from './driven.ts';
@@ -19,6 +20,10 @@ export const singleRod25Ohm = rule({
     clause: '250.53(A)(2) exception (250.56 to 2008)',
     provenance: 'second-hand',
   },
+  clauses: [
+    { from: 0, clause: '250.56' },
+    { from: 2011, clause: '250.53(A)(2) exception' },
+  ],
   limits: [{ key: 'resistanceOhm', value: mostOhm, sense: 'most' }],
   needs: ['header', 'sections', 'electrodes', 'bonding', 'site'],
   check(facts) {
@@ -34,6 +39,8 @@ function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bo
   if (e.measuredOhm !== null) return ofReading(at, e.measuredOhm.ohm, e.measuredOhm.overRange);
   const mayJoin = facts.bonding.perhapsUnbonded.some((p) => p.electrode === e.id) || !isWhole(facts, 'electrodes');
   if (mayJoin) return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'trace' } };
+  if (isToBeTested(facts.header))
+    return { is: 'cannot tell', at, because: { key: 'not tested' }, settle: { key: 'measure it' } };
   // The clause puts the burden of proof on the owner: a lone rod that nobody measured does not meet it.
   return {
     is: 'not met',
@@ -42,6 +49,11 @@ function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bo
     ...underIsolated(e, facts.bonding),
     change: addRod(facts.site, facts.header.region, e.id),
   };
+}
+
+/** Up to the edition of 2008 a rod was tested and a second one added if it was high; since 2011 it is added unless tested. */
+function isToBeTested(header: Facts['header']): boolean {
+  return inEdition(movedThresholds.singleRod, header).value === 'test, then add one';
 }
 
 function ofReading(

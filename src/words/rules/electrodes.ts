@@ -73,6 +73,8 @@ export const electrodes = {
       'perhaps not alone': 'Whether {at} {at?is:are each} the only [electrode] of {at?its:their} system is not known.',
       trace: 'Look what else is tied to {at}.',
       'not measured': '{at} is alone and nobody measured it.',
+      'not tested':
+        '{at} is alone and was not tested; the adopted edition asks for a second rod only where the test is high.',
     },
   },
   'ring-is-closed': {
