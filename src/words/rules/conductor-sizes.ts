@@ -105,7 +105,7 @@ export const conductorSizes = {
     because: { ...sizeSentences, ...claimed },
   },
   'down-conductor-size-iec': {
-    title: 'Air-terminations and [down conductor]s have at least 50 mm² (an aluminium tape 70 mm²)',
+    title: 'Conductors from the air terminals down have at least {=50 mm2} (an aluminium tape {=70 mm2})',
     failTitle: '[Down conductor] {at} is too thin',
     why: 'It has to stand the force and the heat of a strike, and the weather of decades.',
     met: '50 mm² of copper, aluminium or steel: a round wire of 8 mm. Thinner copper is allowed only where strength does not matter.',
