@@ -71,14 +71,17 @@ const all = [
   ...sentences(checkWords, 'check'),
 ];
 
-/** Fields and lines of a file stand between backticks and are no words of a region; nor is the name of a kind of antenna. */
+/**
+ * Fields and lines of a file stand between backticks and are no words of a region; nor are the id of a rule and the name of a
+ * kind of antenna.
+ */
 function foreign(template: string, terms: Terms): readonly string[] {
   const text = say(template, {}, { terms, unitsFirst: 'si' })
     .replace(/`[^`]*`/g, '')
     .replace(/ground planes?/gi, '');
   return only[terms === 'us' ? 'iec' : 'us'].filter((word) => {
     const flags = word === word.toUpperCase() ? 'u' : 'iu';
-    return new RegExp(`(?<![\\p{L}-])${word}s?(?![\\p{L}])`, flags).test(text);
+    return new RegExp(`(?<![\\p{L}-])${word}s?(?![\\p{L}-])`, flags).test(text);
   });
 }
 

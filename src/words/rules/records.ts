@@ -35,7 +35,7 @@ export const records = {
     },
   },
   'seasonal-test': {
-    title: 'Where the soil is unknown the tests cover a year',
+    title: 'Where the soil is not known the tests cover a year',
     failTitle: 'The tests do not cover a year',
     why: 'Dry summer and frost can double a resistance.',
     met: 'Four tests within twelve months (ours), where the site claims a facility standard and its soil was not measured.',
