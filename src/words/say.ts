@@ -45,7 +45,7 @@ export function say(template: string, values: Values, speech: Speech): string {
   );
 }
 
-const placeholder = /(?:\b(an?) )?\[([^\][{}]+)\]|\{=([^{}]+)\}|\{(\w+)\?([^{}:]*):([^{}:]*)\}|\{(\w+)\}/g;
+const placeholder = /(?:\b([Aa]n?) )?\[([^\][{}]+)\]|\{=([^{}]+)\}|\{(\w+)\?([^{}:]*):([^{}:]*)\}|\{(\w+)\}/g;
 
 function isSeveral(value: Value): boolean {
   if (typeof value === 'number') return value !== 1;
@@ -55,7 +55,8 @@ function isSeveral(value: Value): boolean {
 /** `a` or `an` by how the term begins: each region has words of its own. */
 function withArticle(article: string | undefined, word: string | null): string | null {
   if (article === undefined || word === null) return word;
-  return `${/^(?:[aeiou]|[AEFHILMNORSX](?=[A-Z]))/.test(word) ? 'an' : 'a'} ${word}`;
+  const isVowel = /^(?:[aeiou]|[AEFHILMNORSX](?=[A-Z]))/.test(word);
+  return `${article.charAt(0)}${isVowel ? 'n' : ''} ${word}`;
 }
 
 function sayTerm(idea: string, terms: Terms): string | null {

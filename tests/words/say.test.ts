@@ -83,3 +83,10 @@ describe('the sentences of the rules', () => {
     for (const s of own) expect(say(s, {}, us)).not.toContain('{=');
   });
 });
+
+it('says a or an as the term begins, small or capital', () => {
+  const us = { terms: 'us', unitsFirst: 'us' } as const;
+  const iec = { terms: 'iec', unitsFirst: 'si' } as const;
+  expect(say('An [electrode] and a [electrode].', {}, us)).toBe('A grounding electrode and a grounding electrode.');
+  expect(say('A [electrode].', {}, iec)).toBe('An earth electrode.');
+});
