@@ -44,50 +44,8 @@ import { deadEndLength } from './conductors/dead-end-length.ts';
 import { mainBondingSizeIec } from './conductors/main-bonding-size-iec.ts';
 import { mastGroundSize } from './conductors/mast-ground-size.ts';
 import { noLightningPathThroughBuilding } from './conductors/no-lightning-path-through-building.ts';
-import { pathMinimumArea } from './conductors/path-minimum-area.ts';
-import { electrode10nOhm } from './earth-resistance/electrode-10n-ohm.ts';
-import { loop50OhmTrigger } from './earth-resistance/loop-50-ohm-trigger.ts';
-import { site3OhmWet } from './earth-resistance/site-3-ohm-wet.ts';
-import { site10Ohm } from './earth-resistance/site-10-ohm.ts';
-import { typeALength } from './earth-resistance/type-a-length.ts';
-import { typeBRadius } from './earth-resistance/type-b-radius.ts';
-import { unitSanity } from './earth-resistance/unit-sanity.ts';
-import { belowMoistureAndFrost } from './electrode-places/below-moisture-and-frost.ts';
-import { electrodeCountPerTowerLeg } from './electrode-places/electrode-count-per-tower-leg.ts';
-import { electrodeFromFoundationIec } from './electrode-places/electrode-from-foundation-iec.ts';
-import { electrodeFromFoundationUs } from './electrode-places/electrode-from-foundation-us.ts';
-import { radialLength } from './electrode-places/radial-length.ts';
-import { ringDepthUs } from './electrode-places/ring-depth-us.ts';
-import { ringNotUnderRoofOrPaving } from './electrode-places/ring-not-under-roof-or-paving.ts';
-import { ringSoilContact } from './electrode-places/ring-soil-contact.ts';
-import { rodSpacingBetweenSystems } from './electrode-places/rod-spacing-between-systems.ts';
-import { rodTopDepthMilitary } from './electrode-places/rod-top-depth-military.ts';
-import { rodTopProtected } from './electrode-places/rod-top-protected.ts';
-import { rodVerticalOr45 } from './electrode-places/rod-vertical-or-45.ts';
-import { rodsInUndisturbedSoil } from './electrode-places/rods-in-undisturbed-soil.ts';
-import { secondRingDistance } from './electrode-places/second-ring-distance.ts';
-import { towerRodsCount } from './electrode-places/tower-rods-count.ts';
-import { auRodDimensions } from './electrode-sizes/au-rod-dimensions.ts';
-import { commsRodSizeUs } from './electrode-sizes/comms-rod-size-us.ts';
-import { concreteEncasedUs } from './electrode-sizes/concrete-encased-us.ts';
-import { iecAntennaElectrodeMinimum } from './electrode-sizes/iec-antenna-electrode-minimum.ts';
-import { iecBuriedConductorDimensions } from './electrode-sizes/iec-buried-conductor-dimensions.ts';
-import { iecPlateDimensions } from './electrode-sizes/iec-plate-dimensions.ts';
-import { iecPowerElectrodeDimensions } from './electrode-sizes/iec-power-electrode-dimensions.ts';
-import { iecRodDimensions } from './electrode-sizes/iec-rod-dimensions.ts';
-import { lightningRodSizeUs } from './electrode-sizes/lightning-rod-size-us.ts';
-import { militaryRodSize } from './electrode-sizes/military-rod-size.ts';
-import { plateUs } from './electrode-sizes/plate-us.ts';
-import { ringUs } from './electrode-sizes/ring-us.ts';
-import { rodDiameterUs } from './electrode-sizes/rod-diameter-us.ts';
-import { towerRodSize } from './electrode-sizes/tower-rod-size.ts';
-import { waterPipeElectrode } from './electrode-sizes/water-pipe-electrode.ts';
-import { waterPipeSupplemented } from './electrode-sizes/water-pipe-supplemented.ts';
-import { aluminiumNeverElectrode } from './electrodes/aluminium-never-electrode.ts';
-import { electrodeBareClean } from './electrodes/electrode-bare-clean.ts';
 import { galvanisedAndCopperInSoil } from './electrodes/galvanised-and-copper-in-soil.ts';
 import { gasPipeNeverElectrode } from './electrodes/gas-pipe-never-electrode.ts';
-import { poolShellNeverElectrode } from './electrodes/pool-shell-never-electrode.ts';
 import { ringIsClosed } from './electrodes/ring-is-closed.ts';
 import { rodLengthUs } from './electrodes/rod-length-us.ts';
 import { rodSpacingEffective } from './electrodes/rod-spacing-effective.ts';
@@ -149,6 +107,7 @@ import { dischargeUnitPresent } from './lines/discharge-unit-present.ts';
 import { dripLoop } from './lines/drip-loop.ts';
 import { indoorLeadInSeparation } from './lines/indoor-lead-in-separation.ts';
 import { lineGoesDownBeforeIn } from './lines/line-goes-down-before-in.ts';
+import { mainsProtectorAtPanel } from './lines/mains-protector-at-panel.ts';
 import { panelTiedToService } from './lines/panel-tied-to-service.ts';
 import { serviceSurgeProtector } from './lines/service-surge-protector.ts';
 import { shieldBondedAtEntry } from './lines/shield-bonded-at-entry.ts';
@@ -170,7 +129,6 @@ import { allElectrodesOneSystem } from './one-earth/all-electrodes-one-system.ts
 import { antennaRodIsNotASubstitute } from './one-earth/antenna-rod-is-not-a-substitute.ts';
 import { earthIsNotAFaultPath } from './one-earth/earth-is-not-a-fault-path.ts';
 import { iecAntennaElectrodeToMainBar } from './one-earth/iec-antenna-electrode-to-main-bar.ts';
-import { lightningRodsNotServiceElectrode } from './one-earth/lightning-rods-not-service-electrode.ts';
 import { neutralBondedOnce } from './one-earth/neutral-bonded-once.ts';
 import { outletGroundNotLightningGround } from './one-earth/outlet-ground-not-lightning-ground.ts';
 import { screensNotSoleBond } from './one-earth/screens-not-sole-bond.ts';
@@ -178,13 +136,8 @@ import { separateBuildingElectrode } from './one-earth/separate-building-electro
 import { serviceElectrodeKnown } from './one-earth/service-electrode-known.ts';
 import { sheltersWithinReachBonded } from './one-earth/shelters-within-reach-bonded.ts';
 import { ukMultipleEarthRfRodBond } from './one-earth/uk-multiple-earth-rf-rod-bond.ts';
-import { connectionLabelled } from './records/connection-labelled.ts';
-import { electrodeTestedAtInstall } from './records/electrode-tested-at-install.ts';
-import { photoBeforeBackfill } from './records/photo-before-backfill.ts';
-import { probeDistance } from './records/probe-distance.ts';
-import { resistanceHasProvenance } from './records/resistance-has-provenance.ts';
-import { seasonalTest } from './records/seasonal-test.ts';
 import type { Rule } from './rule.ts';
+import { soilRules } from './soil-rules.ts';
 import { arresterFitsPower } from './strike/arrester-fits-power.ts';
 import { boxesHeldTogether } from './strike/boxes-held-together.ts';
 import { buriedRunEffective } from './strike/buried-run-effective.ts';
@@ -262,6 +215,7 @@ export const rules = [
   singleEntryPanel,
   dripLoop,
   serviceSurgeProtector,
+  mainsProtectorAtPanel,
   groundPointAllowed,
   groundToIntersystemBarFirst,
   waterPipe5Ft,
@@ -280,55 +234,7 @@ export const rules = [
   singleRod25Ohm,
   ringIsClosed,
   galvanisedAndCopperInSoil,
-  aluminiumNeverElectrode,
-  poolShellNeverElectrode,
-  electrodeBareClean,
-  rodDiameterUs,
-  commsRodSizeUs,
-  lightningRodSizeUs,
-  towerRodSize,
-  militaryRodSize,
-  ringUs,
-  concreteEncasedUs,
-  waterPipeElectrode,
-  waterPipeSupplemented,
-  plateUs,
-  iecRodDimensions,
-  iecBuriedConductorDimensions,
-  iecPlateDimensions,
-  iecPowerElectrodeDimensions,
-  iecAntennaElectrodeMinimum,
-  auRodDimensions,
-  rodSpacingBetweenSystems,
-  rodVerticalOr45,
-  rodTopProtected,
-  rodTopDepthMilitary,
-  electrodeFromFoundationUs,
-  electrodeFromFoundationIec,
-  ringDepthUs,
-  radialLength,
-  secondRingDistance,
-  rodsInUndisturbedSoil,
-  ringNotUnderRoofOrPaving,
-  belowMoistureAndFrost,
-  ringSoilContact,
-  electrodeCountPerTowerLeg,
-  towerRodsCount,
-  lightningRodsNotServiceElectrode,
-  site10Ohm,
-  site3OhmWet,
-  electrode10nOhm,
-  loop50OhmTrigger,
-  typeALength,
-  typeBRadius,
-  unitSanity,
-  pathMinimumArea,
-  resistanceHasProvenance,
-  electrodeTestedAtInstall,
-  seasonalTest,
-  probeDistance,
-  photoBeforeBackfill,
-  connectionLabelled,
+  ...soilRules,
   antennaElectrodeBondSize,
   mastGroundSize,
   rodOnlyConductorSize,

@@ -65,6 +65,7 @@ export const ruleIds = [
   'single-entry-panel',
   'drip-loop',
   'service-surge-protector',
+  'mains-protector-at-panel',
   // points to ground at
   'ground-point-allowed',
   'ground-to-intersystem-bar-first',

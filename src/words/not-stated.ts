@@ -50,10 +50,6 @@ export const notStated: Readonly<Record<string, NotStated>> = {
     title: 'A mast that is [grounded] does not protect the building',
     reason: 'About what is claimed: no rule counts it as such, and the cautions of a report say so.',
   },
-  'earth-rod-clear-of-buried-services': {
-    title: 'Buried services are located before a rod is driven',
-    reason: 'About work to come, which a file of what is there cannot show; the cautions of a report say so.',
-  },
   'antenna-exempt-zone-iec': {
     title: 'An antenna close to the wall and well below the roof needs no [electrode conductor]',
     reason:
@@ -63,5 +59,51 @@ export const notStated: Readonly<Record<string, NotStated>> = {
     title: 'A [grounding] conductor may run inside or outside',
     reason:
       'An exemption: no rule of the code set flags a run indoors; no-lightning-path-through-building gives it as practice.',
+  },
+  'transmitter-metal-grounded': {
+    title: 'The metal of a transmitter that people touch is [grounded]',
+    reason: 'Asked by no-orphan-equipment of every metal case, and by earth-is-not-a-fault-path of every fed one.',
+  },
+  'slender-mast-one-path': {
+    title: 'One way down is enough for a slender mast',
+    reason: 'An exemption that never fails; it is held within two-paths-from-strike-point and dead-end-length.',
+  },
+  'arrester-outside-on-rod': {
+    title: 'The entry panel is outdoors with its own [electrode] close below',
+    reason:
+      'Asked by discharge-unit-place (outdoors) and bond-run-short (close); a third finding would say the same again.',
+  },
+  'panel-arrester-on-panel': {
+    title: 'Arresters are bolted to the panel, not hung on a wire',
+    reason: 'Asked by arrester-lead-short with the same limit; a second finding would say the same again.',
+  },
+  'water-pipe-bonded': {
+    title: 'Metal water piping is bonded to the [service]',
+    reason: 'Asked by metalwork-bonded, as a hazard where it is a water pipe.',
+  },
+  'gas-pipe-bonded': {
+    title: 'Metal gas piping is bonded, and not used as an [electrode]',
+    reason: 'Asked by metalwork-bonded, as a hazard where it is a gas pipe, and by gas-pipe-never-electrode.',
+  },
+  'structural-steel-bonded': {
+    title: 'Steel that forms the frame of a building is bonded',
+    reason: 'Asked by metalwork-bonded of the kind `steel frame`; its size hangs on the wires of the supply.',
+  },
+  'fence-bonded': {
+    title: 'A metal fence near a tower is bonded to its ring',
+    reason: 'Asked by metalwork-bonded of every fence of the file but the live wire of one for animals.',
+  },
+  'generator-frame': {
+    title: 'A portable generator that feeds cords alone needs no rod',
+    reason: 'An exemption that never fails; no-orphan-equipment holds it where a generator is the only source.',
+  },
+  'field-rods-spacing': {
+    title: 'Short rods in place of one stand two to four lengths apart',
+    reason: 'Asked by rod-spacing-effective of all rods, in the field too.',
+  },
+  'caravan-out-of-scope': {
+    title: 'Vehicles and caravans lie outside the rules of an IEC region',
+    reason:
+      'The site has no vehicle as a kind of part; what is typed of one is judged as what it is, and its maker’s rules come first.',
   },
 };

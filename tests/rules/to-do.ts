@@ -1,21 +1,9 @@
 /** Rows of the table of conditions that are neither a rule nor listed as not stated yet. Ids are only ever taken out. */
 export const toDo: readonly string[] = [
-  'transmitter-metal-grounded',
   'corrosive-soil-coating',
-  'slender-mast-one-path',
-  'arrester-outside-on-rod',
-  'panel-arrester-on-panel',
   'cable-tray-bonded',
   'conduit-bonded',
   'waveguides-bonded-together',
-  'water-pipe-bonded',
-  'gas-pipe-bonded',
-  'structural-steel-bonded',
   'buried-services-bonded',
-  'fence-bonded',
-  'mains-protector-at-panel',
-  'generator-frame',
-  'field-rods-spacing',
   'field-10-ohm-and-8-m',
-  'caravan-out-of-scope',
 ];

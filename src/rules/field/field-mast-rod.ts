@@ -36,10 +36,8 @@ function ofMast({ id }: MastFacts, facts: Asked): Verdict {
   if (!bonding.earthBy.bonds.has(id))
     return isOpen ? cannotTell(at, 'rod unknown') : { is: 'not met', at, because: { key: 'no rod' }, ...under };
   const apart = sheltersOf(facts).filter((s) => bonding.groupOf.get(s) !== bonding.groupOf.get(id));
-  if (apart.length > 0) {
-    const because = { key: 'apart', values: { shelters: apart } };
-    return isWhole(facts, 'conductors') ? { is: 'not met', at, because } : cannotTell(at, 'tie unknown');
-  }
+  if (apart.length > 0 && !isWhole(facts, 'conductors')) return cannotTell(at, 'tie unknown');
+  if (apart.length > 0) return { is: 'not met', at, because: { key: 'apart', values: { shelters: apart } } };
   const own = conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
   const answers = own.map((c) => (c.areaM2 === null ? 'unknown' : isAtLeast(c.areaM2, leastAreaM2 * printedShare)));
   if (own.length === 0 || answers.includes('yes')) return { is: 'met', at, because: { key: 'rod' } };

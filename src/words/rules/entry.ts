@@ -110,4 +110,20 @@ export const entry = {
       tape: 'Measure how near {at} come to each other; type `spacing:` under `along:`, or `near:`.',
     },
   },
+  'mains-protector-at-panel': {
+    title: 'The mains of the radios pass a [surge protector] on the bar of the feed lines',
+    failTitle: 'The mains of the radios pass no [surge protector] on the bar of the feed lines ({at})',
+    why: 'A radio between feed line and mains is where a surge crosses, unless both are held to one bar.',
+    met: 'Each mains line to a box with a feed line passes a mains protector on the entry panel, the station’s bar or the bar of the arresters; or one protector of the whole supply is on that bar. One at the panel of the building is good beside it and is asked of its own.',
+    remedy: 'Have a [electrician] put a [surge protector] of the mains on the station’s bar, before {at}.',
+    because: {
+      none: 'No mains line leads to a box with a feed line.',
+      'no service': 'The site has no [service]: nothing comes in on its mains.',
+      'no panel': 'No entry panel or station bar is in the file.',
+      'same bar': 'The mains of the radios pass a [surge protector] on the bar of the feed lines.',
+      'path unknown': 'What {at} {at?passes:pass} on the way to the radios is not known.',
+      look: 'Follow {at} from the panel to the radio and type what {at?it passes:they pass} in the path.',
+      'none there': 'No mains protector on the bar of the feed lines stands in the way of {at}.',
+    },
+  },
 } as const satisfies Record<string, RuleWords>;
