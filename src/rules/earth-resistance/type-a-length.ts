@@ -2,7 +2,7 @@ import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import { isAtLeast, scale } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
 import { forLightning } from '../electrode-sizes/for-lightning.ts';
-import { routeLength } from '../electrode-sizes/least-sizes.ts';
+import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';

@@ -1,5 +1,5 @@
 import { isAtLeast } from '../../units/interval.ts';
-import { routeLength } from '../electrode-sizes/least-sizes.ts';
+import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';

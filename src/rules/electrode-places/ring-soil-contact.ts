@@ -2,7 +2,7 @@ import type { Electrode } from '../../site/site.ts';
 import { divide, type Interval, isAtLeast } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
 import { forLightning } from '../electrode-sizes/for-lightning.ts';
-import { routeLength } from '../electrode-sizes/least-sizes.ts';
+import { routeLength } from '../electrode-sizes/route-length.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { ringsOf } from './rings.ts';

@@ -1,7 +1,7 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import type { Answer } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
-import { routeLength } from '../electrode-sizes/least-sizes.ts';
+import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { isWhole } from '../looked-at.ts';
 

@@ -6,7 +6,7 @@ import { purposesOf } from '../electrodes/purposes-of.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { best, both } from './answers.ts';
-import { routeLength } from './least-sizes.ts';
+import { routeLength } from './route-length.ts';
 
 /** One rod of 2.5 m, two of 1.5 m that stand 3 m apart, or two runs of 2.5 m. */
 const rodM = 2.5;

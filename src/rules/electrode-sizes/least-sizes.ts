@@ -1,6 +1,7 @@
 import type { Electrode } from '../../site/site.ts';
 import { type Interval, isAtLeast, mul } from '../../units/interval.ts';
 import type { Verdict } from '../rule.ts';
+import { routeLength } from './route-length.ts';
 
 /** A figure by the name under which it is typed; `wire` is its section, `area` width times height of a plate. */
 export type Figure =
@@ -106,16 +107,4 @@ function figureOf(e: Electrode, figure: Figure): Interval | null {
     concrete: e.concreteM,
   };
   return own[figure];
-}
-
-/** Along the typed route; null where a point has no place. */
-export function routeLength({ route, closed }: Electrode): Interval | null {
-  const places = (route ?? []).map((p) => p.position);
-  if (places.length < 2 || places.some((p) => p === null)) return null;
-  const [first, last] = [places[0]!, places.at(-1)!];
-  const isShut = closed === 'yes' && (first[0] !== last[0] || first[1] !== last[1]);
-  const run = isShut ? [...places, first] : places;
-  const pieces = run.slice(1).map((p, i) => Math.hypot(p![0] - run[i]![0], p![1] - run[i]![1]));
-  const sum = pieces.reduce((a, b) => a + b, 0);
-  return { low: sum, high: sum };
 }

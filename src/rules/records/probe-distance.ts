@@ -2,7 +2,7 @@ import type { Facts } from '../../facts/facts.ts';
 import type { Electrode, Reading, Site } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { courseOf } from '../electrode-places/plan-distance.ts';
-import { routeLength } from '../electrode-sizes/least-sizes.ts';
+import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
