@@ -25,6 +25,7 @@ import { type StrikeFired, type StrikeProtected, strikeProtected } from './strik
 import { type StrikeCarried, strikeBetween, strikeCarried, strikeIntoSoil } from './strike-result.ts';
 import { coupledSides, type KnownStrike, namedNodes, type SidesAsk, strikeOnSide } from './strike-sides.ts';
 import { type StrikeTaken, strikeTaken } from './strike-taken.ts';
+import { type StrikeTravel, strikeTravel } from './strike-travel.ts';
 import { type StrikeStroke, strikeStroke } from './strike-wave.ts';
 
 /** What a strike is asked; null: the usual. */
@@ -90,6 +91,8 @@ export interface StrikeFigures extends StrikeMeaning, StrikeHolds {
   /** Empty without `detail`. */
   readonly fired: readonly StrikeFired[];
   readonly guarded: StrikeGuarded | null;
+  /** Differences with travel time, where a way is too long without; null: not worked out. */
+  readonly travel: StrikeTravel | null;
   /** One loss at a time; empty without `detail`. */
   readonly failures: readonly StrikeFailure[];
   readonly traces: {
@@ -168,6 +171,7 @@ function worked(
     cores: () => strikeCores(bonded.site, network, run),
     kits: () => strikeKits(bonded.site, network, run),
     fired: () => guarded()?.fired ?? [],
+    travel: () => (ask.detail ? strikeTravel(likely.site, likely, stroke.wave) : null),
     guarded: () => (guarded() === null ? null : strikeGuarded(bonded.site, guarded()!)),
     failures: () =>
       ask.detail && wiresOf(bonded) <= mostWires
@@ -204,6 +208,7 @@ const nothing: Worked & StrikeMeaning & StrikeHolds = {
   kits: [],
   fired: [],
   guarded: null,
+  travel: null,
   failures: [],
   traces: { timesS: [], potentialsV: [] },
   taken: null,

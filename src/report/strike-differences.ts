@@ -9,6 +9,7 @@ import {
   captionOf,
   endName,
   isAgainstRemote,
+  isChain,
   isEstimate,
   markedVolt,
   restBlocks,
@@ -113,6 +114,7 @@ export function markBlocks({ page, strike }: StrikeView, shown: readonly StudySt
   const beyond = lengths === null ? marks.beyondOnly : sayIn(page, marks.beyond, lengths);
   const items = [
     ...(shown.some((d) => d.isBeyond) ? [beyond] : []),
+    ...(shown.some(isChain) ? [marks.chain] : []),
     ...(shown.some(isEstimate) ? [marks.estimate] : []),
     ...(shown.some(isAgainstRemote) ? [sayIn(page, marks.remote)] : []),
     ...(shown.some((d) => d.isBracketed) ? [marks.bracketed] : []),

@@ -71,17 +71,22 @@ function passesTable(view: StrikeView, fired: readonly StudyStrikeFired[]): read
 
 function changedTable(view: StrikeView): readonly Block[] {
   const changed = view.strike.differences.filter(
-    ({ peakV, firedV }) => firedV != null && Math.abs(firedV - peakV) > leastChange * peakV,
+    (d) => d.firedV != null && Math.abs(d.firedV - openV(d)) > leastChange * openV(d),
   );
-  const change = ({ peakV, firedV }: StudyStrikeDifference) => Math.abs(firedV! - peakV);
+  const change = (d: StudyStrikeDifference) => Math.abs(d.firedV! - openV(d));
   return tableIfAny({
     id: `${view.id}-changed`,
     caption: captionOf(view, words.changed),
     head: [words.pair, words.openPeak, words.firedPeak],
     rows: byGreatest(changed, change, ({ a, b }) => JSON.stringify([a, b]))
       .slice(0, mostRows)
-      .map((d) => row(listCell([endName(view, d.a), otherEnd(view, d)]), cell(volt(d.peakV)), cell(volt(d.firedV!)))),
+      .map((d) => row(listCell([endName(view, d.a), otherEnd(view, d)]), cell(volt(openV(d))), cell(volt(d.firedV!)))),
   });
+}
+
+/** Both without travel time. */
+function openV({ peakV, lumpedV }: StudyStrikeDifference): number {
+  return lumpedV ?? peakV;
 }
 
 /** Against the street it is the conductor that comes in from there. */

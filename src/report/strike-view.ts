@@ -40,11 +40,16 @@ export function markedVolt(peakV: number, difference: StudyStrikeDifference): st
   return `${volt(peakV)}${marks === '' ? '' : ` ${marks}`}`;
 }
 
-/** `*` beyond the range, `†` upper estimate, `‡` against distant soil, `§` a range of couplings. */
+/** `*` beyond the range, `†` upper estimate, `‡` against distant soil, `§` a range of couplings, `¶` with travel time. */
 export function marksOf(difference: StudyStrikeDifference): string {
   const { isBeyond, isBracketed } = difference;
-  const marks = [isBeyond, isEstimate(difference), isAgainstRemote(difference), isBracketed];
-  return ['*', '†', '‡', '§'].filter((_, i) => marks[i]).join('');
+  const marks = [isBeyond, isEstimate(difference), isAgainstRemote(difference), isBracketed, isChain(difference)];
+  return ['*', '†', '‡', '§', '¶'].filter((_, i) => marks[i]).join('');
+}
+
+/** Its way is too long for the front, and cut into sections in which waves travel. */
+export function isChain({ lumpedV }: StudyStrikeDifference): boolean {
+  return lumpedV != null;
 }
 
 /** No cable leads to distant soil, so that nothing against it is an estimate of what one would see. */

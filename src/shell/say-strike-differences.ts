@@ -96,9 +96,13 @@ function tableOf(page: StrikePage, told: readonly StudyStrikeDifference[]): read
   );
 }
 
-/** `*`: ways too long for the front; `^`: an upper estimate; `~`: a range of couplings. */
+/** `*`: ways too long for the front; `^`: an upper estimate; `~`: a range of couplings; `+`: with travel time. */
 export function marksOf(difference: StudyStrikeDifference): string {
-  return `${difference.isBeyond ? '*' : ''}${isUpper(difference) ? '^' : ''}${difference.isBracketed ? '~' : ''}`;
+  return `${difference.isBeyond ? '*' : ''}${isUpper(difference) ? '^' : ''}${difference.isBracketed ? '~' : ''}${isChain(difference) ? '+' : ''}`;
+}
+
+function isChain({ lumpedV }: StudyStrikeDifference): boolean {
+  return lumpedV != null;
 }
 
 /** To remote earth no cable leads; of that nothing is an estimate by lengths. */
@@ -149,6 +153,7 @@ function notes(page: StrikePage, told: readonly StudyStrikeDifference[]): readon
       (d) => d.isBeyond,
       () => beyond(page),
     ),
+    ...some(isChain, () => said.chain),
     ...some(isUpper, () => said.upper),
     ...some(
       (d) => d.isBracketed,

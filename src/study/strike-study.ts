@@ -4,7 +4,6 @@ import type { Site } from '../site/site.ts';
 import type { Speech } from '../words/say.ts';
 import { speechOf } from './speech-of.ts';
 import { strikeAssumptions, strikeRefused, strokeName } from './strike-assumptions.ts';
-import type { Bounded } from './study-earth.ts';
 import type { StudyStrike, StudyStrikeConductor, StudyStrikeDifference, StudyStrikeJoint } from './study-strike.ts';
 
 /** What the study of a strike is asked; null: what is usual. */
@@ -110,22 +109,29 @@ const lightMPerS = 299_792_458;
 
 function differenceRow(
   { pair, peak, route, low, high, firedPeak, isBracketed, wayM }: StrikeFacts['differences'][number],
-  { stroke }: StrikeFacts,
+  { stroke, travel }: StrikeFacts,
   mostWayM: number,
 ): StudyStrikeDifference {
-  const peakV = Math.abs(peak.value);
-  const rangeV: Bounded = { value: peakV, low: low ?? peakV, high: high ?? (low === null ? peakV : null) };
+  const lumpedV = Math.abs(peak.value);
+  const isLong = wayM > mostWayM;
+  const chain = isLong && travel !== null ? travel(pair) : null;
+  const peakV = chain === null ? lumpedV : Math.abs(chain.value);
   return {
     ...pair,
     route,
     peakV,
-    rangeV,
-    atS: peak.atS,
+    rangeV: {
+      value: peakV,
+      low: Math.min(low ?? peakV, peakV),
+      high: high === null ? (low === null ? peakV : null) : Math.max(high, peakV),
+    },
+    atS: (chain ?? peak).atS,
     voltPerKiloampere: (peakV / stroke.figures.peakA) * 1e3,
     voltPerKiloamperePerMicrosecond: (peakV / stroke.figures.steepestAPerS) * 1e9,
     firedV: firedPeak === null ? null : Math.abs(firedPeak.value),
     isBracketed,
-    isBeyond: wayM > mostWayM,
+    isBeyond: isLong && chain === null,
+    lumpedV: chain === null ? null : lumpedV,
   };
 }
 

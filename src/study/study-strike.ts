@@ -43,8 +43,10 @@ export interface StudyStrikeDifference {
   readonly firedV?: number | null;
   /** The range holds wires known by length alone, taken as uncoupled (k = 0, the figure) and as coupled closely (k = 0.6). */
   readonly isBracketed: boolean;
-  /** Some way between them is longer than the front allows: see `solve.longestWayM`. */
+  /** Some way between them is longer than the front allows, and the figure is without travel time: see `solve.longestWayM`. */
   readonly isBeyond: boolean;
+  /** Where the way is too long, yet all of it is a chain in which waves travel: `peakV` is with, this without; null: no chain. */
+  readonly lumpedV?: number | null;
 }
 
 export interface StudyStrikeConductor {

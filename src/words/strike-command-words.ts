@@ -46,6 +46,8 @@ export const strikeCommandWords = {
     upper: '^ Places are not known, so this is worked out from lengths alone and is an upper estimate.',
     beyond:
       '* Longer ways than this front allows (the longest {longest}, the most {most}): travelling waves are not counted, and the figure can be low by up to 30 %.',
+    chain:
+      '+ Longer ways than this front allows, worked out with travel time: long metal in the air as sections in which waves run.',
     beyondUnknown:
       '* Longer ways than this front allows: travelling waves are not counted, and the figure can be low by up to 30 %.',
     bracketed:

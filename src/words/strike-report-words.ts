@@ -55,6 +55,8 @@ export const strikeReportWords = {
       '* Some way through metal is longer than this front allows a quasi-static figure ({longestM}, where it allows {mostM}): the figure may be low by up to 30 %.',
     beyondOnly:
       '* Some way through metal is longer than this front allows a quasi-static figure: the figure may be low by up to 30 %.',
+    chain:
+      '¶ Some way through metal is longer than this front allows a figure without travel time: worked out with it, long metal in the air cut into sections in which waves run. Findings name the figure without it.',
     estimate: '† Places are not known: an upper estimate, without what the loop of the cable takes away.',
     bracketed:
       '§ Its range also holds the wires of which only the length is known coupled closely to each other (k = 0.6); the figure has them uncoupled.',
@@ -186,7 +188,7 @@ export const strikeReportWords = {
     solve:
       'Strike at {at}: {branches} pieces of metal in {loops} {loops?loop:loops}, {steps} steps in time. Error of the peaks that comes from the steps: {error}. The energy put in and the energy found differ by {energy}. The longest way through metal is {longestM}; this front allows {mostM}.',
     list: [
-      'Quasi-static: no wave travels along a wire. That holds within about 6 % while the longest way is at most a tenth of what light runs during the front; a figure beyond that has the mark *.',
+      'Quasi-static: no wave travels along a wire. That holds within about 6 % while the longest way is at most a tenth of what light runs during the front. A difference beyond that is worked out with travel time (mark ¶) where all of its long metal is in the air, its place is known and the site is not too wide for the front; else it has the mark *.',
       'The channel stands upright over the struck point from the first instant: no leader, no upward streamer, no corona. What it couples into is only metal whose place is known.',
       'Differences, currents and heat are those of a strike in which no protector conducts, which is also the worse case of one that fails; what those that reach their level change stands beside them. Nothing jumps the air between two pieces of metal: where it does, the real current finds another way.',
       'A difference is what a cable along the stated way between the two would see. A potential against [remote ground] hangs on where that is taken to be.',
