@@ -13,14 +13,14 @@ const doubts = {
 
 export const strikeVolts = {
   'entry-lead-volts': {
-    title: 'The lead of an entry panel adds little to its rise in a strike',
+    title: 'The lead of an [entry panel] adds little to its rise in a strike',
     failTitle: 'The lead of {at} lifts it far above the soil in a strike',
     why: 'The panel is where all lines meet. By the volts along its lead it rises above the soil round the house, with every box that hangs on it; what hangs on another way to the soil is left behind, and sparks jump between the two.',
     met: 'At most 15 kV between the panel and the first metal in the soil that it comes to, in the median first negative stroke into the highest support, in the likely soil: what three centimetres of air about the panel stand (ours).',
     remedy:
       'Make the lead of {at} shorter, or lay a wide strap or a second lead beside it at some distance; and give what is struck its own ways into the soil, so that less of the stroke comes to the panel by the lines.',
     because: {
-      none: 'No entry panel is in the file, or nothing that is struck.',
+      none: 'No [entry panel] is in the file, or nothing that is struck.',
       'no lead': 'No panel has a way into the soil by metal.',
       short: 'The lead of {at} adds little.',
       long: 'The lead of {at} is {lengthM} long, and {leadV} stand along it in a median stroke.',
@@ -52,7 +52,7 @@ export const strikeVolts = {
     why: 'A line that is pulled for the storm parts the radio from the mast only as long as no spark crosses. The whole difference of the two sides stands across the gap.',
     met: 'At most 5 kV for each centimetre of the gap, in the median first negative stroke, in the state that is looked at and in the likely soil. Looked at where both sides hang on metal that reaches the soil.',
     remedy:
-      'Pull {at} farther away, or lay the pulled end on the bar of the entry panel: then nothing stands across the gap.',
+      'Pull {at} farther away, or lay the pulled end on the bar of the [entry panel]: then nothing stands across the gap.',
     tools: { 'measure it': 'tape' },
     because: {
       none: 'No line is pulled in this state whose two sides both reach the soil by metal.',
