@@ -51,6 +51,9 @@ import { rodLengthUs } from './electrodes/rod-length-us.ts';
 import { rodSpacingEffective } from './electrodes/rod-spacing-effective.ts';
 import { rodSpacingMinimum } from './electrodes/rod-spacing-minimum.ts';
 import { singleRod25Ohm } from './electrodes/single-rod-25-ohm.ts';
+import { buriedServicesBonded } from './equipment/buried-services-bonded.ts';
+import { cableTrayBonded } from './equipment/cable-tray-bonded.ts';
+import { conduitBonded } from './equipment/conduit-bonded.ts';
 import { equipmentOnStationBar } from './equipment/equipment-on-station-bar.ts';
 import { metalworkBonded } from './equipment/metalwork-bonded.ts';
 import { noOrphanEquipment } from './equipment/no-orphan-equipment.ts';
@@ -117,6 +120,7 @@ import { surgeDeviceLead } from './lines/surge-device-lead.ts';
 import { transmitLeadInStandoff } from './lines/transmit-lead-in-standoff.ts';
 import { transmitWireSize } from './lines/transmit-wire-size.ts';
 import { transmitterContactGuard } from './lines/transmitter-contact-guard.ts';
+import { waveguidesBondedTogether } from './lines/waveguides-bonded-together.ts';
 import { guyAnchorGrounded } from './masts/guy-anchor-grounded.ts';
 import { iecMastEarthed } from './masts/iec-mast-earthed.ts';
 import { mastGrounded } from './masts/mast-grounded.ts';
@@ -213,6 +217,7 @@ export const rules = [
   spareAndDisconnectedLines,
   lineGoesDownBeforeIn,
   singleEntryPanel,
+  waveguidesBondedTogether,
   dripLoop,
   serviceSurgeProtector,
   mainsProtectorAtPanel,
@@ -227,6 +232,9 @@ export const rules = [
   equipmentOnStationBar,
   racksBonded,
   metalworkBonded,
+  cableTrayBonded,
+  conduitBonded,
+  buriedServicesBonded,
   gasPipeNeverElectrode,
   rodLengthUs,
   rodSpacingMinimum,

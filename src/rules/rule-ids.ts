@@ -63,6 +63,7 @@ export const ruleIds = [
   'spare-and-disconnected-lines',
   'line-goes-down-before-in',
   'single-entry-panel',
+  'waveguides-bonded-together',
   'drip-loop',
   'service-surge-protector',
   'mains-protector-at-panel',
@@ -79,6 +80,9 @@ export const ruleIds = [
   'equipment-on-station-bar',
   'racks-bonded',
   'metalwork-bonded',
+  'cable-tray-bonded',
+  'conduit-bonded',
+  'buried-services-bonded',
   // electrodes
   'gas-pipe-never-electrode',
   'rod-length-us',

@@ -106,4 +106,9 @@ export const notStated: Readonly<Record<string, NotStated>> = {
     reason:
       'The site has no vehicle as a kind of part; what is typed of one is judged as what it is, and its maker’s rules come first.',
   },
+  'field-10-ohm-and-8-m': {
+    title: 'Field equipments on different [electrode]s are joined by two bare conductors',
+    reason:
+      'Within reach of one person shelters-within-reach-bonded asks it; beyond, it hangs on two resistances that nobody measures in the field.',
+  },
 };

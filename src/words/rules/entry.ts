@@ -126,4 +126,20 @@ export const entry = {
       'none there': 'No mains protector on the bar of the feed lines stands in the way of {at}.',
     },
   },
+  'waveguides-bonded-together': {
+    title: 'Rigid lines near each other are tied where they go in',
+    failTitle: '{at} are near each other and not tied where they go in',
+    why: 'Between two rigid lines on two bonds a strike stands across whoever touches both.',
+    met: 'They are bonded into one group where they go in, or are more than {=6 ft} apart. Asked of lines whose `cable:` names a waveguide or a rigid line.',
+    remedy: 'Tie {at} together where they go in.',
+    tools: { tape: 'tape' },
+    because: {
+      none: 'Fewer than two rigid lines that are bonded where they go in are in the file.',
+      tied: '{at} are tied where they go in.',
+      far: '{at} are far from each other.',
+      apart: '{at} are near each other and bonded to different groups.',
+      unknown: 'How far {at} are from each other is not known.',
+      tape: 'Measure how far {at} are from each other where they go in; type it under `near:`.',
+    },
+  },
 } as const satisfies Record<string, RuleWords>;
