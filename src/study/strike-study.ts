@@ -4,7 +4,13 @@ import type { Site } from '../site/site.ts';
 import type { Speech } from '../words/say.ts';
 import { speechOf } from './speech-of.ts';
 import { strikeAssumptions, strikeRefused, strokeName } from './strike-assumptions.ts';
-import type { StudyStrike, StudyStrikeConductor, StudyStrikeDifference, StudyStrikeJoint } from './study-strike.ts';
+import type {
+  StudyStrike,
+  StudyStrikeConductor,
+  StudyStrikeDifference,
+  StudyStrikeJoint,
+  StudyStrikeKit,
+} from './study-strike.ts';
 
 /** What the study of a strike is asked; null: what is usual. */
 export interface StrikeStudyAsk {
@@ -76,14 +82,7 @@ export function strikeOfFacts(strike: StrikeFacts, site: Site, isAsked: boolean,
       peakV: Math.abs(peak.value),
       firedV: strike.fired.length === 0 ? null : (strike.guarded?.corePeakV.get(part) ?? null),
     })),
-    kits: strike.kits.map(({ line, at, leadM, isTyped, current, volts }) => ({
-      line,
-      at,
-      leadM,
-      isTyped,
-      peakA: Math.abs(current.value),
-      peakV: Math.abs(volts.value),
-    })),
+    kits: strike.kits.map(kitRow),
     failures: strike.failures.map(({ lost, alike, separates, fires, rests, worst }) => ({
       lost,
       alike,
@@ -133,6 +132,10 @@ function differenceRow(
     isBeyond: isLong && chain === null,
     lumpedV: chain === null ? null : lumpedV,
   };
+}
+
+function kitRow({ line, at, leadM, isTyped, current, volts }: StrikeFacts['kits'][number]): StudyStrikeKit {
+  return { line, at, leadM, isTyped, peakA: Math.abs(current.value), peakV: Math.abs(volts.value) };
 }
 
 function conductorRow(
