@@ -32,29 +32,60 @@ export function findingOf(
   if (v.is === 'not applicable' || v.is === 'not looked at') return [];
   const { rule: r } = asked;
   const words = wordsOf(r);
-  const values = { at: v.at, ...v.because.values };
-  return [
-    {
-      id: `${prefix}${v.at.length === 0 ? r.id : `${r.id}:${v.at.join('+')}`}`,
-      rule: r.id,
-      family: asked.family,
-      codeSet: asked.codeSet,
-      severity: v.is === 'not met' ? (v.severity ?? r.severity) : r.severity,
-      outcome: v.is,
-      at: v.at,
-      under: v.is === 'met' || v.under === undefined ? null : `${prefix}${v.under}`,
-      title: say(v.is === 'not met' ? words.failTitle : words.title, values, speech),
-      because: { key: v.because.key, values: v.because.values ?? {}, text: ruleSentence(r, v.because, speech, v.at) },
-      measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
-      source,
-      basis,
-      remedy: remedyOf(r, v, speech),
-      tool: v.is === 'cannot tell' ? toolFor(words, v.settle.key) : null,
-      change: v.is === 'not met' ? (v.change ?? null) : null,
-      untied: v.is === 'not met' ? (v.untied ?? []) : [],
-      agreed: agreementOf(r.id, v.at, agreed),
+  const isMet = v.is === 'met';
+  const said = {
+    title: () => say(v.is === 'not met' ? words.failTitle : words.title, { at: v.at, ...v.because.values }, speech),
+    because: () => ({
+      key: v.because.key,
+      values: v.because.values ?? {},
+      text: ruleSentence(r, v.because, speech, v.at),
+    }),
+    measured: () => (v.measured === undefined ? null : sayMeasured(v.measured, speech)),
+    remedy: () => remedyOf(r, v, speech),
+  };
+  const rest = {
+    id: `${prefix}${v.at.length === 0 ? r.id : `${r.id}:${v.at.join('+')}`}`,
+    rule: r.id,
+    family: asked.family,
+    codeSet: asked.codeSet,
+    severity: v.is === 'not met' ? (v.severity ?? r.severity) : r.severity,
+    outcome: v.is,
+    at: v.at,
+    under: isMet || v.under === undefined ? null : `${prefix}${v.under}`,
+    source,
+    basis,
+    tool: v.is === 'cannot tell' ? toolFor(words, v.settle.key) : null,
+    change: v.is === 'not met' ? (v.change ?? null) : null,
+    untied: v.is === 'not met' ? (v.untied ?? []) : [],
+    agreed: agreementOf(r.id, v.at, agreed),
+  };
+  return [isMet ? saidWhenRead(rest, said) : { ...rest, ...saidNow(said) }];
+}
+
+type Said = Pick<Finding, 'title' | 'because' | 'measured' | 'remedy'>;
+type Sayings = { readonly [Name in keyof Said]: () => Said[Name] };
+
+function saidNow({ title, because, measured, remedy }: Sayings): Said {
+  return { title: title(), because: because(), measured: measured(), remedy: remedy() };
+}
+
+/** Of the many places that meet a condition a check says nothing; their sentences are made when somebody reads them. */
+function saidWhenRead(rest: Omit<Finding, keyof Said>, said: Sayings): Finding {
+  return {
+    ...rest,
+    get title() {
+      return said.title();
     },
-  ];
+    get because() {
+      return said.because();
+    },
+    get measured() {
+      return said.measured();
+    },
+    get remedy() {
+      return said.remedy();
+    },
+  };
 }
 
 /** What puts it right, or what would settle it. */

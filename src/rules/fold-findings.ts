@@ -14,7 +14,11 @@ interface Foldable {
  */
 export function foldFindings<F extends Foldable>(findings: readonly F[]): readonly F[] {
   const byId = new Map(findings.map((f) => [f.id, f]));
-  return findings.map((f) => ({ ...f, under: parentOf(f, byId) }));
+  return findings.map((f) => {
+    if (f.under === null) return f;
+    const under = parentOf(f, byId);
+    return under === f.under ? f : { ...f, under };
+  });
 }
 
 function parentOf<F extends Foldable>(f: F, byId: ReadonlyMap<string, F>): string | null {
