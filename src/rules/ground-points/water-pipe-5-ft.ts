@@ -3,7 +3,7 @@ import type { Metalwork } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { antennaGrounds } from './antenna-grounds.ts';
+import { antennaGrounds, antennaSide } from './antenna-grounds.ts';
 
 /** Farthest from its entry at which a water pipe is a point to ground at, metres (5 ft as printed). */
 const farthestM = 1.524;
@@ -25,10 +25,16 @@ export const waterPipe5Ft = rule({
   },
 });
 
-/** The pipe stands in for a conductor to an electrode; a bond from the panel to the pipe is another thing. */
-function joinsElectrode(pipe: string, { conductors, site }: Pick<Facts, 'conductors' | 'site'>) {
-  const electrodes = new Set(site.electrodes.map((e) => e.id));
-  return conductors.some((c) => c.ends.includes(pipe) && c.ends.some((id) => id !== null && electrodes.has(id)));
+/** The pipe is all that an electrode hangs on; a bond of the pipe to one that is tied otherwise is another thing. */
+function joinsElectrode(pipe: string, facts: Pick<Facts, 'masts' | 'arresters' | 'conductors' | 'site'>): boolean {
+  const own = antennaSide(facts);
+  const isBeside = (id: string | null) => id === pipe || (id !== null && own.has(id));
+  return facts.site.electrodes.some(({ id }) => {
+    const others = facts.conductors
+      .filter((c) => c.ends.includes(id))
+      .map((c) => c.ends.find((end) => end !== id) ?? null);
+    return others.includes(pipe) && others.every(isBeside);
+  });
 }
 
 function ofPipe({ id, clampFromEntryM: clamp }: Metalwork): Verdict {

@@ -78,6 +78,7 @@ describe('water-pipe-5-ft', () => {
   it('cannot tell without it, and lets a bond from the panel be', () => {
     expect(verdictsOf(rule, clamp('unknown'))).toEqual(['cannot tell water: unknown']);
     expect(outcomeOf(rule, clamp('9 ft', 'from: panel, to: water'))).toBe('not applicable');
+    expect(outcomeOf(rule, clamp('9 ft', 'from: R1, to: water'))).toBe('not applicable');
   });
 });
 
