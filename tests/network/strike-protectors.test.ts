@@ -150,3 +150,20 @@ describe('a line from outside', () => {
     near(fired.afterV, 900 * (low / 200) ** 0.04, 2e-3);
   });
 });
+
+describe('the loss of a bond', () => {
+  it('names the protector that fires only then: 10 ohm alone rise to 120 kV, two of 10 ohm to less', () => {
+    const site = phone('kind: spark gap, sparkover: 100 kV')
+      .replace('antennas:', '  R2: {kind: rod, resistance: 10 ohm}\nantennas:')
+      .replace(
+        'conductors:',
+        'conductors:\n  bond: {from: R, to: R2, inductance: 1 uH, resistance: 5 mohm, joints: none}',
+      );
+    const strike = strikeIn(site, asked);
+    expect(strike.fired.map(({ arrester }) => arrester)).not.toContain('p1');
+    const failure = strike.failures.find(({ lost }) => lost === 'bond');
+    expect([failure!.fires, failure!.rests]).toEqual([['p1'], []]);
+    const others = strike.failures.filter(({ lost }) => lost !== 'bond');
+    expect(others.flatMap(({ fires }) => fires)).not.toContain('p1');
+  });
+});
