@@ -17,7 +17,7 @@ export const clampAccessible = rule({
     const said = asked.flatMap((j) => ofJoint(j) ?? []);
     return ifSaid(
       said,
-      asked.filter((j) => j.accessible === 'unknown').map((j) => j.id),
+      asked.filter((j) => j.accessible === 'unknown' && !isMadeForIt(j)).map((j) => j.id),
     );
   },
 });

@@ -1,4 +1,5 @@
 import type { JointFacts } from '../../facts/facts.ts';
+import { galvanicDifferenceV, galvanicLimits } from '../../materials/galvanic-series.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -11,7 +12,7 @@ export const jointSealedDissimilar = rule({
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: '1.2.4', provenance: 'read' },
   needs: ['sections', 'joints'],
   check({ sections, joints }) {
-    const asked = joints.filter((j) => j.buried === 'yes' && surfaces(j).size > 1);
+    const asked = joints.filter((j) => j.buried === 'yes' && !fused.has(j.kind ?? '') && areFarApart(j));
     if (asked.length === 0) return nothingThere({ sections }, 'conductors');
     const said = asked.flatMap(({ id, sealed }): readonly Verdict[] => {
       if (sealed === 'unknown') return [];
@@ -25,7 +26,10 @@ export const jointSealedDissimilar = rule({
   },
 });
 
-/** Surfaces that meet there, as far as they are known: copper and copper-clad steel are alike. */
-function surfaces(j: JointFacts): ReadonlySet<string> {
-  return new Set([...j.wireMetals, j.onMetal, j.metal].flatMap((m) => m?.surface ?? []));
+const fused: ReadonlySet<string> = new Set(['exothermic weld', 'welded', 'brazed']);
+
+/** Far apart in the galvanic series, as far as they are known: bronze and copper, plain or tinned, count as alike. */
+function areFarApart(j: JointFacts): boolean {
+  const metals = [...j.wireMetals, j.onMetal, j.metal].filter((m) => m !== null && m.name !== 'tinned copper');
+  return metals.some((a) => metals.some((b) => (galvanicDifferenceV(a!, b!) ?? 0) > galvanicLimits.harshV));
 }

@@ -1,5 +1,4 @@
 import { joints as kinds } from '../../materials/joints.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -18,9 +17,7 @@ export const surfaceCleaned = rule({
       if (cleaned === 'yes') return [{ is: 'met', at: [id], because: { key: 'clean' } }];
       return [{ is: 'not met', at: [id], because: { key: 'paint' } }];
     });
-    return ifSaid(
-      said,
-      pressed.filter((j) => j.cleaned === 'unknown').map((j) => j.id),
-    );
+    // nobody remembers it of each of thirty lugs: only what was said is judged
+    return said.length > 0 ? said : [{ is: 'not looked at', because: { key: 'nobody said' } }];
   },
 });

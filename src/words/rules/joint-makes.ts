@@ -108,12 +108,11 @@ export const jointMakes = {
     title: 'Paint and film are off where metal meets metal',
     failTitle: 'Paint or film lies under {at}',
     why: 'Paint, powder coat and anodising insulate: a bolt through paint joins by its thread alone, if at all.',
-    met: 'Cleaned to bare metal before it was closed, and coated again from outside.',
+    met: 'Cleaned to bare metal before it was closed, and coated again from outside. Only joints of which it was said are judged.',
     remedy: 'Open {at}, clean both faces to bare metal, close it tight and paint over the outside.',
     because: {
       none: noJoint,
       'nobody said': 'The file does not say whether paint and film were taken off.',
-      look,
       clean: 'Paint and film were taken off at {at}.',
       paint: 'Paint or film was left under {at}.',
     },
