@@ -118,8 +118,8 @@ export function cell(...lines: readonly (string | null)[]): Cell {
 }
 
 /** A cell that nobody may miss. */
-export function loudCell(text: string): Cell {
-  return { text, more: [], look: 'loud' };
+export function loudCell(text: string, ...more: readonly string[]): Cell {
+  return { text, more, look: 'loud' };
 }
 
 /** A cell with a list, an entry a line. */

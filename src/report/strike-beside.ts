@@ -33,7 +33,7 @@ function sideFlashBlocks(view: StrikeView): readonly Block[] {
     ...tableIfAny({
       id: `${view.id}-side-flash`,
       caption: captionOf(view, sideFlash.caption),
-      head: [head.way, head.metal, head.distance, head.nfpa, head.iec, head.outcome],
+      head: [head.metal, head.distance, head.nfpa, head.iec, head.outcome],
       rows: told.slice(0, mostRows).map((flash) => flashRow(view, flash)),
     }),
     ...restBlocks(view, told.length, mostRows),
@@ -46,8 +46,11 @@ function sideFlashBlocks(view: StrikeView): readonly Block[] {
 function flashRow({ page }: StrikeView, f: StudySideFlash): Row {
   const outcome = sideFlash.outcomes[f.outcome];
   return row(
-    cell(partName(page, f.way ?? '')),
-    cell(partName(page, f.metal), f.between === 'solid' ? sideFlash.through : null),
+    cell(
+      partName(page, f.metal),
+      sayIn(page, sideFlash.beside, { way: partName(page, f.way ?? '') }),
+      f.between === 'solid' ? sideFlash.through : null,
+    ),
     cell(figure(page, f.distanceM, 'length'), f.heightTaken ? sideFlash.taken : null),
     cell(figure(page, f.nfpaM, 'length')),
     cell(figure(page, f.iecM, 'length')),
@@ -87,7 +90,7 @@ function marginBlocks(view: StrikeView): readonly Block[] {
     ...tableIfAny({
       id: `${view.id}-margins`,
       caption: captionOf(view, margin.caption),
-      head: [head.arrester, head.power, head.peak, head.fires, head.times, head.outcome],
+      head: [head.arrester, head.power, head.peak, head.fires, head.times],
       rows: told.slice(0, mostRows).map((one) => marginRow(view, one)),
     }),
     ...restBlocks(view, told.length, mostRows),
@@ -110,8 +113,7 @@ function marginRow({ page }: StrikeView, m: StudyArresterMargin): Row {
     cell(load),
     cell(figure(page, m.peakV, 'voltage')),
     cell(figure(page, m.sparkoverV, 'voltage')),
-    cell(timesIn(page, m.times)),
-    m.outcome === 'not met' ? loudCell(outcome) : cell(outcome),
+    m.outcome === 'not met' ? loudCell(outcome, timesIn(page, m.times)) : cell(outcome, timesIn(page, m.times)),
   );
 }
 
@@ -137,7 +139,7 @@ function earthBlocks(view: StrikeView): readonly Block[] {
     ...tableIfAny({
       id: `${view.id}-earths`,
       caption: captionOf(view, earth.caption),
-      head: [sayIn(page, head.part), head.arm, head.use, head.broken, head.alone, head.impulse],
+      head: [sayIn(page, head.part), head.arm, head.use, head.broken, head.impulse],
       rows: told.slice(0, mostRows).map((one) => earthRow(view, one)),
     }),
     ...restBlocks(view, told.length, mostRows),
@@ -170,7 +172,9 @@ function earthRow({ page }: StrikeView, e: StudyStrikeEarth): Row {
     cell(figure(page, e.armM, 'length')),
     cell(use(e.effectiveM)),
     cell(use(e.ionisedM)),
-    cell(figure(page, e.aloneOhm === null ? null : { low: e.aloneOhm.low, high: e.aloneOhm.high }, 'resistance')),
-    cell(figure(page, e.impulseOhm, 'resistance')),
+    cell(
+      figure(page, e.impulseOhm, 'resistance'),
+      sayIn(page, earth.direct, { ohm: figure(page, e.aloneOhm?.value ?? null, 'resistance') }),
+    ),
   );
 }
