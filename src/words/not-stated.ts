@@ -111,4 +111,9 @@ export const notStated: Readonly<Record<string, NotStated>> = {
     reason:
       'Within reach of one person shelters-within-reach-bonded asks it; beyond, it hangs on two resistances that nobody measures in the field.',
   },
+  'corrosive-soil-coating': {
+    title: 'A [down conductor] that enters corrosive soil is coated',
+    reason:
+      'The clause has no figure for what corrosive soil is, and a file does not say what coats a conductor; condition-sound takes what was found eaten.',
+  },
 };

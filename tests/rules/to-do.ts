@@ -1,2 +1,2 @@
 /** Rows of the table of conditions that are neither a rule nor listed as not stated yet. Ids are only ever taken out. */
-export const toDo: readonly string[] = ['corrosive-soil-coating'];
+export const toDo: readonly string[] = [];
