@@ -9,9 +9,9 @@ import type { Site } from '../site/site.ts';
 
 export { type BuriedArm, buriedArms, usefulLength } from '../network/buried-arms.ts';
 export { unknownLevelV } from '../network/protector-device.ts';
-export { type NearbySide, nearbySides } from '../network/strike-nearby.ts';
 export { heatAtLevels } from '../network/strike-heat.ts';
 export { outsideOhm } from '../network/strike-live.ts';
+export { type NearbySide, nearbySides } from '../network/strike-nearby.ts';
 
 /** One stroke of a site, as the network gives it; see `StrikeFigures`. */
 export type StrikeFacts = StrikeFigures;

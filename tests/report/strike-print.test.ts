@@ -53,7 +53,11 @@ describe.skipIf(!canLook)('a strike in print', () => {
   });
 
   it('keeps each table’s caption with its first rows', () => {
-    for (const caption of ['Worst differences', 'How much warmer wires, supports and shields become', 'What one failure changes']) {
+    for (const caption of [
+      'Worst differences',
+      'How much warmer wires, supports and shields become',
+      'What one failure changes',
+    ]) {
       const page = pages.find((p, i) => i > 0 && p.includes(caption))!;
       const lines = page.split('\n').filter((l) => l.trim() !== '');
       const at = lines.findIndex((l) => l.includes(caption));

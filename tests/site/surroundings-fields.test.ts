@@ -5,7 +5,8 @@ const inch = 0.0254;
 const both = (value: number) => ({ low: value, high: value });
 
 it('what stands round a station can be said, and is unknown where nobody said it', () => {
-  const site = siteOf(`site: {region: us, units: ft, certificate: plan 12 of 2024, storm_plan: yes, services_located: no}
+  const site =
+    siteOf(`site: {region: us, units: ft, certificate: plan 12 of 2024, storm_plan: yes, services_located: no}
 supports: {rod: {kind: air terminal, insulating_surface: no, wall: 3/16 in}, mast: {kind: mast}}
 antennas: {wire: {kind: long wire, wire: 14 AWG copper}, beam: {kind: yagi}}
 arresters: {a: {kind: gas tube, near_fuel: yes, line_lead: 4 in}, b: {kind: gas tube}}

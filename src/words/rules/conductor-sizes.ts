@@ -74,8 +74,7 @@ export const conductorSizes = {
     because: sizeSentences,
   },
   'down-conductor-size-us': {
-    title:
-      'Main conductors of a lightning protection system are at least {=29 mm2} copper or {=50 mm2} aluminium',
+    title: 'Main conductors of a lightning protection system are at least {=29 mm2} copper or {=50 mm2} aluminium',
     failTitle: 'Lightning conductor {at} is too thin',
     why: 'A main conductor may carry the whole strike; a thin one melts or is torn from its fixings.',
     met: 'That section up to a height of {=75 ft}; 58 mm² copper or 97 mm² aluminium above.',
