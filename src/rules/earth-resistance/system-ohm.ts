@@ -5,7 +5,8 @@ import type { Interval } from '../../units/interval.ts';
 
 export interface SystemOhm {
   readonly ohm: Interval;
-  readonly how: 'measured' | 'over range' | 'computed';
+  /** at most: what the best electrode of several has alone, in the worst soil; more metal only lowers that. */
+  readonly how: 'measured' | 'over range' | 'computed' | 'at most';
   readonly electrodes: readonly string[];
 }
 
@@ -13,9 +14,10 @@ type Asked = Pick<Facts, 'site' | 'bonding' | 'electrodes' | 'earth'>;
 
 /**
  * Resistance to earth of the system of the service, or of the only system there is: as measured with all of it joined,
- * else from the soil that was typed. null: nobody measured, and no soil was typed. Only the last asks for the solve.
+ * else from the soil that was typed. null: nobody measured, and no soil was typed. Only the last asks for the solve, and not
+ * where one electrode of several has no more than `enoughOhm` by itself.
  */
-export function systemOhm(facts: Asked): SystemOhm | null {
+export function systemOhm(facts: Asked, enoughOhm: number): SystemOhm | null {
   const withElectrodes = facts.bonding.groups.filter((g) => g.electrodes.length > 0);
   const group =
     withElectrodes.find((g) => g.hasService === true) ?? (withElectrodes.length === 1 ? withElectrodes[0]! : null);
@@ -24,6 +26,8 @@ export function systemOhm(facts: Asked): SystemOhm | null {
   const read = measuredOf(group, facts);
   if (read !== null) return { ohm: read.ohm, how: read.overRange ? 'over range' : 'measured', electrodes };
   if (facts.site.soil === null) return null;
+  const best = bestAloneOhm(group, facts);
+  if (electrodes.length > 1 && best <= enoughOhm) return { ohm: { low: best, high: best }, how: 'at most', electrodes };
   const solved = facts.earth.groups.find((g) => g.id === group.id)?.resistanceOhm ?? null;
   return solved === null ? null : { ohm: { low: solved.low, high: solved.high }, how: 'computed', electrodes };
 }
@@ -41,6 +45,12 @@ function measuredOf(group: Group, { site, electrodes }: Asked): StatedOhm | null
     e.part.measured === 'bonded' && e.part.resistance !== null ? [e.part.resistance] : [],
   );
   return spread([...read, ...bonded]) ?? ofLone(own);
+}
+
+/** Infinity: none is known to be there, or of none is anything known. */
+function bestAloneOhm(group: Group, { electrodes }: Asked): number {
+  const own = electrodes.filter((e) => e.group === group.id && e.part.present !== 'unknown');
+  return Math.min(...own.map((e) => e.aloneOhm?.high ?? Number.POSITIVE_INFINITY));
 }
 
 function ofLone(own: readonly ElectrodeFacts[]): StatedOhm | null {

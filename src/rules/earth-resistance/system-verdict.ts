@@ -8,11 +8,12 @@ export function systemVerdict(
   facts: Pick<Facts, 'site' | 'bonding' | 'electrodes' | 'earth'>,
   mostOhm: number,
 ): Verdict {
-  const system = systemOhm(facts);
+  const system = systemOhm(facts, mostOhm);
   if (system === null) return { is: 'not applicable', because: { key: 'no figure' } };
   const at = system.electrodes;
   if (system.how === 'over range') return { is: 'not met', at, because: { key: 'over range' } };
   const measured = { key: 'resistanceOhm', value: system.ohm, limit: mostOhm, sense: 'most' } as const;
+  if (system.how === 'at most') return { is: 'met', at, because: { key: 'one is low' }, measured };
   const isRead = system.how === 'measured';
   const low = isAtMost(system.ohm, mostOhm);
   if (low === 'yes') return { is: 'met', at, because: { key: isRead ? 'reads low' : 'works out low' }, measured };

@@ -6,6 +6,7 @@ const system = {
   'reads low': 'The system of {at} reads low enough.',
   'reads high': 'The system of {at} reads higher than the goal.',
   'works out low': 'With the soil that was typed the system of {at} is low enough.',
+  'one is low': 'With the soil that was typed the best of {at} is low enough alone; the others only lower that.',
   'works out high': 'With the soil that was typed the system of {at} is higher than the goal.',
   wide: 'What is known of {at} and of the soil leaves it open.',
   'measure the system':

@@ -57,6 +57,13 @@ describe('site-10-ohm: IEC 62305-3:2010 5.4.1 and others, a goal of 10 ohm for t
     ]);
     expect(ask('site-10-ohm', rod)).toEqual([]);
   });
+
+  it('where one of several is low enough alone, the others only lower that', () => {
+    const two = 'E: {kind: rod, length: 2.4 m, diameter: 16 mm}, F: {kind: rod, length: 2.4 m, diameter: 16 mm}';
+    const of = (soil: string) => ask('site-10-ohm', two, `soil: {layers: [{resistivity: ${soil}}]}\n`, ties);
+    expect(of('10 to 24 ohm m')).toEqual(['met E F: one is low']);
+    expect(of('100 ohm m')).toEqual(['not met E F: works out high']);
+  });
 });
 
 describe('site-3-ohm-wet: MO-322, 3 ohm, of an ordnance site in wet ground', () => {
