@@ -48,7 +48,16 @@ function refused(options: StrikeOptions): Stop {
 
 describe('the command strike', () => {
   it('asks for what is usual where nothing is typed', () => {
-    expect(asked({})).toEqual({ state: null, at: null, currentA: null, wave: null, between: [], version });
+    expect(asked({})).toEqual({
+      state: null,
+      at: null,
+      currentA: null,
+      wave: null,
+      nearby: null,
+      ionisationVPerM: null,
+      between: [],
+      version,
+    });
   });
 
   it.each([
@@ -68,6 +77,10 @@ describe('the command strike', () => {
     ['0.25/100 µs', '0.25/100'],
   ])('reads a wave of %s', (typed, wave) => {
     expect(asked({ wave: typed }).wave).toBe(wave);
+  });
+
+  it('takes a line as the place at which a surge comes in', () => {
+    expect(asked({ at: 'feed' }).at).toBe('feed');
   });
 
   it('hands on place, state and pairs, as an owner types them', () => {
@@ -103,7 +116,6 @@ describe('the command strike', () => {
     [{ at: 'tower@80 ft' }, 'above the top of tower'],
     [{ at: 'tower@45' }, 'with its unit'],
     [{ at: 'c4', state: 'storm' }, 'it is not there'],
-    [{ at: 'feed' }, 'nothing of it is permanent metal'],
     [{ state: 'flood' }, 'no state is called "flood". Its states are: storm.'],
     [{ between: ['radio'] }, '--between radio,main-panel'],
     [{ between: ['radio,entry,beam'] }, 'is not a pair'],

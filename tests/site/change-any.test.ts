@@ -75,6 +75,15 @@ function changedSite(site: Plain, change: SiteChange): unknown {
   return copy;
 }
 
+/** A part without fields may be left blank. */
+function blankAsEmpty(site: unknown): unknown {
+  const sections = Object.entries(site as Record<string, unknown>).map(([name, section]) => {
+    if (typeof section !== 'object' || section === null || Array.isArray(section)) return [name, section];
+    return [name, Object.fromEntries(Object.entries(section).map(([id, part]) => [id, part ?? {}]))];
+  });
+  return Object.fromEntries(sections);
+}
+
 /** Lines with their ends, so that nothing of a line is left out of the comparison. */
 function lines(text: string): readonly string[] {
   return text.split(/(?<=\n)/);
@@ -114,11 +123,13 @@ describe('any change to any file', () => {
         const result = changeText(text, [change]);
         // The rest of the file may still name what was taken out, or need it; the text itself can always be edited.
         if ('problem' in result) {
-          expect(result.problem.key).not.toMatch(/^yaml|^change-(?:reaches|layout)/);
+          // a place typed with a coordinate a line is left to its owner
+          const isPlace = change.section === 'places' && result.problem.key === 'change-layout';
+          if (!isPlace) expect(result.problem.key).not.toMatch(/^yaml|^change-(?:reaches|layout)/);
           return;
         }
         made[change.is]++;
-        expect(parse(result.text)).toEqual(changedSite(site, change));
+        expect(blankAsEmpty(parse(result.text))).toEqual(blankAsEmpty(changedSite(site, change)));
         expectOthersUntouched(text, result.text, change);
       }),
       runs,

@@ -24,7 +24,7 @@ export const conductorRuns = {
     title: 'A [grounding] conductor is guarded where it could be damaged',
     failTitle: '{at} can be damaged',
     why: 'A mower, a ladder or a bumper breaks a bare wire at the foot of a wall, and nothing shows it until the strike.',
-    met: 'Guarded up to {=6 ft} above the ground, or out of the way of what could damage it.',
+    met: 'Guarded up to {=6 ft} above the soil, or out of the way of what could damage it.',
     remedy:
       'Put a guard of wood or plastic over {at} up to {=6 ft}. A pipe of steel has to be bonded to it at both ends.',
     because: {

@@ -37,7 +37,7 @@ export const electrodePlaces = {
     },
   },
   'rod-top-protected': {
-    title: 'The top of a rod is flush or below the ground, or guarded',
+    title: 'The top of a rod is flush with the soil or below it, or guarded',
     failTitle: 'The top of {at} stands out unguarded',
     why: 'Somebody trips over it or a mower takes the clamp off, and nobody notices.',
     met: 'Top at or below grade, or rod and clamp guarded.',
@@ -45,14 +45,14 @@ export const electrodePlaces = {
     because: {
       none: 'Of no rod was it said how its top is.',
       guarded: 'The top of {at} is guarded.',
-      flush: 'The top of {at} is flush or below the ground.',
+      flush: 'The top of {at} is flush with the soil or below it.',
       'stands out': 'The top of {at} stands out of the ground and is not guarded.',
       'perhaps open': 'Whether the top of {at} is guarded is not known.',
       look: 'Look at the top of {at}; type `top:` (above the ground with a minus) and `guarded:`.',
     },
   },
   'rod-top-depth-military': {
-    title: 'The top of a rod is {=6 in} below the ground, {=1 ft} on an airfield',
+    title: 'The top of a rod is {=6 in} below the surface, {=1 ft} on an airfield',
     failTitle: 'The top of {at} is shallower than the facility standard advises',
     why: 'The upper soil dries and freezes, and spades reach it.',
     met: 'The depth is reached, where the site claims such a standard.',
@@ -121,7 +121,7 @@ export const electrodePlaces = {
     because: {
       none: 'No radial is in the file.',
       'length unknown': 'The length of {at} is not known well enough.',
-      'measure it': 'Measure the radials of {at} along the ground; type `length:`.',
+      'measure it': 'Measure the radials of {at} along the surface; type `length:`.',
       'long enough': '{at}: long enough.',
       short: '{at}: shorter than advised.',
     },
@@ -159,7 +159,7 @@ export const electrodePlaces = {
     },
   },
   'ring-not-under-roof-or-paving': {
-    title: 'A ring lies in open ground, where rain reaches it',
+    title: 'A ring lies in open soil, where rain reaches it',
     failTitle: 'Ring {at} lies where rain does not reach it',
     why: 'Soil under eaves and paving is the driest there is.',
     met: 'Open ground above it.',
@@ -168,7 +168,7 @@ export const electrodePlaces = {
       none: 'Of no ring was it said what is above it.',
       'nobody saw': 'What is above {at} is not known.',
       look: 'Walk round {at} and look up; type `surface:`.',
-      open: '{at} lies in open ground.',
+      open: '{at} lies in open soil.',
       'under eaves': '{at} lies under the eaves.',
       'under paving': '{at} lies under paving.',
     },

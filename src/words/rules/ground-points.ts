@@ -74,7 +74,7 @@ export const groundPoints = {
     },
   },
   'ground-point-no-service': {
-    title: 'Without a service the antenna has an [electrode] of the list',
+    title: 'Without a supply the antenna has an [electrode] of the list',
     failTitle: 'The antenna stands on no [electrode] of the list ({at})',
     why: 'A building without power has no [electrode] of its own to lean on.',
     met: 'Its group holds a rod, pipe, plate, ring, footing, well casing, water pipe or steel frame.',

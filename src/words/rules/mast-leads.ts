@@ -28,7 +28,7 @@ export const mastLeads = {
     met: 'A conductor at its foot ends on something other than its own block. Tied bars in the block are a good second way.',
     remedy: 'Lead a conductor from the foot of {at} to a rod or ring in the soil beside the block.',
     because: {
-      none: 'No mast of metal stands on the ground.',
+      none: 'No mast of metal has a foot in the soil.',
       'no lead': 'No conductor lands at the foot of a mast; that is asked of its own.',
       beside: 'A conductor leads from {at} to something other than its own block.',
       'end unknown': 'What the conductor at the foot of {at} ends on is not known.',

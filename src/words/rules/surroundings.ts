@@ -22,14 +22,14 @@ const pool = {
 
 /** One look settles several conditions. */
 const lookUp =
-  'From the ground, and with nothing long in your hands, look where {at} {at?runs:run} and estimate how near a power line comes to anything of the station; type the distance under `near:`. Never measure beside a power line.';
+  'Standing, and with nothing long in your hands, look where {at} {at?runs:run} and estimate how near a power line comes to anything of the station; type the distance under `near:`. Never measure beside a power line.';
 
 export const surroundings = {
   'antenna-clear-of-overhead-line': {
     title: 'A mast that falls reaches no power line',
     failTitle: '{at}: a mast that falls may reach the power line',
     why: 'People are killed when a mast, an antenna or a wire meets a power line while it is put up, taken down or falls.',
-    met: 'The foot of the mast is farther from the power line on the plan than the mast’s height and {=3 m} more. Trees, walls and the supplier’s poles are left out; so is a line in the ground.',
+    met: 'The foot of the mast is farther from the power line on the plan than the mast’s height and {=3 m} more. Trees, walls and the supplier’s poles are left out; so is a line in the soil.',
     remedy:
       'Do not raise, lower or climb anything at {at}. Ask the supplier of power what to do; put the mast elsewhere, or lower it for good.',
     tools: { tape: 'tape' },
@@ -41,20 +41,20 @@ export const surroundings = {
       'not exact': 'How far {at} are from each other is not known well enough.',
       'look up': lookUp,
       'height unknown': 'The height of the mast is not known ({at}).',
-      tape: 'Measure the height of the mast ({at}) from the ground, by its shadow or its sections; type `height:`.',
+      tape: 'Measure the height of the mast ({at}) from its foot, by its shadow or its sections; type `height:`.',
     },
   },
   'not-on-service-mast': {
-    title: 'No antenna or lead-in hangs on the mast or pole of the power service',
-    failTitle: '{at} hangs on the mast or pole of the power service',
+    title: 'No antenna or lead-in hangs on the mast or pole of the power supply',
+    failTitle: '{at} hangs on the mast or pole of the power supply',
     why: 'A wire of the antenna that slips, or a pull on the mast, brings power conductors to the antenna.',
     met: 'Every outdoor antenna is held by something else, and no feed line is tied to it.',
     remedy: 'Have a [electrician] take {at} off that mast or pole, and give it a support of its own.',
     because: {
-      none: 'No mast or pole of the power service is in the file.',
+      none: 'No mast or pole of the power supply is in the file.',
       'nobody said': 'Nobody said what holds {at}.',
       look: 'Look what holds {at} and type `on:`.',
-      attached: '{at} is held by {on}, which belongs to the power service.',
+      attached: '{at} is held by {on}, which belongs to the power supply.',
       elsewhere: '{at} is held by {on}.',
     },
   },
@@ -62,7 +62,7 @@ export const surroundings = {
     title: 'Lead-ins keep clear of open power conductors',
     failTitle: '{at}: the lead-in comes too near to the power line',
     why: 'A lead-in that swings or falls against a power conductor makes the radio live.',
-    met: 'It cannot swing nearer than {=0.6 m} to conductors of up to 250 V, and {=3 m} above that; a service drop counts.',
+    met: 'It cannot swing nearer than {=0.6 m} to conductors of up to 250 V, and {=3 m} above that; the overhead supply counts.',
     remedy: 'Lead {at} another way, or have a [electrician] or the supplier move the power conductors.',
     tools: { 'ask voltage': 'papers' },
     because: {
@@ -83,7 +83,7 @@ export const surroundings = {
     remedy: 'Fence {at} off at {=3 m}, warn people there, or lay {=5 cm} of asphalt or {=15 cm} of gravel round it.',
     exempt: 'A crowd beside a mast at a field day is what it is about; nothing of this makes it right to stay there.',
     because: {
-      none: 'No mast of metal stands on the ground.',
+      none: 'No mast of metal has a foot in the soil.',
       fenced: 'A fence keeps people from {at}.',
       signed: 'A warning stands at {at}.',
       surfaced: 'The ground round {at} is covered by what insulates.',

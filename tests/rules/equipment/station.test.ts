@@ -18,7 +18,10 @@ describe('equipment-on-station-bar', () => {
   it('asks a bond to a bar, beside whatever the cord ties', () => {
     expect(verdictsOf(rule, site('kind: transceiver', onBar('6 AWG copper')))).toEqual(['met box: on bar']);
     expect(verdictsOf(rule, site('kind: transceiver', ''))).toEqual(['not met box: not on bar']);
-    expect(findingsOf(rule, site('kind: transceiver', '')).findings[0]!.under).toBe('no-orphan-equipment:box');
+    const tied = (lines: string) => findingsOf(rule, site('kind: transceiver', '') + lines).findings[0]!.under;
+    expect(tied('lines: none\n')).toBe('no-orphan-equipment:box');
+    // whether a cord ties it is not known: what cannot be told causes nothing
+    expect(tied('')).toBeNull();
   });
 
   it('cannot tell with conductors left out, and leaves plastic boxes and sites without a bar', () => {
