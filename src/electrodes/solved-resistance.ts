@@ -65,10 +65,13 @@ export function solvedResistance(
   if (isTooMany(shape)) return { ...answer, ohm: anyOhm, unsolved: 'too many segments' };
   if (form.perOhmM(likely) === null) return { ...answer, outOfRange: ['spacingM'] };
   const isOpen = Object.values(ranges).some((range) => middle(range) === null);
+  // of metal that is all known the soils alone make the bounds, and they enclose the likely one
+  const isKnown = Object.values(ranges).every(({ low, high }) => low === high);
+  const between = () => (isKnown && soils.low !== null && soils.high !== null ? null : ohm.value);
   const ohm: WorkedOutOhm = lazily<WorkedOutOhm>({
     value: () => (isOpen || soils.likely === null ? null : ohmOf(asked, likely, soils.likely)),
-    low: () => Math.min(bound(asked, ranges, 'low', soils.low), ohm.value ?? Number.POSITIVE_INFINITY),
-    high: () => Math.max(bound(asked, ranges, 'high', soils.high), ohm.value ?? 0),
+    low: () => Math.min(bound(asked, ranges, 'low', soils.low), between() ?? Number.POSITIVE_INFINITY),
+    high: () => Math.max(bound(asked, ranges, 'high', soils.high), between() ?? 0),
   });
   const { missing, formula, source, errorShare } = answer;
   return lazily<SolvedResistance>({

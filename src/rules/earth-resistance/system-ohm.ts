@@ -26,8 +26,8 @@ export function systemOhm(facts: Asked, enoughOhm: number): SystemOhm | null {
   const read = measuredOf(group, facts);
   if (read !== null) return { ohm: read.ohm, how: read.overRange ? 'over range' : 'measured', electrodes };
   if (facts.site.soil === null) return null;
-  const best = bestAloneOhm(group, facts);
-  if (electrodes.length > 1 && best <= enoughOhm) return { ohm: { low: best, high: best }, how: 'at most', electrodes };
+  const best = electrodes.length > 1 ? bestAloneOhm(group, facts, enoughOhm) : Number.POSITIVE_INFINITY;
+  if (best <= enoughOhm) return { ohm: { low: best, high: best }, how: 'at most', electrodes };
   const solved = facts.earth.groups.find((g) => g.id === group.id)?.resistanceOhm ?? null;
   return solved === null ? null : { ohm: { low: solved.low, high: solved.high }, how: 'computed', electrodes };
 }
@@ -47,10 +47,19 @@ function measuredOf(group: Group, { site, electrodes }: Asked): StatedOhm | null
   return spread([...read, ...bonded]) ?? ofLone(own);
 }
 
-/** Infinity: none is known to be there, or of none is anything known. */
-function bestAloneOhm(group: Group, { electrodes }: Asked): number {
+/** Kinds of much metal, which are the likeliest to be enough. */
+const large: readonly string[] = ['buried wire', 'radial', 'concrete-encased', 'well casing'];
+
+/** The first that is enough, else the least; Infinity: none is known to be there, or of none is anything known. */
+function bestAloneOhm(group: Group, { electrodes }: Asked, enoughOhm: number): number {
   const own = electrodes.filter((e) => e.group === group.id && e.part.present !== 'unknown');
-  return Math.min(...own.map((e) => e.aloneOhm?.high ?? Number.POSITIVE_INFINITY));
+  const likeliestFirst = [true, false].flatMap((isLarge) => own.filter((e) => large.includes(e.part.kind) === isLarge));
+  let best = Number.POSITIVE_INFINITY;
+  for (const each of likeliestFirst) {
+    best = Math.min(best, each.aloneOhm?.high ?? best);
+    if (best <= enoughOhm) return best;
+  }
+  return best;
 }
 
 function ofLone(own: readonly ElectrodeFacts[]): StatedOhm | null {
