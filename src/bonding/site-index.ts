@@ -8,7 +8,16 @@ export interface SiteIndex {
   readonly guys: ReadonlyMap<string, Support>;
 }
 
+/** Made once for each site, which never changes. */
+const made = new WeakMap<Site, SiteIndex>();
+
 export function siteIndex(site: Site): SiteIndex {
+  const index = made.get(site) ?? indexOf(site);
+  made.set(site, index);
+  return index;
+}
+
+function indexOf(site: Site): SiteIndex {
   const sections: readonly (readonly Part[])[] = [
     site.electrodes,
     site.supports,

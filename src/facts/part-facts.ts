@@ -18,10 +18,11 @@ export function mastFacts(site: Site): readonly MastFacts[] {
 
 export function arresterFacts(site: Site, bonding: Bonding): readonly ArresterFacts[] {
   const index = partIndex(site);
+  const linesAt = linesByStop(site.lines);
   return site.arresters
     .filter((a) => a.present !== 'no')
     .map((a) => {
-      const lines = site.lines.filter((l) => stopsAt(l, a.id));
+      const lines = linesAt.get(a.id) ?? [];
       return {
         id: a.id,
         part: a,
@@ -35,16 +36,23 @@ export function arresterFacts(site: Site, bonding: Bonding): readonly ArresterFa
 
 export function boxFacts(site: Site): readonly BoxFacts[] {
   const index = partIndex(site);
+  const mainsAt = linesByStop(site.lines.filter((l) => l.kind === 'mains'));
   return site.equipment
     .filter((e) => e.present !== 'no')
     .map((e) => ({
       id: e.id,
       part: e,
       where: index.whereOf(e.id),
-      mains: site.lines.filter((l) => l.kind === 'mains' && stopsAt(l, e.id)).map((l) => l.id),
+      mains: (mainsAt.get(e.id) ?? []).map((l) => l.id),
     }));
 }
 
-function stopsAt(line: Line, part: string): boolean {
-  return line.path.some((s) => s.is === 'part' && s.at.part === part);
+/** Lines by the parts that they stop at, each once, in the order of the lines. */
+function linesByStop(lines: readonly Line[]): ReadonlyMap<string, readonly Line[]> {
+  const byStop = new Map<string, Line[]>();
+  for (const line of lines) {
+    const stops = new Set(line.path.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : [])));
+    for (const stop of stops) byStop.set(stop, [...(byStop.get(stop) ?? []), line]);
+  }
+  return byStop;
 }

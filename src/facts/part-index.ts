@@ -14,7 +14,9 @@ export function partIndex(site: Site): PartIndex {
   return {
     get: (id) => index.parts.get(id),
     has: (id) => index.parts.has(id),
-    all: [...index.parts.values()],
+    get all() {
+      return [...index.parts.values()];
+    },
     whereOf: (id) => whereIn(index, id),
   };
 }

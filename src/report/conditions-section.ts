@@ -1,7 +1,7 @@
 import type { StudyCondition } from '../study/study.ts';
 import { setName } from '../words/code-set-words.ts';
 import { pageWords } from '../words/page.ts';
-import { type Block, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { type Block, cell, paragraph, row, type Section, subheading, tableIfAny } from './block.ts';
 import { clauseName, hasDocument, type PageContext, provenanceName, sayIn } from './page-context.ts';
 
 const words = pageWords.conditions;
@@ -70,19 +70,22 @@ function setCell(page: PageContext, all: readonly StudyCondition[], set: string)
   );
 }
 
-/** Without their sources: nothing here rests on them. */
+/** Those of one reason together, by name alone: nothing here rests on them. */
 function notApplicable(page: PageContext): readonly Block[] {
   const alive = new Set(page.study.conditions.filter((c) => c.outcome !== 'not applicable').map((c) => c.rule));
-  const rest = page.study.conditions.filter((c) => c.outcome === 'not applicable');
-  return tableIfAny({
-    id: 'not-applicable-table',
-    caption: words.notApplicableCaption,
-    head: [words.condition, words.outcome, words.because],
-    rows: rest
-      .filter((c, i) => rest.findIndex((other) => other.rule === c.rule) === i)
-      .filter((c) => !alive.has(c.rule))
-      .map((c) => row(cell(c.title, c.rule), outcomeCell(c), cell(c.because))),
+  const rest = page.study.conditions.filter((c) => !alive.has(c.rule));
+  if (rest.length === 0) return [];
+  const oneEach = rest.filter((c, i) => rest.findIndex((other) => other.rule === c.rule) === i);
+  const reasons = [...new Set(oneEach.map((c) => c.because))];
+  const items = reasons.map((because) => {
+    const own = oneEach.filter((c) => c.because === because);
+    return `${because} (${own.map((c) => c.rule).join(', ')})`;
   });
+  return [
+    subheading(words.notApplicableCaption),
+    paragraph(words.notApplicableIntro),
+    { is: 'list', ordered: false, items },
+  ];
 }
 
 function outcomeCell(c: StudyCondition) {

@@ -1,3 +1,4 @@
+import { foldedUnder } from '../study/folded-under.ts';
 import type { Study, StudyFinding } from '../study/study.ts';
 import { setName } from '../words/code-set-words.ts';
 import { pageWords } from '../words/page.ts';
@@ -7,29 +8,38 @@ import { clauseName, hasDocument, type PageContext, partNames, provenanceName, s
 const words = pageWords.findings;
 const severities = ['hazard', 'defect', 'advice'] as const;
 
+/** The page, and what stands under each finding. */
+interface Shown {
+  readonly page: PageContext;
+  readonly folded: ReturnType<typeof foldedUnder>;
+}
+
 /** What is not met, by severity; what the owner agreed to last; a folded finding stands under its cause. */
 export function findingsSection(page: PageContext): Section {
   const notMet = page.study.findings.filter((f) => f.outcome === 'not met');
-  const alone = notMet.filter((f) => standsAlone(f, notMet));
+  const causes = new Set(notMet.map((f) => f.id));
+  // one whose cause is itself met or cannot be told has nothing to stand under
+  const alone = notMet.filter((f) => f.under === null || !causes.has(f.under));
+  const shown: Shown = { page, folded: foldedUnder(notMet) };
   const open = bySet(page, alone).flatMap(({ heading, own }) => [
     ...(heading === '' ? [] : [subheading(heading)]),
-    ...severities.flatMap((s) => groupOf(page, s, own)),
+    ...severities.flatMap((s) => groupOf(shown, s, own)),
   ]);
   const agreed = alone.filter((f) => f.agreed !== null);
   const blocks = [
     ...(alone.length === 0 ? [paragraph(words.none)] : [paragraph(words.intro), ...open]),
-    ...agreedBlocks(page, agreed),
+    ...agreedBlocks(shown, agreed),
   ];
   return { id: 'findings', heading: words.heading, blocks };
 }
 
 /** What somebody agreed to, and what is to be said of that: a reason that is missing, a finding that is gone. */
-function agreedBlocks(page: PageContext, agreed: readonly StudyFinding[]): readonly Block[] {
-  const said = (page.study.agreements ?? []).map((a) => a.text).filter((t) => t !== '');
+function agreedBlocks(shown: Shown, agreed: readonly StudyFinding[]): readonly Block[] {
+  const said = (shown.page.study.agreements ?? []).map((a) => a.text).filter((t) => t !== '');
   if (agreed.length + said.length === 0) return [];
   return [
     subheading(words.agreedHeading),
-    ...(agreed.length === 0 ? [] : [views(page, agreed)]),
+    ...(agreed.length === 0 ? [] : [views(shown, agreed)]),
     ...(said.length === 0 ? [] : [{ is: 'list', ordered: false, items: said } as const]),
   ];
 }
@@ -46,39 +56,33 @@ function bySet({ study }: PageContext, alone: readonly StudyFinding[]) {
   ].filter(({ own }) => own.some((f) => f.agreed === null));
 }
 
-/** One whose cause is itself met or cannot be told has nothing to stand under. */
-function standsAlone(f: StudyFinding, notMet: readonly StudyFinding[]): boolean {
-  return f.under === null || !notMet.some((other) => other.id === f.under);
-}
-
 function groupOf(
-  page: PageContext,
+  shown: Shown,
   severity: (typeof severities)[number],
   alone: readonly StudyFinding[],
 ): readonly Block[] {
   const own = alone.filter((f) => f.severity === severity && f.agreed === null);
   if (own.length === 0) return [];
-  return [subheading(`${pageWords.verdict[severity]} (${own.length})`), views(page, own)];
+  return [subheading(`${pageWords.verdict[severity]} (${own.length})`), views(shown, own)];
 }
 
 /** Neighbours of one rule stand together, with their source once. */
-function views(page: PageContext, findings: readonly StudyFinding[]): Block {
+function views(shown: Shown, findings: readonly StudyFinding[]): Block {
   const runs: StudyFinding[][] = [];
   for (const f of findings) {
     const last = runs.at(-1);
     if (last !== undefined && last[0]!.rule === f.rule && last[0]!.codeSet === f.codeSet) last.push(f);
     else runs.push([f]);
   }
-  return { is: 'findings', groups: runs.map((run) => group(page, run)) };
+  return { is: 'findings', groups: runs.map((run) => group(shown, run)) };
 }
 
-function group(page: PageContext, run: readonly StudyFinding[]): FindingGroup {
+function group(shown: Shown, run: readonly StudyFinding[]): FindingGroup {
   const [first] = run;
-  return { mark: first!.severity, findings: run.map((f) => view(page, f)), source: sourceText(page, first!) };
+  return { mark: first!.severity, findings: run.map((f) => view(shown, f)), source: sourceText(shown.page, first!) };
 }
 
-function view(page: PageContext, f: StudyFinding): FindingView {
-  const folded = page.study.findings.filter((other) => other.under === f.id && other.outcome === 'not met');
+function view({ page, folded }: Shown, f: StudyFinding): FindingView {
   return {
     id: f.id,
     severity: pageWords.verdict[f.severity],
@@ -86,7 +90,11 @@ function view(page: PageContext, f: StudyFinding): FindingView {
     place: partNames(page, f.at),
     lines: linesOf(page, f).filter((l) => l.text !== ''),
     foldedLabel: words.folded,
-    folded: folded.map((x) => ({ id: x.id, title: x.title, text: `${x.because.text} ${x.remedy}`.trim() })),
+    folded: (folded.get(f.id) ?? []).map((x) => ({
+      id: x.id,
+      title: x.title,
+      text: `${x.because.text} ${x.remedy}`.trim(),
+    })),
   };
 }
 

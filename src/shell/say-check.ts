@@ -1,4 +1,5 @@
 import { speechOf } from '../drawing/speech.ts';
+import { foldedUnder } from '../study/folded-under.ts';
 import { lookAtList } from '../study/look-at-list.ts';
 import type { Study, StudyFinding, StudyLook, StudySetCounts } from '../study/study.ts';
 import { checkWords } from '../words/check-words.ts';
@@ -28,7 +29,8 @@ export function sayCheck(study: Study, file: string, terminal: Terminal): string
 /** Findings in order; with several sets of conditions those of each under its name, those of all first. */
 function findingBlocks(alone: readonly StudyFinding[], study: Study, terminal: Terminal): readonly string[] {
   const notMet = alone.filter((f) => f.outcome === 'not met');
-  const blocks = (all: readonly StudyFinding[]) => all.map((f) => findingBlock(f, study, terminal));
+  const folded = foldedUnder(study.findings);
+  const blocks = (all: readonly StudyFinding[]) => all.map((f) => findingBlock(f, folded.get(f.id) ?? [], terminal));
   const sets = study.codeSets ?? [];
   if (sets.length < 2) return blocks(notMet);
   const others = new Set(sets.slice(1));
@@ -51,9 +53,8 @@ function title(study: Study, { paint }: Terminal): string {
   return paint(plain(`${study.site.name ?? study.site.file}${state}`), 'bold');
 }
 
-function findingBlock(f: StudyFinding, study: Study, { width, paint }: Terminal): string {
+function findingBlock(f: StudyFinding, folded: readonly StudyFinding[], { width, paint }: Terminal): string {
   const head = `${paint(marks[f.severity], colours[f.severity])}  ${plain(f.title)}${f.agreed === null ? '' : ' (agreed to stand)'}`;
-  const folded = study.findings.filter((other) => other.under === f.id && other.outcome === 'not met');
   const measured = f.measured === null ? '' : ` ${f.measured.text}.`;
   return [
     head,

@@ -127,6 +127,8 @@ export const pageWords = {
       '“Met” means that this one condition did not fail on what the file says. It is no verdict on the site as a whole.',
     caption: 'Conditions and how each went',
     notApplicableCaption: 'Conditions that do not apply to this site',
+    notApplicableIntro:
+      'Why not, and in brackets the names of the conditions; `evenground explain NAME` tells what each asks.',
     condition: 'Condition',
     source: 'Source',
     outcome: 'Outcome',

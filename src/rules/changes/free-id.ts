@@ -1,28 +1,15 @@
+import { partIndex } from '../../facts/part-index.ts';
 import type { Site } from '../../site/site.ts';
 
 /** A name that nothing in the file has: the one wished for, else with the first number that is free. */
 export function freeId(site: Site, wished: string): string {
-  const taken = new Set(
-    [
-      site.electrodes,
-      site.supports,
-      site.antennas,
-      site.bars,
-      site.arresters,
-      site.equipment,
-      site.lines,
-      site.conductors,
-      site.joints,
-      site.metalwork,
-      site.buildings,
-      site.places,
-      site.states,
-      site.readings,
-    ].flatMap((section) => section.map((p) => p.id)),
-  );
+  const { buildings, places, states, readings } = site;
+  const parts = partIndex(site);
+  const isTaken = (id: string) =>
+    parts.has(id) || [buildings, places, states, readings].some((section) => section.some((p) => p.id === id));
   const clean = wished.replace(/[^\p{L}\p{M}\p{N}_-]+/gu, '-');
   for (let n = 1; ; n++) {
     const id = n === 1 ? clean : `${clean}-${n}`;
-    if (!taken.has(id)) return id;
+    if (!isTaken(id)) return id;
   }
 }

@@ -1,17 +1,22 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
-import type { Arrester, Site } from '../../site/site.ts';
+import type { Line, Site } from '../../site/site.ts';
 
 const fromStreet: ReadonlySet<string> = new Set(['telephone', 'cable tv', 'network', 'fibre']);
 
 /** Protectors of telephone, cable and network lines that come in from the street; those of dishes and masts are not. */
 export function communicationsProtectors(site: Site): ReadonlySet<string> {
-  return new Set(site.arresters.filter((a) => isOfCommunications(a, site)).map((a) => a.id));
+  const [ofStreet, ofOthers] = [true, false].map((isOfStreet) => {
+    const lines = site.lines.filter((l) => isCommunications(l) === isOfStreet);
+    return new Set(lines.flatMap((l) => l.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : []))));
+  });
+  const asked = site.arresters.filter(
+    (a) => a.kind === 'telephone protector' || (ofStreet!.has(a.id) && !ofOthers!.has(a.id)),
+  );
+  return new Set(asked.map((a) => a.id));
 }
 
-function isOfCommunications(a: Arrester, site: Site): boolean {
-  if (a.kind === 'telephone protector') return true;
-  const lines = site.lines.filter((l) => l.path.some((s) => s.is === 'part' && s.at.part === a.id));
-  return lines.length > 0 && lines.every((l) => fromStreet.has(l.kind) && l.path.some((s) => s.is === 'street'));
+function isCommunications({ kind, path }: Line): boolean {
+  return fromStreet.has(kind) && path.some((s) => s.is === 'street');
 }
 
 function meets(c: ConductorFacts, ids: ReadonlySet<string>): boolean {

@@ -2,21 +2,11 @@ import { drivenRods } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { sizeVerdict } from './least-sizes.ts';
+import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
 import { onlyFor } from './only-for.ts';
 
 /** 5 ft by 1/2 in. */
-const lengthM = 1.524;
-const diameterM = 0.0127;
-const rows = [
-  {
-    metals: 'any',
-    least: [
-      { figure: 'length', limit: lengthM },
-      { figure: 'diameter', limit: diameterM },
-    ],
-  },
-] as const;
+const row = rodRow(1.524, 0.0127);
 
 export const commsRodSizeUs = rule({
   id: 'comms-rod-size-us',
@@ -24,13 +14,10 @@ export const commsRodSizeUs = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2020', clause: '800.100(B)(3)(2)', provenance: 'second-hand' },
-  limits: [
-    { key: 'runLengthM', value: lengthM, sense: 'least' },
-    { key: 'diameterM', value: diameterM, sense: 'least' },
-  ],
+  limits: limitsOfRow(row),
   needs: ['sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
     const rods = drivenRods(facts.electrodes).filter((e) => onlyFor(purposesOf(e.part, facts), 'communications'));
-    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, rows));
+    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, [row]));
   },
 });

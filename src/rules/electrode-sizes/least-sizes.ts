@@ -1,6 +1,6 @@
 import type { Electrode } from '../../site/site.ts';
 import { type Interval, isAtLeast, mul } from '../../units/interval.ts';
-import type { Verdict } from '../rule.ts';
+import type { Limit, Verdict } from '../rule.ts';
 import { routeLength } from './route-length.ts';
 
 /** A figure by the name under which it is typed; `wire` is its section, `area` width times height of a plate. */
@@ -21,6 +21,22 @@ export type Figure =
 export interface SizeRow {
   readonly metals: readonly string[] | 'any';
   readonly least: readonly { readonly figure: Figure; readonly limit: number }[];
+}
+
+/** A rod so long and so thick. */
+export function rodRow(lengthM: number, diameterM: number, metals: SizeRow['metals'] = 'any'): SizeRow {
+  return {
+    metals,
+    least: [
+      { figure: 'length', limit: lengthM },
+      { figure: 'diameter', limit: diameterM },
+    ],
+  };
+}
+
+/** The limits of a row as a record names them. */
+export function limitsOfRow({ least }: SizeRow): readonly Limit[] {
+  return least.map(({ figure, limit }) => ({ key: keys[figure], value: limit, sense: 'least' }));
 }
 
 /** A limit as printed is met by a figure as printed. */

@@ -2,22 +2,12 @@ import { drivenRods } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { sizeVerdict } from './least-sizes.ts';
+import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
 
-/** 1/2 in by 8 ft. */
-const lengthM = 2.4384;
-const diameterM = 0.0127;
 /** Galvanised steel is not among them. */
 const metals = ['copper', 'tinned copper', 'hard-drawn copper', 'copper-clad steel', 'stainless steel'];
-const rows = [
-  {
-    metals,
-    least: [
-      { figure: 'length', limit: lengthM },
-      { figure: 'diameter', limit: diameterM },
-    ],
-  },
-] as const;
+/** 8 ft by 1/2 in. */
+const row = rodRow(2.4384, 0.0127, metals);
 
 export const lightningRodSizeUs = rule({
   id: 'lightning-rod-size-us',
@@ -25,13 +15,10 @@ export const lightningRodSizeUs = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'UL 96A; NFPA 780', edition: '2007', clause: '10.1.4', provenance: 'read' },
-  limits: [
-    { key: 'runLengthM', value: lengthM, sense: 'least' },
-    { key: 'diameterM', value: diameterM, sense: 'least' },
-  ],
+  limits: limitsOfRow(row),
   needs: ['sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
     const rods = drivenRods(facts.electrodes).filter((e) => purposesOf(e.part, facts).has('lightning'));
-    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, rows));
+    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, [row]));
   },
 });

@@ -3,20 +3,10 @@ import { drivenRods } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { sizeVerdict } from './least-sizes.ts';
+import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
 
 /** 5/8 in by 10 ft, all of it in the soil. */
-const lengthM = 3.048;
-const diameterM = 0.015875;
-const rows = [
-  {
-    metals: 'any',
-    least: [
-      { figure: 'length', limit: lengthM },
-      { figure: 'diameter', limit: diameterM },
-    ],
-  },
-] as const;
+const row = rodRow(3.048, 0.015875);
 
 export const towerRodSize = rule({
   id: 'tower-rod-size',
@@ -24,10 +14,7 @@ export const towerRodSize = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'TIA-222-G', edition: '2006', clause: 'protective grounding', provenance: 'second-hand' },
-  limits: [
-    { key: 'runLengthM', value: lengthM, sense: 'least' },
-    { key: 'diameterM', value: diameterM, sense: 'least' },
-  ],
+  limits: limitsOfRow(row),
   needs: ['header', 'sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
     // Edition F asks for no such length; H was not read.
@@ -35,6 +22,6 @@ export const towerRodSize = rule({
     if (tower === null || tower < 'G' || tower === 'H')
       return [{ is: 'not applicable', because: { key: 'not claimed' } }];
     const rods = drivenRods(facts.electrodes).filter((e) => purposesOf(e.part, facts).has('tower'));
-    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, rows));
+    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, [row]));
   },
 });

@@ -1,4 +1,4 @@
-import type { Line, Site } from '../../site/site.ts';
+import type { Line } from '../../site/site.ts';
 import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -19,7 +19,8 @@ export const indoorLeadInSeparation = rule({
   ],
   needs: ['sections', 'site'],
   check({ sections, site }) {
-    const beside = outdoorLeads(site).flatMap((line) => powerBeside(line, site).map((power) => ({ line, ...power })));
+    const mains = site.lines.filter((l) => l.kind === 'mains' && l.present !== 'no' && l.overhead !== 'yes');
+    const beside = outdoorLeads(site).flatMap((line) => powerBeside(line, mains).map((power) => ({ line, ...power })));
     if (beside.length === 0) return nothingThere({ sections }, 'lines');
     return beside.map(({ line, power, distanceM }) => ofPair(line, power, distanceM, isSending(line, site)));
   },
@@ -31,8 +32,7 @@ interface Power {
 }
 
 /** Mains lines that either says it runs beside or near. */
-function powerBeside(line: Line, site: Site): readonly Power[] {
-  const mains = site.lines.filter((l) => l.kind === 'mains' && l.present !== 'no' && l.overhead !== 'yes');
+function powerBeside(line: Line, mains: readonly Line[]): readonly Power[] {
   return mains.flatMap((power) => {
     const typed = [besideOf(line, power), besideOf(power, line)].filter((t) => t !== null);
     return typed.length === 0 ? [] : [{ power, distanceM: typed[0]!.distanceM }];

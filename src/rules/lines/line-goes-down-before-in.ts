@@ -1,3 +1,4 @@
+import { partIndex } from '../../facts/part-index.ts';
 import type { Line, PointRef, Site } from '../../site/site.ts';
 import { type Interval, isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
@@ -60,13 +61,12 @@ const heightOf = (point: PointRef): Interval | null =>
 
 /** The point of a tower that a stop is at: its own, or that of the part that hangs there. */
 function pointAtTower(point: PointRef | null, site: Site, towers: ReadonlySet<string>): PointRef | null {
-  const hangs = [...site.antennas, ...site.bars, ...site.arresters, ...site.equipment];
+  const { get } = partIndex(site);
   const seen = new Set<string>();
   for (let at = point; at?.part != null && !seen.has(at.part); ) {
     if (towers.has(at.part)) return at;
     seen.add(at.part);
-    const { part } = at;
-    at = hangs.find((p) => p.id === part)?.on ?? null;
+    at = get(at.part)?.on ?? null;
   }
   return null;
 }

@@ -13,11 +13,14 @@ const footM = 3;
 /** Conductors at the foot of a mast: clamped no higher than 3 m, or at a height that nobody typed; an open one is none. */
 export function leadsOf(mast: string, site: Site): readonly MastLead[] {
   return site.conductors.flatMap((conductor) => {
-    if (conductor.present === 'no' || conductor.condition === 'open') return [];
+    if (conductor.present === 'no' || conductor.condition === 'open' || !meets(conductor, mast)) return [];
     const points = [conductor.from, conductor.to, ...conductor.passes.map((p) => p.at)];
     const own = points.filter((p) => p.part === mast && isAtFoot(p));
     return own.map((at) => ({ conductor, at, others: points.filter((p) => p.part !== mast) }));
   });
 }
+
+const meets = ({ from, to, passes }: Conductor, mast: string) =>
+  from.part === mast || to.part === mast || passes.some((p) => p.at.part === mast);
 
 const isAtFoot = ({ atM, mark }: PointRef) => mark !== 'top' && (atM === null || atM.low <= footM);
