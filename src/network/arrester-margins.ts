@@ -1,5 +1,6 @@
 import type { Line, Site } from '../site/site.ts';
 import { leastSparkOver, mostPower, usualMargin } from '../surge/arrester-sizing.ts';
+import { byCodeUnit } from '../units/by-code-unit.ts';
 import type { Interval } from '../units/interval.ts';
 import { boxesOnLine, lineImpedance, linePeak, linePower, lineSwr, sparkOverBand } from './line-peak.ts';
 
@@ -39,15 +40,11 @@ export function arresterMargins(site: Site): readonly ArresterMargin[] {
         .filter((l) => l.present !== 'no' && l.kind === 'coax' && meets(l, a.id) && boxesOnLine(l, site).length > 0)
         .map((line) => marginOf(a.id, a.sparkoverV, line, site)),
     )
-    .sort((x, y) => (x.arrester === y.arrester ? order(x.line, y.line) : order(x.arrester, y.arrester)));
+    .sort((x, y) => (x.arrester === y.arrester ? byCodeUnit(x.line, y.line) : byCodeUnit(x.arrester, y.arrester)));
 }
 
 function meets(line: Line, part: string): boolean {
   return line.path.some((stop) => stop.is === 'part' && stop.at.part === part);
-}
-
-function order(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 function marginOf(arrester: string, typedV: Interval | null, line: Line, site: Site): ArresterMargin {

@@ -6,6 +6,7 @@ import { bondingDistance } from '../surge/bonding-distance.ts';
 import { simpleShare } from '../surge/current-share.ts';
 import { separationDistance } from '../surge/separation-distance.ts';
 import { levelFigures, type ProtectionLevel } from '../surge/stroke-levels.ts';
+import { byCodeUnit } from '../units/by-code-unit.ts';
 import { exact, type Interval, middle } from '../units/interval.ts';
 import { nearestOfWays, type SidePoint } from './nearest-of-ways.ts';
 import { routeWay } from './site-ways.ts';
@@ -57,7 +58,7 @@ export function sideFlashes(run: BondingRun, branches: readonly StrikeBranch[]):
       known.length === 0 && beside.length > 0 && metal.section === 'metalwork' && !isBonded && !isPlaced(metal);
     return isLost ? [{ ...nothingKnown, metal: metal.id }] : known;
   });
-  return rows.sort((a, b) => rank(a) - rank(b) || order(keyOf(a), keyOf(b)));
+  return rows.sort((a, b) => rank(a) - rank(b) || byCodeUnit(keyOf(a), keyOf(b)));
 }
 
 const nothingKnown = {
@@ -272,8 +273,4 @@ function rank({ outcome }: SideFlash): number {
 
 function keyOf({ way, metal }: SideFlash): string {
   return `${metal} ${way ?? ''}`;
-}
-
-function order(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

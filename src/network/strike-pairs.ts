@@ -1,4 +1,5 @@
 import type { Line, Part, Site } from '../site/site.ts';
+import { byCodeUnit } from '../units/by-code-unit.ts';
 
 /** Two things between which a strike's volts are asked for, and why. */
 export interface StrikePair {
@@ -40,14 +41,10 @@ export function strikePairs(site: Site, partOf: (id: string) => Part | undefined
     if (!byEnds.has(key)) byEnds.set(key, pair);
   }
   const rank = ({ why }: StrikePair) => reasons.indexOf(why);
-  return [...byEnds.values()].sort((x, y) => rank(x) - rank(y) || order(x.a, y.a) || order(x.b, y.b));
+  return [...byEnds.values()].sort((x, y) => rank(x) - rank(y) || byCodeUnit(x.a, y.a) || byCodeUnit(x.b, y.b));
 }
 
 const reasons: readonly StrikePair['why'][] = ['asked', 'line', 'base', 'reach', 'service', 'outside'];
-
-function order(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}
 
 function stopsOf(line: Line, partOf: (id: string) => Part | undefined): readonly Part[] {
   return line.path.flatMap((stop) => {

@@ -5,6 +5,7 @@ import type { SurgeCourse } from '../surge/surge-course.ts';
 import { figureDifference, overTime, potentialFigure } from '../surge/surge-figure.ts';
 import { surgeModes } from '../surge/surge-modes.ts';
 import type { Wave } from '../surge/wave.ts';
+import { byCodeUnit } from '../units/by-code-unit.ts';
 import { type CoreEnd, type LiveDevice, type LiveNetwork, liveNetwork } from './strike-live.ts';
 import { type StrikeRun, type StrikeSite, strikeOf } from './strike-of.ts';
 
@@ -79,11 +80,7 @@ function firedIn({ devices, ends }: LiveNetwork, { run }: StrikeRun, course: Dev
         ? []
         : [firedOf(live, d, course, end === undefined ? null : passing(end, firedAtS, run, course))];
     })
-    .sort((a, b) => a.atS - b.atS || order(a.arrester, b.arrester) || order(a.line ?? '', b.line ?? ''));
-}
-
-function order(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+    .sort((a, b) => a.atS - b.atS || byCodeUnit(a.arrester, b.arrester) || byCodeUnit(a.line ?? '', b.line ?? ''));
 }
 
 function firedOf(

@@ -4,9 +4,16 @@ import { studyOfExample } from '../examples/study-of-example.ts';
 import { pageOf, piecesOf, sectionOf } from './page-of.ts';
 import { clubStudy, houseStudy } from './samples.ts';
 
-/** Rule and outcome of each row of the tables of conditions, as a reader finds them. */
+/** Rule and outcome of each row of the table of conditions and of each item of those that do not apply, as a reader finds them. */
 function rowsOf(study: Study): readonly (readonly [rule: string, outcome: string])[] {
-  const rows = sectionOf(pageOf(study), 'conditions').split('<tr>');
+  const section = sectionOf(pageOf(study), 'conditions');
+  const items = section.split('<li>').slice(1);
+  const named = items.flatMap((item) => /\(([a-z0-9, -]+)\)\s*<\/li>/.exec(item)![1]!.split(', '));
+  return [...tableRows(section), ...named.map((rule) => [rule, '– not applicable'] as const)];
+}
+
+function tableRows(section: string): readonly (readonly [rule: string, outcome: string])[] {
+  const rows = section.split('<tr>');
   return rows
     .filter((row) => row.includes('scope="row"'))
     .map((row) => {
@@ -26,11 +33,19 @@ const studies: readonly (readonly [string, Study])[] = [
 
 describe.each(studies)('the conditions of %s', (_, study) => {
   it('stand once each, with the outcome that the study has', () => {
-    const inOrder = [
-      ...study.conditions.filter((c) => c.outcome !== 'not applicable'),
-      ...study.conditions.filter((c) => c.outcome === 'not applicable'),
-    ];
-    expect(rowsOf(study)).toEqual(inOrder.map((c) => [c.rule, `${signs[c.outcome]} ${c.outcome}`]));
+    const applies = study.conditions.filter((c) => c.outcome !== 'not applicable');
+    const rest = study.conditions.filter((c) => c.outcome === 'not applicable');
+    const shown = rowsOf(study);
+    const asShown = (c: Study['conditions'][number]) => [c.rule, `${signs[c.outcome]} ${c.outcome}`];
+    expect(shown.slice(0, applies.length)).toEqual(applies.map(asShown));
+    // those of one reason stand together
+    expect(shown.slice(applies.length).sort()).toEqual(rest.map(asShown).sort());
+  });
+
+  it('say why each does not apply', () => {
+    const section = piecesOf(`<body>${sectionOf(pageOf(study), 'conditions')}`).join('\n');
+    const rest = study.conditions.filter((c) => c.outcome === 'not applicable');
+    for (const c of rest) expect(section).toContain(c.because);
   });
 });
 

@@ -2,8 +2,9 @@ import { drivenRods } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
+import { sizeVerdict } from './least-sizes.ts';
 import { onlyFor } from './only-for.ts';
+import { limitsOfRow, rodRow } from './size-row.ts';
 
 /** 5 ft by 1/2 in. */
 const row = rodRow(1.524, 0.0127);

@@ -1,4 +1,4 @@
-import type { SizeRow } from './least-sizes.ts';
+import type { SizeRow } from './size-row.ts';
 
 const copper = ['copper', 'tinned copper', 'hard-drawn copper'];
 

@@ -1,60 +1,11 @@
 import type { Electrode } from '../../site/site.ts';
 import { type Interval, isAtLeast, mul } from '../../units/interval.ts';
-import type { Limit, Verdict } from '../rule.ts';
+import type { Verdict } from '../rule.ts';
 import { routeLength } from './route-length.ts';
-
-/** A figure by the name under which it is typed; `wire` is its section, `area` width times height of a plate. */
-export type Figure =
-  | 'length'
-  | 'diameter'
-  | 'coating'
-  | 'wire'
-  | 'wire diameter'
-  | 'depth'
-  | 'thickness'
-  | 'width'
-  | 'height'
-  | 'area'
-  | 'concrete';
-
-/** Least figures, SI. A row holds for its metals; an electrode meets a clause by any of its rows. */
-export interface SizeRow {
-  readonly metals: readonly string[] | 'any';
-  readonly least: readonly { readonly figure: Figure; readonly limit: number }[];
-}
-
-/** A rod so long and so thick. */
-export function rodRow(lengthM: number, diameterM: number, metals: SizeRow['metals'] = 'any'): SizeRow {
-  return {
-    metals,
-    least: [
-      { figure: 'length', limit: lengthM },
-      { figure: 'diameter', limit: diameterM },
-    ],
-  };
-}
-
-/** The limits of a row as a record names them. */
-export function limitsOfRow({ least }: SizeRow): readonly Limit[] {
-  return least.map(({ figure, limit }) => ({ key: keys[figure], value: limit, sense: 'least' }));
-}
+import { type Figure, figureKeys, type SizeRow } from './size-row.ts';
 
 /** A limit as printed is met by a figure as printed. */
 const printedShare = 1 - 2e-3;
-
-const keys: Readonly<Record<Figure, string>> = {
-  length: 'runLengthM',
-  diameter: 'diameterM',
-  coating: 'coatingM',
-  wire: 'areaM2',
-  'wire diameter': 'diameterM',
-  depth: 'depthM',
-  thickness: 'thicknessM',
-  width: 'widthM',
-  height: 'heightM',
-  area: 'plateAreaM2',
-  concrete: 'concreteM',
-};
 
 interface Asked {
   readonly figure: Figure;
@@ -100,7 +51,7 @@ function tooSmall(at: readonly string[], asked: readonly (readonly Asked[])[]): 
 
 function measuredOf(a: Asked | undefined) {
   if (a === undefined || a.value === null) return {};
-  return { measured: { key: keys[a.figure], value: a.value, limit: a.limit, sense: 'least' } as const };
+  return { measured: { key: figureKeys[a.figure], value: a.value, limit: a.limit, sense: 'least' } as const };
 }
 
 function ask(e: Electrode, figure: Figure, limit: number): Asked {

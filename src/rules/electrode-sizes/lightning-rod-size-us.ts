@@ -2,7 +2,8 @@ import { drivenRods } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
+import { sizeVerdict } from './least-sizes.ts';
+import { limitsOfRow, rodRow } from './size-row.ts';
 
 /** Galvanised steel is not among them. */
 const metals = ['copper', 'tinned copper', 'hard-drawn copper', 'copper-clad steel', 'stainless steel'];

@@ -2,7 +2,8 @@ import { claimsOf } from '../claims.ts';
 import { drivenRods } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
+import { sizeVerdict } from './least-sizes.ts';
+import { limitsOfRow, rodRow } from './size-row.ts';
 
 const metals = ['copper', 'tinned copper', 'hard-drawn copper', 'copper-clad steel'];
 /** 10 ft by 3/4 in, copper or copper-clad. */

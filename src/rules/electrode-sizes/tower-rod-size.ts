@@ -3,7 +3,8 @@ import { drivenRods } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { limitsOfRow, rodRow, sizeVerdict } from './least-sizes.ts';
+import { sizeVerdict } from './least-sizes.ts';
+import { limitsOfRow, rodRow } from './size-row.ts';
 
 /** 5/8 in by 10 ft, all of it in the soil. */
 const row = rodRow(3.048, 0.015875);
