@@ -3,6 +3,8 @@ import type { Problem } from '../site/problem.ts';
 import { readSite } from '../site/read-site.ts';
 import { runStudy, type StudyOptions, type StudyRun } from './run-study.ts';
 
+export type { SiteChange } from '../site/change.ts';
+
 export type Tried = { readonly text: string; readonly run: StudyRun } | { readonly problem: Problem };
 
 /** The study that a site's text would give with changes made to it, and the text with them; else why they cannot be made. */
