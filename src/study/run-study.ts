@@ -13,7 +13,8 @@ import { guysOf } from './guys-of.ts';
 import { lookAtList } from './look-at-list.ts';
 import { partsOf } from './parts-of.ts';
 import { pathsOf } from './paths-of.ts';
-import { arresterRows, conductorRows, jointRows, lineRows, tieRows } from './schedules-of.ts';
+import { pricesOf } from './prices-of.ts';
+import { arresterRows, conductorRows, electrodeRows, jointRows, lineRows, tieRows } from './schedules-of.ts';
 import { speechOf } from './speech-of.ts';
 import { strikeOfFacts } from './strike-study.ts';
 import { type Study, type StudySource, studyFormat } from './study.ts';
@@ -59,6 +60,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     codeSets: () => setsOf(facts, options),
     agreements: () => agreementsOf([...facts.header.agreed, ...(options.beside?.agreed ?? [])], run.staleAgreements),
     buildings: () => head().buildings,
+    places: () => site.places.map((p) => ({ id: p.id, positionM: p.position, where: p.where })),
     parts: () => partsOf(facts),
     guys: () => guysOf(facts.site),
     assumptions: () => assumptionsOf(facts, speech),
@@ -76,6 +78,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     reach: () => facts.bonding.reach,
     reachInStates: () => facts.reachInStates,
     conductors: () => conductorRows(facts),
+    electrodes: () => electrodeRows(facts.site),
     joints: () => jointRows(facts),
     arresters: () => arresterRows(facts),
     earth: () => earthOf(facts, speech),
@@ -84,6 +87,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     conditions: () => run.conditions,
     lookAt: () => lookAtList(run.findings),
     verdict: () => verdictOf(run.findings, setsOf(facts, options), facts.bonding, speech),
+    prices: () => pricesOf(site.prices),
     sources: () => sourcesOf(run, facts),
   });
   return { study, faults: run.faults };

@@ -26,10 +26,12 @@ import type {
   StudySetCounts,
   StudySource,
 } from './study-findings.ts';
+import type { StudyPrices } from './study-prices.ts';
 import type { StudyStrike } from './study-strike.ts';
 
 export type { Bounded } from './study-earth.ts';
 export type * from './study-findings.ts';
+export type * from './study-prices.ts';
 
 export const studyFormat = 1;
 
@@ -157,6 +159,12 @@ export interface Study {
     readonly cornersM: readonly (readonly [number, number, number])[];
     readonly heightM: Interval | null;
   }[];
+  /** Named places that are no parts; left out in older studies. */
+  readonly places?: readonly {
+    readonly id: string;
+    readonly positionM: readonly [number, number, number] | null;
+    readonly where: string | null;
+  }[];
   readonly parts: readonly StudyPart[];
   /** Support by support, in the order of the file. */
   readonly guys: readonly StudyGuy[];
@@ -255,6 +263,17 @@ export interface Study {
     readonly buried: string;
     readonly bendsDeg: number;
   }[];
+  /** What each electrode is made of; left out in older studies. */
+  readonly electrodes?: readonly {
+    readonly id: string;
+    readonly kind: string;
+    /** Rods of a group, radials of a star; 1 for what is one piece; null: nobody counted them. */
+    readonly members: number | null;
+    readonly metal: string | null;
+    readonly wire: string | null;
+    /** Of one piece: as typed, else along its route. */
+    readonly lengthM: Interval | null;
+  }[];
   readonly joints: readonly {
     readonly id: string;
     readonly kind: string | null;
@@ -333,6 +352,8 @@ export interface Study {
     /** The first three things to do, most pressing first. */
     readonly actions: readonly { readonly finding: string; readonly text: string }[];
   };
+  /** What things cost the owner; null or left out: the file has no prices. */
+  readonly prices?: StudyPrices | null;
   /** Documents and formulas that figures and rules rest on, each once. */
   readonly sources: readonly StudySource[];
 }
