@@ -1,0 +1,27 @@
+import type { Study, StudyFinding } from '../../study/study.ts';
+import type { SiteChange } from '../../study/try-change.ts';
+
+/** What a plan asks of a study. */
+export interface Outlook {
+  readonly findings: readonly StudyFinding[];
+  /** Likely resistance to earth of the service's group; null where it cannot be told. */
+  readonly earthOhm: number | null;
+}
+
+/** A site with changes made to its text; or why they cannot be made. */
+export type Tried = (Outlook & { readonly text: string; readonly study: Study }) | { readonly problem: string };
+
+/** Makes changes to the owner's text and works out the study of what it says then. */
+export type TryChanges = (changes: readonly SiteChange[]) => Tried;
+
+/** What a plan asks of a study that is there already; the resistance is worked out when it is read. */
+export function outlookOf(study: Study): Outlook {
+  return {
+    get findings() {
+      return study.findings;
+    },
+    get earthOhm() {
+      return study.earth.resistanceOhm?.value ?? null;
+    },
+  };
+}

@@ -1,0 +1,67 @@
+import type { SiteChange } from '../../study/try-change.ts';
+import { byCodeUnit } from '../../units/by-code-unit.ts';
+import type { Work } from '../work.ts';
+
+/** Works to choose from, each after what it needs, with what goes together and what does not. */
+export interface Pool {
+  readonly works: readonly Work[];
+  /** Of each work: itself and all that must be done before it, in order. */
+  readonly bundles: readonly (readonly number[])[];
+  /** Whether two works change one thing of the file in two ways. */
+  readonly clash: (a: number, b: number) => boolean;
+}
+
+/** Ordered by id; what a work needs stands before it. A need that is not among the works leaves the work out. */
+export function poolOf(works: readonly Work[]): Pool {
+  const ordered = inOrder(works);
+  const numberOf = new Map(ordered.map((w, i) => [w.id, i]));
+  const bundles: (readonly number[])[] = [];
+  for (const [i, work] of ordered.entries()) {
+    const needed = work.needs.flatMap((id) => bundles[numberOf.get(id)!]!);
+    bundles.push([...new Set([...needed, i])].sort((a, b) => a - b));
+  }
+  const said = ordered.map((w) => sayingsOf(w.changes));
+  return { works: ordered, bundles, clash: (a, b) => a !== b && clashes(said[a]!, said[b]!) };
+}
+
+function inOrder(works: readonly Work[]): readonly Work[] {
+  const left = [...works].sort((a, b) => byCodeUnit(a.id, b.id));
+  const done = new Set<string>();
+  const ordered: Work[] = [];
+  for (;;) {
+    const at = left.findIndex((w) => w.needs.every((id) => done.has(id)));
+    if (at < 0) return ordered;
+    const [work] = left.splice(at, 1);
+    done.add(work!.id);
+    ordered.push(work!);
+  }
+}
+
+/** What changes say, by what they say it of. */
+function sayingsOf(changes: readonly SiteChange[]): ReadonlyMap<string, string> {
+  return new Map(
+    changes.map((c) => {
+      const about = JSON.stringify([c.section, c.id, c.is === 'set' ? c.field : null]);
+      const says = c.is === 'set' ? c.value : c.is === 'add' ? c.fields : null;
+      return [about, JSON.stringify([c.is, says])];
+    }),
+  );
+}
+
+/** A field set in a part that the other takes out is no clash here: the edit itself refuses it. */
+function clashes(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>): boolean {
+  return [...a].some(([about, says]) => b.has(about) && b.get(about) !== says);
+}
+
+/** Changes of several works, one after the other; what two of them say alike is done once. */
+export function changesOf(works: readonly Work[]): readonly SiteChange[] {
+  const done = new Map(works.flatMap((w) => w.changes).map((c) => [JSON.stringify(c), c]));
+  return [...done.values()];
+}
+
+/** Whether a set of works holds what each of them needs, and no two that clash. */
+export function isPossible(pool: Pool, set: readonly number[]): boolean {
+  const has = new Set(set);
+  if (!set.every((i) => pool.bundles[i]!.every((needed) => has.has(needed)))) return false;
+  return !set.some((a, k) => set.slice(k + 1).some((b) => pool.clash(a, b)));
+}
