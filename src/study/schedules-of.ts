@@ -1,6 +1,8 @@
 import type { Facts } from '../facts/facts.ts';
 import { partIndex } from '../facts/part-index.ts';
-import type { Stop } from '../site/site.ts';
+import type { Site, Stop } from '../site/site.ts';
+import { byCodeUnit } from '../units/by-code-unit.ts';
+import type { Interval } from '../units/interval.ts';
 import type { Study } from './study.ts';
 
 /** Conductors with what was worked out for each; by id. */
@@ -18,6 +20,32 @@ export function conductorRows(facts: Pick<Facts, 'conductors'>): Study['conducto
     buried: c.inSoil,
     bendsDeg: c.bends.reduce((sum, b) => sum + (b.angleDeg?.high ?? 0), 0),
   }));
+}
+
+/** Electrodes that are there, with what each is made of; by id. */
+export function electrodeRows(site: Site): NonNullable<Study['electrodes']> {
+  return site.electrodes
+    .filter((e) => e.present !== 'no')
+    .map((e) => ({
+      id: e.id,
+      kind: e.kind,
+      members: e.kind === 'rods' || e.kind === 'radial' ? e.members : 1,
+      metal: (e.metal ?? e.wire?.metal)?.name ?? null,
+      wire: e.wire?.text ?? null,
+      lengthM: e.lengthM ?? routeLength(e),
+    }))
+    .sort((a, b) => byCodeUnit(a.id, b.id));
+}
+
+function routeLength({ route, closed }: Site['electrodes'][number]): Interval | null {
+  const points = (route ?? []).map((p) => p.position);
+  const closing = closed === 'yes' && points.length > 2 ? [points[0]!] : [];
+  const all = [...points, ...closing];
+  if (all.length < 2 || all.some((p) => p === null)) return null;
+  const lengthM = all
+    .slice(1)
+    .reduce((sum, p, i) => sum + Math.hypot(...[0, 1, 2].map((k) => p![k]! - all[i]![k]!)), 0);
+  return { low: lengthM, high: lengthM };
 }
 
 export function jointRows(facts: Pick<Facts, 'joints'>): Study['joints'] {
