@@ -79,6 +79,7 @@ export function drawRuns(runs: readonly DrawnRun[]): readonly Svg[] {
 }
 
 export interface RunLabel {
+  readonly id: string;
   readonly rect: Rect;
   readonly text: string;
 }
@@ -97,7 +98,7 @@ export function placeRunLabels(
     const rect = rects.find((r) => !taken.some((t) => overlaps(r, t)));
     if (rect === undefined) return [];
     taken.push(rect);
-    return [{ rect, text: says }];
+    return [{ id: run.id, rect, text: says }];
   });
 }
 

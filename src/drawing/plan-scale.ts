@@ -18,19 +18,24 @@ const ratios = {
 
 const sideMm = 15;
 const endMm = 13;
-const tallestMm = 150;
-const lowestMm = 70;
+const usualTallestMm = 150;
+const usualLowestMm = 70;
 
 /**
- * The largest usual scale at which all points fit on a sheet `widthMm` wide and at most 150 mm high, with room round
- * them for labels. The points are centred; a site larger than the last scale holds gets a scale of its own.
+ * The largest usual scale at which all points fit on a sheet `widthMm` wide and at most 150 mm high (or as high as told),
+ * with room round them for labels. The points are centred; a site larger than the last scale holds gets a scale of its own.
  */
-export function planScale(points: readonly Ground[], widthMm: number, units: 'us' | 'si'): PlanScale {
+export function planScale(
+  points: readonly Ground[],
+  widthMm: number,
+  units: 'us' | 'si',
+  tallestMm = usualTallestMm,
+): PlanScale {
   const east = extent(points.map((p) => p[0]));
   const north = extent(points.map((p) => p[1]));
   const needed = 1000 * Math.max(east.size / (widthMm - 2 * sideMm), north.size / (tallestMm - 2 * endMm));
   const ratio = ratios[units].find((r) => r >= needed) ?? Math.ceil(needed / 1000) * 1000;
-  const heightMm = Math.max(lowestMm, (north.size * 1000) / ratio + 2 * endMm);
+  const heightMm = Math.max(Math.min(usualLowestMm, tallestMm), (north.size * 1000) / ratio + 2 * endMm);
   const toPaper = ([e, n]: Ground): Point => [
     widthMm / 2 + ((e - east.middle) * 1000) / ratio,
     heightMm / 2 - ((n - north.middle) * 1000) / ratio,
