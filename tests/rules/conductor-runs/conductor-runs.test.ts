@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A mast and its lead to a rod, with what is said of the lead. */
 const lead = (
@@ -270,3 +271,12 @@ it('ground-conductor-straight: bends of 180 degrees in all, of leads of masts an
   expect(bends('100 deg', '90 deg', 'unknown')).toEqual(['not met c: crooked']);
   expect(findingsOf(rule, lead('')).outcome).toBe('not applicable');
 });
+
+everyOutcome('two-paths-from-strike-point');
+everyOutcome('no-upward-run');
+everyOutcome('loop-opening');
+everyOutcome('protector-lead-20-ft');
+everyOutcome('ground-conductor-straight');
+everyOutcome('conductor-guarded');
+everyOutcome('ferrous-sleeve-bonded');
+everyOutcome('not-in-downspout');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (kind: string, lead: string, tie = '6 AWG copper', region = 'us') =>
   `site: {name: Telephone, region: ${region}, units: ft, service: panel}

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** IEC 60364-5-54:2011 542.3 (from memory): 6 mm² copper or 50 mm² steel, 16 mm² with lightning protection, 25 mm² in soil. */
 describe('earthing-conductor-size-iec', () => {

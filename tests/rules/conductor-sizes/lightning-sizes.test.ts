@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A rod on the roof, a wire down to its electrode, a tie to another electrode, and what more is typed. */
 const site = (
@@ -182,3 +183,5 @@ it('bar-section-iec: 50 mm² of copper or steel', () => {
   expect(bar('')).toEqual(['cannot tell main: not known']);
   expect(bar(', section: 60 mm2, metal: aluminium')).toEqual(['cannot tell main: metal not listed']);
 });
+
+everyOutcome('down-conductor-size-iec');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A service panel and one wire to what is named; `service` is the size of the service conductors, where it is known. */
 const site = (electrodes: string, to: string, wire: string, service = '', region = 'us') =>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A tower, a panel, a radio and their wires. */
 const site = (
@@ -140,3 +141,5 @@ it('tactical-conductor-size: 6 AWG at a temporary station', () => {
   expect(findingsOf(rule, lead('unknown')).outcome).toBe('not looked at');
   expect(findingsOf(rule, site('c: {from: tower, to: R, wire: 8 AWG copper}')).outcome).toBe('not applicable');
 });
+
+everyOutcome('size-by-length');

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 /** A mast on a bar, the bar on a second one, that one on the rod. */
 function ask(middle: string, region = 'us') {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on these electrodes, tied to the panel of the service. */
 function ask(
@@ -140,3 +141,7 @@ describe('lightning-rods-not-service-electrode: NFPA 70 250.60, one electrode th
     expect(ask(rule, 'E: {kind: rod}')).toEqual([]);
   });
 });
+
+everyOutcome('site-10-ohm');
+everyOutcome('site-3-ohm-wet');
+everyOutcome('loop-50-ohm-trigger');

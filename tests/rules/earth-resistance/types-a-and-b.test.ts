@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on a site that claims a class. */
 function ask(rule: string, electrodes: string, claims: string, soil: string, ties = '') {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on these electrodes round a building of 10 by 10 in the unit of the file. */
 function ask(rule: string, electrodes: string, { region = 'us', units = 'm', more = '' } = {}): readonly string[] {
@@ -124,3 +125,5 @@ describe('ring-soil-contact: IEC 62305-3:2010 5.4.2.2, 80 % of its length in soi
     expect(contact(', in_soil: 10 m, serves: lightning', '')).toEqual(['not met ring: not in soil']);
   });
 });
+
+everyOutcome('ring-not-under-roof-or-paving');

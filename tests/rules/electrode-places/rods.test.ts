@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on these electrodes, each in the short form of the file. */
 function ask(rule: string, electrodes: string, more = '', rest = ''): readonly string[] {
@@ -201,3 +202,7 @@ readings: {r: {kind: fall of potential, electrode: T, resistance: ${ohm} ohm}}
     expect(read('10.1')).toEqual(['not met T: too few']);
   });
 });
+
+everyOutcome('rod-spacing-between-systems');
+everyOutcome('rod-top-protected');
+everyOutcome('below-moisture-and-frost');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on these electrodes, each in the short form of the file. */
 function ask(rule: string, electrodes: string, more = '', rest = ''): readonly string[] {

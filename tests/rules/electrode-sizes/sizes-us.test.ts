@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 const header = (more = '') => `site: {name: Sizes, region: us, units: ft, service: panel${more}}\n`;
 
@@ -220,3 +221,5 @@ describe('water pipes: NFPA 70 250.52(A)(1), 10 ft in the soil; 250.53(D)(2), ne
     expect(ask('water-pipe-supplemented', 'R: {kind: rod}')).toEqual([]);
   });
 });
+
+everyOutcome('water-pipe-supplemented');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 const header =
   'site: {name: Never, region: us, units: ft, service: panel}\nequipment: {panel: {kind: service panel}}\n';
@@ -45,3 +46,6 @@ conductors: {bond: {from: mast@base, to: pool}${more}}
     expect(verdictsOf('pool-shell-never-electrode', `${header}metalwork: {gas: {kind: gas pipe}}\n`)).toEqual([]);
   });
 });
+
+everyOutcome('aluminium-never-electrode');
+everyOutcome('electrode-bare-clean');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
 const site = (kind: string, length: string, bonds: number, more = ', continuous: yes', header = '') => `

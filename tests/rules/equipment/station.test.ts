@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
 const site = (box: string, conductors: string, header = '', region = 'us') => `
@@ -59,3 +60,5 @@ describe('racks-bonded', () => {
     expect(outcomeOf(rule, site('kind: tuner', '', '', 'iec'))).toBe('not applicable');
   });
 });
+
+everyOutcome('equipment-on-station-bar');

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'field-mast-rod';
 const site = (conductors: string, header = 'temporary: yes') => `

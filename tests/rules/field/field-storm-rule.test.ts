@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'field-storm-rule';
 const site = (header: string) => `site: {name: Field, region: us, units: ft, service: none${header}}\n`;
@@ -16,3 +17,5 @@ it('is not asked of a station that stays', () => {
   expect(findingsOf(rule, site('')).outcome).toBe('not applicable');
   expect(findingsOf(rule, site(', temporary: no, storm_plan: no')).outcome).toBe('not applicable');
 });
+
+everyOutcome('field-storm-rule');

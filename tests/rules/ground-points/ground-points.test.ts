@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (conductors: string, bars = '', header = '', region = 'us') => `
 site: {name: Points, region: ${region}, units: ft, service: panel${header}}
@@ -166,3 +167,9 @@ describe('intersystem-bar-present', () => {
     );
   });
 });
+
+everyOutcome('ground-point-allowed');
+everyOutcome('ground-to-intersystem-bar-first');
+everyOutcome('uk-service-pipe-bond');
+everyOutcome('ground-point-no-service');
+everyOutcome('not-on-cover-or-door');

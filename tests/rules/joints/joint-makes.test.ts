@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** One wire from a mast to a rod, with the joint on the rod. */
 const site = (joint: string, rest = {}) => {
@@ -309,3 +310,11 @@ ${readings}`;
     expect(findingsOf(rule, frame('', '')).outcome).toBe('not applicable');
   });
 });
+
+everyOutcome('no-copper-aluminium-contact');
+everyOutcome('clamp-metal-match');
+everyOutcome('electrode-conductor-continuous');
+everyOutcome('clamp-accessible');
+everyOutcome('bond-resistance');
+everyOutcome('test-joint-present');
+everyOutcome('rebar-continuity');

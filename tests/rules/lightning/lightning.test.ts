@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const head = (header: string) => `site: {name: Protected, units: m, service: unknown, ${header}}\n`;
 const claimed = (region: string, lightningClass = 'III') =>
@@ -187,3 +188,6 @@ it('mast-as-strike-termination asks a wall of 3/16 in where the mast is the term
   expect(of('unknown')).toEqual(['cannot tell mast: unknown']);
   expect(of('3 mm', unclaimed)).toEqual([]);
 });
+
+everyOutcome('lead-in-clear-of-lightning-conductor');
+everyOutcome('down-conductor-count');

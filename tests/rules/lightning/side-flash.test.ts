@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (region: string, rail: string, downs = 1, length = '12 m', lightningClass = 'I') => `
 site: {name: Beside, region: ${region}, units: m, service: unknown, claims: lightning protection class ${lightningClass}}

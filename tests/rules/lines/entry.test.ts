@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
 
@@ -77,3 +78,6 @@ it('discharge-unit-away-from-fuel asks where anything may burn', () => {
   const thatched = `${coming('', ', where: outside')}buildings: {cottage: {roof: thatch}}\n`;
   expect(verdictsOf(rule, thatched)).toEqual(['cannot tell tube: nobody said']);
 });
+
+everyOutcome('discharge-unit-away-from-fuel');
+everyOutcome('drip-loop');

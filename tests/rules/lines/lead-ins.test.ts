@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (line: string, rest = '', region = 'us') => `
 site: {name: Lead-ins, region: ${region}, units: ft, service: unknown}
@@ -104,3 +105,7 @@ describe('canada-coax-shield-grounded', () => {
     expect(findingsOf(rule, site('kind: coax, path: [dipole, radio]')).outcome).toBe('not applicable');
   });
 });
+
+everyOutcome('discharge-unit-present');
+everyOutcome('transmit-lead-in-standoff');
+everyOutcome('transmitter-contact-guard');

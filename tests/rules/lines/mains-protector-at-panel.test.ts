@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'mains-protector-at-panel';
 const site = (path: string, unit = 'desk', more = '', service = 'panel') => `
@@ -33,3 +34,5 @@ it('asks nothing of a lamp, of a field station, or where no feed line has a bar'
     .replace('a, entry, radio', 'a, radio');
   expect(outcomeOf(bare)).toBe('not applicable');
 });
+
+everyOutcome('mains-protector-at-panel');

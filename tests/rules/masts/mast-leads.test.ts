@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const head = (region = 'us') => `site: {name: Leads, region: ${region}, units: ft, service: unknown}\n`;
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
@@ -165,3 +166,6 @@ conductors: {c1: {from: panel, to: R1}${bonds}}
     expect(outcomeOf(rule, site(', protective_conductor: no', ''))).toBe('not applicable');
   });
 });
+
+everyOutcome('tower-leg-connections');
+everyOutcome('tower-not-through-concrete-alone');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on a site with a rod that hangs on its panel. */
 function ask(rule: string, rest: string, { region = 'us', more = '', rod = 'length: 2.4 m' } = {}) {
@@ -121,3 +122,7 @@ describe('connection-labelled: BS 7671 514.13; no threshold', () => {
     expect(ask('connection-labelled', '', { region: 'uk' })).toEqual([]);
   });
 });
+
+everyOutcome('resistance-has-provenance');
+everyOutcome('electrode-tested-at-install');
+everyOutcome('photo-before-backfill');

@@ -3,7 +3,8 @@ import { linePeak } from '../../../src/network/line-peak.ts';
 import type { Line } from '../../../src/site/site.ts';
 import { mostPower } from '../../../src/surge/arrester-sizing.ts';
 import { linePeakVolts, linePeakVoltsForward } from '../../../src/surge/line-peak-volts.ts';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'arrester-fits-power';
 const site = (arrester: string, boxes: string, line = 'cable: RG-213, path: [beam, a1, radio]') => `
@@ -110,3 +111,5 @@ test('the peak is that of the formulas of a line, at the power that reaches the 
   expect(linePeak(watt, line, { low: 3, high: 3 }).high).toBeCloseTo(linePeakVolts(400, 75, 3), 9);
   expect(linePeak(watt, line, null).high).toBeGreaterThan(linePeakVoltsForward(400, 75, 1e6));
 });
+
+everyOutcome('arrester-fits-power');

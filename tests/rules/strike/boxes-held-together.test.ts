@@ -3,7 +3,8 @@ import { bondingOf } from '../../../src/bonding/bonding-of.ts';
 import type { Facts } from '../../../src/facts/facts.ts';
 import { boxesHeldTogether } from '../../../src/rules/strike/boxes-held-together.ts';
 import { readSite } from '../../../src/site/read-site.ts';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'boxes-held-together';
 const text = (more: string, soil = 'soil: {type: clay}') => `
@@ -144,3 +145,5 @@ ${bond}`;
     expect(verdictsOf(rule, feeder(bond))).toEqual(['met main sub: held']);
   });
 });
+
+everyOutcome('boxes-held-together');

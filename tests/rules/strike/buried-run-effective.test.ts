@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'buried-run-effective';
 const site = (electrode: string, { soil = '100 ohm m', conductors = '', units = 'm' } = {}) => `
@@ -84,3 +85,5 @@ test('rings and rods are not asked', () => {
   expect(findingsOf(rule, site('kind: buried wire, length: 90 m, closed: yes')).outcome).toBe('not applicable');
   expect(findingsOf(rule, site('kind: rod, length: 40 m')).outcome).toBe('not applicable');
 });
+
+everyOutcome('buried-run-effective');

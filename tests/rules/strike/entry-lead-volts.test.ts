@@ -1,7 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { entryLeadVolts } from '../../../src/rules/strike/entry-lead-volts.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 import { factsWith, strikeSite } from './strike-site.ts';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
 
 const rule = 'entry-lead-volts';
 
@@ -66,3 +67,5 @@ test('not asked without an entry panel, without anything to strike, or of a pane
     .replace(/ {2}c5:.*\n/, '');
   expect(outcome(free)).toBe('not applicable');
 });
+
+everyOutcome('entry-lead-volts');

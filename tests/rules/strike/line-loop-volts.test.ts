@@ -1,7 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { lineLoopVolts } from '../../../src/rules/strike/line-loop-volts.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 import { factsWith, strikeSite } from './strike-site.ts';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
 
 const rule = 'line-loop-volts';
 const line = 'lines: {usb: {kind: usb, path: [radio, main]}}\n';
@@ -61,3 +62,5 @@ describe('a site', () => {
     expect(findingsOf(rule, strikeSite({ more: mains })).outcome).toBe('not applicable');
   });
 });
+
+everyOutcome('line-loop-volts');

@@ -1,5 +1,6 @@
 import { expect, it, test } from 'vitest';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'only-bond-stands-strike';
 const site = (conductors: string) => `
@@ -58,3 +59,5 @@ test('not asked where nothing leads from a support to the soil', () => {
   const apart = site('c1: {from: R1, to: R2, wire: 10 AWG copper, length: 2 m}');
   expect(findingsOf(rule, apart).outcome).toBe('not applicable');
 });
+
+everyOutcome('only-bond-stands-strike');

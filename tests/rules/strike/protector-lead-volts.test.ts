@@ -1,5 +1,6 @@
 import { expect, it, test } from 'vitest';
-import { findingsOf, verdictsOf } from './verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'protector-lead-volts';
 const site = (spd: string, conductors = '') => `
@@ -42,3 +43,5 @@ test('of a wire from a protector that stands alone, by its own inductance; the s
 test('not asked of a protector that nothing bonds: that is another finding', () => {
   expect(findingsOf(rule, site('')).outcome).toBe('not applicable');
 });
+
+everyOutcome('protector-lead-volts');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const head = (region: string, units: string) =>
   `site: {name: Overhead, region: ${region}, units: ${units}, service: unknown}\n`;
@@ -140,3 +141,5 @@ metalwork: {riser: {kind: service mast}}
     expect(findingsOf(rule, bare('metalwork: none\n')).outcome).toBe('not applicable');
   });
 });
+
+everyOutcome('not-on-service-mast');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** IEC 62305-3 clause 8 (2010), from memory: 3 m; fence, warning, or a layer that insulates. It has no figure of the site. */
 describe('step-and-touch-zone', () => {
@@ -43,3 +44,6 @@ conductors: {trench: {from: old, to: R1, buried: 2 ft, known: ${known}}, wall: {
     expect(findingsOf(rule, site('', 'seen')).outcome).toBe('not applicable');
   });
 });
+
+everyOutcome('step-and-touch-zone');
+everyOutcome('earth-rod-clear-of-buried-services');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, verdictsOf } from '../strike/verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (region: string, mast: string, conductors: string, pool = 'bonded: no') => `
 site: {name: Pool, region: ${region}, units: ft, service: unknown}
