@@ -1,0 +1,109 @@
+import { moneyOf } from './burden-of.ts';
+import { byCost, type Choosing, mayBeDone } from './choosing.ts';
+import { coverOf } from './cover.ts';
+import { compareDanger } from './remaining-of.ts';
+import type { SetTrial, Trying } from './trials.ts';
+
+/**
+ * Works for a site with many candidates: a set found by what each clears alone, then tried together; what it leaves is
+ * sought among the others, what it can spare is taken out, and each is exchanged for a cheaper one that does as much.
+ */
+export function* stepByStep(choosing: Choosing): Trying<readonly number[]> {
+  const begun = yield* harmless(coverOf(choosing), choosing);
+  const whole = yield* added(begun, choosing);
+  const spared = yield* freed(whole, choosing);
+  return yield* exchanged(spared, choosing);
+}
+
+/** Without the works that together bring something new, latest first. */
+function* harmless(set: readonly number[], choosing: Choosing): Trying<readonly number[]> {
+  for (let now = set; now.length > 0; now = now.slice(0, -1)) {
+    const trial = yield* choosing.trials.of(now, 'together');
+    if (trial.isHarmless && mayBeDone(choosing, now)) return now;
+    for (const i of now) {
+      const less = now.filter((n) => n !== i);
+      if (mayBeDone(choosing, less) && (yield* choosing.trials.of(less, 'together')).isHarmless) return less;
+    }
+  }
+  return [];
+}
+
+/** Adds works for as long as something of a hazard or defect is left and they take some of it away together. */
+function* added(from: readonly number[], choosing: Choosing): Trying<readonly number[]> {
+  let set = from;
+  for (;;) {
+    const now = yield* choosing.trials.of(set, 'together');
+    if (now.effect === null || now.effect.after.hazards + now.effect.after.defects === 0) return set;
+    const next = yield* oneMore(set, now, choosing);
+    if (next === null) return set;
+    set = next;
+  }
+}
+
+/** The cheapest work that takes something more away; where none does alone, all of them that could. */
+function* oneMore(set: readonly number[], now: SetTrial, choosing: Choosing): Trying<readonly number[] | null> {
+  const { trials, candidates } = choosing;
+  const left = new Set((now.tried?.findings ?? []).filter((f) => f.outcome === 'not met').map((f) => f.id));
+  const answers = (i: number) => trials.pool.works[i]!.answers.some((id) => left.has(id));
+  const others = candidates
+    .filter((i) => !set.includes(i) && answers(i))
+    .map((i) => [...new Set([...set, ...trials.pool.bundles[i]!])].sort((a, b) => a - b))
+    .filter((next) => mayBeDone(choosing, next))
+    .sort(byCost(choosing));
+  const together = others.flat().reduce<readonly number[]>((all, i) => {
+    const next = all.includes(i) ? all : [...all, i].sort((a, b) => a - b);
+    return mayBeDone(choosing, next) ? next : all;
+  }, set);
+  // tried first: where all of them do nothing, none of them need be tried
+  if (others.length === 0 || !(yield* isBetterThan(now, together, choosing))) return null;
+  for (const next of others) if (yield* isBetterThan(now, next, choosing)) return next;
+  return together;
+}
+
+function* isBetterThan(now: SetTrial, set: readonly number[], { trials }: Choosing): Trying<boolean> {
+  const { effect, isHarmless } = yield* trials.of(set, 'together');
+  return isHarmless && effect !== null && compareDanger(effect.after, now.effect!.after) < 0;
+}
+
+/** Takes out what can be spared, dearest first. What alone clears a finding that nothing else of the set clears is kept untried. */
+function* freed(from: readonly number[], choosing: Choosing): Trying<readonly number[]> {
+  let set = from;
+  for (const i of dearestFirst(from, choosing)) {
+    const less = set.filter((n) => n !== i);
+    if (isOnlyOne(i, less, choosing) || !mayBeDone(choosing, less)) continue;
+    if (yield* isAsGood(less, set, choosing)) set = less;
+  }
+  return set;
+}
+
+/** Each work for a cheaper one that clears some of the same alone, where the set then leaves no more. */
+function* exchanged(from: readonly number[], choosing: Choosing): Trying<readonly number[]> {
+  const { candidates, alone } = choosing;
+  const cheaper = byCost(choosing);
+  let set = from;
+  for (const i of dearestFirst(from, choosing)) {
+    const cleared = new Set(alone.get(i)?.cleared ?? []);
+    for (const other of candidates.filter((n) => !set.includes(n))) {
+      if (!(alone.get(other)?.cleared ?? []).some((f) => cleared.has(f))) continue;
+      const next = [...set.filter((n) => n !== i), other].sort((a, b) => a - b);
+      if (!set.includes(i) || cheaper(next, set) >= 0 || !mayBeDone(choosing, next)) continue;
+      if (yield* isAsGood(next, set, choosing)) set = next;
+    }
+  }
+  return set;
+}
+
+function* isAsGood(set: readonly number[], as: readonly number[], { trials }: Choosing): Trying<boolean> {
+  const now = yield* trials.of(as, 'together');
+  const { effect, isHarmless } = yield* trials.of(set, 'together');
+  return isHarmless && effect !== null && (now.effect === null || compareDanger(effect.after, now.effect.after) <= 0);
+}
+
+function isOnlyOne(i: number, others: readonly number[], { alone }: Choosing): boolean {
+  const byOthers = new Set(others.flatMap((n) => alone.get(n)?.cleared ?? []));
+  return (alone.get(i)?.cleared ?? []).some((f) => f.severity !== 'advice' && !byOthers.has(f));
+}
+
+function dearestFirst(set: readonly number[], { costs, totals }: Choosing): readonly number[] {
+  return [...set].sort((a, b) => moneyOf(costs[b]!, totals.by) - moneyOf(costs[a]!, totals.by) || b - a);
+}
