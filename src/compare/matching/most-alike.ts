@@ -1,0 +1,102 @@
+import { type Matches, match } from './matches.ts';
+import type { ThingGraph } from './thing-graph.ts';
+
+interface Candidate {
+  readonly before: number;
+  readonly after: number;
+  readonly score: number;
+  /** Both ids in order: decides between equals, whichever side is called before. */
+  readonly key: string;
+}
+
+/** Closer than this is the same place, and this far away is somewhere near it, in metres: a tape and a sketch. */
+const samePlaceM = 0.05;
+const nearM = 1;
+/** Share of ties in common from which things hang on the same. */
+const sameTies = 0.5;
+
+/**
+ * Matches what was changed as well as renamed: of one section and kind, at the same place or tied to the same things; the
+ * most alike first, and again while a match makes others plain. A conductor keeps both its ends, else it is another one.
+ */
+export function matchMostAlike(before: ThingGraph, after: ThingGraph, matches: Matches): void {
+  for (;;) {
+    const best = candidates(before, after, matches);
+    let found = false;
+    for (const c of best) {
+      if (matches.toAfter.has(c.before) || matches.toBefore.has(c.after)) continue;
+      match(matches, c.before, c.after);
+      found = true;
+    }
+    if (!found) return;
+  }
+}
+
+function candidates(before: ThingGraph, after: ThingGraph, matches: Matches): readonly Candidate[] {
+  const free = after.things.flatMap((_, a) => (matches.toBefore.has(a) ? [] : [a]));
+  const found = before.things.flatMap((one, b) => {
+    if (matches.toAfter.has(b)) return [];
+    return free.flatMap((a) => {
+      const other = after.things[a]!;
+      if (one.section !== other.section || one.kind !== other.kind) return [];
+      const score = likeness(before, b, after, a, matches);
+      return score === null ? [] : [{ before: b, after: a, score, key: JSON.stringify([one.id, other.id].sort()) }];
+    });
+  });
+  return found.sort((x, y) => y.score - x.score || (x.key < y.key ? -1 : 1));
+}
+
+/** How much alike two things are; null: nothing says that they are one. */
+function likeness(before: ThingGraph, b: number, after: ThingGraph, a: number, matches: Matches): number | null {
+  const [one, other] = [before.things[b]!, after.things[a]!];
+  const ties = tiesShared(before, b, after, a, matches);
+  if (one.section === 'conductors')
+    return ends(before, b, after, a, matches) ? 3 + ties + saidAlike(one.says, other.says) : null;
+  const place = placeScore(one.positionM, other.positionM);
+  const hangsAlike = ties >= sameTies;
+  if (place < 2 && !hangsAlike) return null;
+  return place + 2 * ties + saidAlike(one.says, other.says);
+}
+
+function placeScore(one: readonly number[] | null, other: readonly number[] | null): number {
+  if (one === null || other === null) return 0;
+  const apartM = Math.hypot(...one.map((x, i) => x - other[i]!));
+  if (apartM <= samePlaceM) return 2;
+  return apartM <= nearM ? 0.5 : -2;
+}
+
+/** Share of the things tied to either that are tied to both in the same way. */
+function tiesShared(before: ThingGraph, b: number, after: ThingGraph, a: number, { toAfter }: Matches): number {
+  const said = (ties: ThingGraph['ties'][number], name: (to: number) => number | string) =>
+    ties.map(({ role, to }) => `${roleOf(role)} ${name(to)}`);
+  const mine = said(before.ties[b]!, (to) => toAfter.get(to) ?? `gone ${to}`);
+  const theirs = said(after.ties[a]!, (to) => to);
+  const left = [...theirs];
+  let common = 0;
+  for (const tie of mine) {
+    const at = left.indexOf(tie);
+    if (at < 0) continue;
+    left.splice(at, 1);
+    common += 1;
+  }
+  const all = mine.length + theirs.length - common;
+  return all === 0 ? 0 : common / all;
+}
+
+/** A wire read from its other end is the same wire. */
+const roleOf = (role: string) => role.replace(/\b(?:from|to)\b/, 'end');
+
+function ends(before: ThingGraph, b: number, after: ThingGraph, a: number, { toAfter }: Matches): boolean {
+  const endsOf = (graph: ThingGraph, i: number) =>
+    graph.ties[i]!.filter(({ role }) => role === 'from' || role === 'to').map(({ to }) => to);
+  const mine = endsOf(before, b).map((to) => toAfter.get(to) ?? -1);
+  const theirs = endsOf(after, a);
+  return mine.length > 0 && JSON.stringify(mine.sort()) === JSON.stringify(theirs.sort());
+}
+
+/** Share of the fields of either that say the same in both. */
+function saidAlike(one: Readonly<Record<string, string>>, other: Readonly<Record<string, string>>): number {
+  const fields = new Set([...Object.keys(one), ...Object.keys(other)]);
+  if (fields.size === 0) return 0;
+  return [...fields].filter((f) => one[f] === other[f]).length / fields.size;
+}
