@@ -20,6 +20,7 @@ import { strikeOfFacts } from './strike-study.ts';
 import { type Study, type StudySource, studyFormat } from './study.ts';
 import { unknownsOf } from './unknowns-of.ts';
 import { verdictOf } from './verdict-of.ts';
+import { writtenLists } from './written-lists.ts';
 
 export interface StudyOptions {
   /** A state of the file; null: as typed. */
@@ -88,6 +89,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     lookAt: () => lookAtList(run.findings),
     verdict: () => verdictOf(run.findings, setsOf(facts, options), facts.bonding, speech),
     prices: () => pricesOf(site.prices),
+    written: () => writtenLists(site),
     sources: () => sourcesOf(run, facts),
   });
   return { study, faults: run.faults };

@@ -28,6 +28,7 @@ import type {
 } from './study-findings.ts';
 import type { StudyPrices } from './study-prices.ts';
 import type { StudyStrike } from './study-strike.ts';
+import type { StudyWritten } from './written-lists.ts';
 
 export type { Bounded } from './study-earth.ts';
 export type * from './study-findings.ts';
@@ -354,6 +355,8 @@ export interface Study {
   };
   /** What things cost the owner; null or left out: the file has no prices. */
   readonly prices?: StudyPrices | null;
+  /** What works have to know to edit the file; left out in older studies. */
+  readonly written?: StudyWritten;
   /** Documents and formulas that figures and rules rest on, each once. */
   readonly sources: readonly StudySource[];
 }
