@@ -56,7 +56,7 @@ export function reportModel(study: Study, options: ReportOptions = { photos: [] 
   const [lead, ...others] = shown.map((s, i) => ({ ...s.write(page, options), number: String(i + 1) }));
   const site = study.site.name ?? pageWords.page.unnamed;
   return {
-    lang: language(study.site.region),
+    lang: languageOf(study.site.region),
     title: sayIn(page, pageWords.page.title, { site }),
     paper: page.speech.terms === 'us' ? 'letter' : 'A4',
     skip: pageWords.page.skip,
@@ -103,7 +103,8 @@ const sections: readonly SectionWriter[] = [
 
 const languages: Readonly<Record<string, string>> = { us: 'en-US', ca: 'en-CA', uk: 'en-GB', au: 'en-AU' };
 
-function language(region: string): string {
+/** The language of a page, by the region of its site. */
+export function languageOf(region: string): string {
   return languages[region] ?? 'en';
 }
 

@@ -1,0 +1,111 @@
+import type { ComparedHead, Comparison } from '../compare/comparison.ts';
+import { setName } from '../words/code-set-words.ts';
+import { compareReportWords } from '../words/compare-report-words.ts';
+import { pageWords } from '../words/page.ts';
+import { type Block, cell, paragraph, type Row, row, type Section } from './block.ts';
+import type { CompareContext } from './compare-context.ts';
+import { boundedFigure, sayIn } from './page-context.ts';
+
+const words = compareReportWords.change;
+const kinds = ['cleared', 'better', 'new', 'worse', 'unsettled', 'unchanged'] as const;
+
+/** The change in three sentences, and how many findings of each sort. */
+export function changeSection(page: CompareContext): Section {
+  return {
+    id: 'verdict',
+    heading: words.heading,
+    blocks: [...changeSentences(page).map(paragraph), ...otherRegions(page), byChange(page), bySeverity(page)],
+  };
+}
+
+/** Findings, figures, what is left. */
+export function changeSentences(page: CompareContext): readonly string[] {
+  const { comparison, after } = page;
+  if (!comparison.differs) return [words.nothing];
+  const counts = sayIn(after, words.findings, countsOf(comparison));
+  const was = sayIn(after, page.areStates ? words.earthStates : words.earth, {
+    before: whole(page, 'before'),
+    after: whole(page, 'after'),
+    unbonded: sayIn(after, words.unbonded, {
+      before: unbonded(comparison, 'before'),
+      after: unbonded(comparison, 'after'),
+    }),
+  });
+  const { hazards, defects, advices, cannotTell } = comparison.after.counts;
+  const left = {
+    hazards: String(hazards),
+    defects: String(defects),
+    advices: String(advices),
+    cannotTell: String(cannotTell),
+    worse: worseSentence(page),
+  };
+  return [words.findingsLead + counts, was, sayIn(after, words.left, left)];
+}
+
+function worseSentence({ after, comparison }: CompareContext): string {
+  const n = comparison.worseIn;
+  if (n === 0) return words.worseInNone;
+  return n === 1 ? words.worseInOne : sayIn(after, words.worseIn, { n: String(n) });
+}
+
+function countsOf({ findings }: Comparison): Readonly<Record<(typeof kinds)[number], string>> {
+  const count = (kind: (typeof kinds)[number]) => String(findings[kind].filter((c) => c.counts).length);
+  return {
+    cleared: count('cleared'),
+    better: count('better'),
+    new: count('new'),
+    worse: count('worse'),
+    unsettled: count('unsettled'),
+    unchanged: count('unchanged'),
+  };
+}
+
+function whole(page: CompareContext, side: 'before' | 'after'): string {
+  return boundedFigure(page.after, page.comparison.earth.resistanceOhm[side], 'resistance');
+}
+
+/** How many electrodes are known to be outside, and how many of which it cannot be told. */
+export function unbonded({ unbonded: all }: Comparison, side: 'before' | 'after'): string {
+  const sure = all.filter((r) => r.is[side] === 'unbonded').length;
+  const perhaps = all.filter((r) => r.is[side] === 'perhaps').length;
+  return perhaps === 0 ? String(sure) : `${sure} to ${sure + perhaps}`;
+}
+
+function otherRegions({ comparison, after }: CompareContext): readonly Block[] {
+  if (comparison.sameRegion) return [];
+  const sets = (head: ComparedHead) => head.codeSets.map(setName).join(', ') || head.region;
+  return [paragraph(sayIn(after, words.regions, { before: sets(comparison.before), after: sets(comparison.after) }))];
+}
+
+function byChange(page: CompareContext): Block {
+  const counts = countsOf(page.comparison);
+  const section = sayIn(page.after, words.inSection, { section: page.after.sectionNumber('findings') });
+  return {
+    is: 'table',
+    id: 'counts-change',
+    look: 'plain',
+    caption: words.byChange,
+    head: [words.change, words.count, words.list],
+    rows: kinds.map((kind) => row(cell(words.kinds[kind]), cell(counts[kind]), cell(section))),
+  };
+}
+
+function bySeverity({ comparison, sides }: CompareContext): Block {
+  const { before, after } = comparison;
+  const line = (name: string, key: keyof ComparedHead['counts']): Row =>
+    row(cell(name), cell(String(before.counts[key])), cell(String(after.counts[key])));
+  return {
+    is: 'table',
+    id: 'counts-severity',
+    look: 'plain',
+    caption: words.countsCaption,
+    head: [words.severity, sides.before, sides.after],
+    rows: [
+      line(pageWords.verdict.hazard, 'hazards'),
+      line(pageWords.verdict.defect, 'defects'),
+      line(pageWords.verdict.advice, 'advices'),
+      line(pageWords.verdict.cannotTell, 'cannotTell'),
+      line(words.agreed, 'agreed'),
+    ],
+  };
+}
