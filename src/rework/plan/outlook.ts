@@ -11,8 +11,8 @@ export interface Outlook {
 /** A site with changes made to its text; or why they cannot be made. */
 export type Tried = (Outlook & { readonly text: string; readonly study: Study }) | { readonly problem: string };
 
-/** Makes changes to the owner's text and works out the study of what it says then. */
-export type TryChanges = (changes: readonly SiteChange[]) => Tried;
+/** Makes changes to a text and works out the study of what it says then. */
+export type TryChanges = (text: string, changes: readonly SiteChange[]) => Tried;
 
 /** What a plan asks of a study that is there already; the resistance is worked out when it is read. */
 export function outlookOf(study: Study): Outlook {

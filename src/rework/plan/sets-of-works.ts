@@ -53,10 +53,11 @@ function clashes(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>)
   return [...a].some(([about, says]) => b.has(about) && b.get(about) !== says);
 }
 
-/** Changes of several works, one after the other; what two of them say alike is done once. */
-export function changesOf(works: readonly Work[]): readonly SiteChange[] {
-  const done = new Map(works.flatMap((w) => w.changes).map((c) => [JSON.stringify(c), c]));
-  return [...done.values()];
+/** Changes of several works, one after the other; what two of them say alike, or what is done already, is done once. */
+export function changesOf(works: readonly Work[], done: readonly SiteChange[] = []): readonly SiteChange[] {
+  const isDone = new Set(done.map((c) => JSON.stringify(c)));
+  const left = works.flatMap((w) => w.changes).map((c) => [JSON.stringify(c), c] as const);
+  return [...new Map(left.filter(([says]) => !isDone.has(says))).values()];
 }
 
 /** Whether a set of works holds what each of them needs, and no two that clash. */

@@ -50,14 +50,21 @@ function* oneMore(set: readonly number[], now: SetTrial, choosing: Choosing): Tr
     .map((i) => [...new Set([...set, ...trials.pool.bundles[i]!])].sort((a, b) => a - b))
     .filter((next) => mayBeDone(choosing, next))
     .sort(byCost(choosing));
-  const together = others.flat().reduce<readonly number[]>((all, i) => {
-    const next = all.includes(i) ? all : [...all, i].sort((a, b) => a - b);
-    return mayBeDone(choosing, next) ? next : all;
-  }, set);
+  const together = allOf(set, others, choosing);
   // tried first: where all of them do nothing, none of them need be tried
   if (others.length === 0 || !(yield* isBetterThan(now, together, choosing))) return null;
   for (const next of others) if (yield* isBetterThan(now, next, choosing)) return next;
   return together;
+}
+
+/** A set with all others in it that go together, in the order given. */
+function allOf(set: readonly number[], others: readonly (readonly number[])[], choosing: Choosing): readonly number[] {
+  let all = set;
+  for (const other of others) {
+    const next = [...new Set([...all, ...other])].sort((a, b) => a - b);
+    if (mayBeDone(choosing, next)) all = next;
+  }
+  return all;
 }
 
 function* isBetterThan(now: SetTrial, set: readonly number[], { trials }: Choosing): Trying<boolean> {

@@ -1,3 +1,4 @@
+import type { SiteChange } from '../../study/try-change.ts';
 import type { WorkEffect } from '../work.ts';
 import { effectOf, harmOf } from './effect-of.ts';
 import type { Outlook, Tried, TryChanges } from './outlook.ts';
@@ -26,29 +27,67 @@ export interface SetTrial {
   readonly isHarmless: boolean;
 }
 
+/** A site as it is: what works are tried on. */
+export interface Ground {
+  readonly text: string;
+  readonly outlook: Outlook;
+}
+
 export interface Trials {
   readonly pool: Pool;
   readonly before: Outlook;
   /** Numbers of works in any order; each set is worked out once. */
   readonly of: (set: readonly number[], doing: Progress['doing'], count?: Count) => Trying<SetTrial>;
+  /** What was tried already. */
+  readonly known: (set: readonly number[]) => SetTrial | null;
 }
 
 type Count = Pick<Progress, 'done' | 'of'>;
 
 /** Tries sets of works by full recomputation. */
-export function trialsOf(pool: Pool, before: Outlook, tryChanges: TryChanges): Trials {
-  const known = new Map<string, SetTrial>();
+export function trialsOf(pool: Pool, { text, outlook }: Ground, tryChanges: TryChanges): Trials {
+  const known = new Map<string, Known>();
   function* of(set: readonly number[], doing: Progress['doing'], count?: Count): Trying<SetTrial> {
-    const ordered = [...set].sort((a, b) => a - b);
-    const key = ordered.join();
+    const key = keyOf(set);
     const found = known.get(key);
-    if (found !== undefined) return found;
+    if (found !== undefined) return found.trial;
     if (yield { doing, ...(count ?? { done: known.size, of: null }) }) throw new Stopped();
-    const trial = trialOf(before, tryChanges(changesOf(ordered.map((i) => pool.works[i]!))));
-    known.set(key, trial);
+    const from = largestWithin(set, known);
+    const more = set.filter((i) => from === null || !from.set.includes(i)).sort((a, b) => a - b);
+    const trial = trialOf(
+      outlook,
+      tryChanges(
+        from?.trial.tried?.text ?? text,
+        changesOf(
+          more.map((i) => pool.works[i]!),
+          from?.changes,
+        ),
+      ),
+    );
+    known.set(key, { set, trial, changes: changesOf(set.map((i) => pool.works[i]!)) });
     return trial;
   }
-  return { pool, before, of };
+  return { pool, before: outlook, of, known: (set) => known.get(keyOf(set))?.trial ?? null };
+}
+
+function keyOf(set: readonly number[]): string {
+  return [...set].sort((a, b) => a - b).join();
+}
+
+interface Known {
+  readonly set: readonly number[];
+  readonly trial: SetTrial;
+  readonly changes: readonly SiteChange[];
+}
+
+/** What was written already and has most of a set's works in it: the rest is written into its text. */
+function largestWithin(set: readonly number[], known: ReadonlyMap<string, Known>): Known | null {
+  let best: Known | null = null;
+  for (const one of known.values()) {
+    if (one.trial.tried === null || one.set.length <= (best?.set.length ?? 0)) continue;
+    if (one.set.every((i) => set.includes(i))) best = one;
+  }
+  return best;
 }
 
 function trialOf(before: Outlook, tried: Tried): SetTrial {

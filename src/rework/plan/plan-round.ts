@@ -1,0 +1,119 @@
+import type { LeftOut, Step, Work, WorkCost, WorkEffect } from '../work.ts';
+import { type Totals, totalsOf } from './burden-of.ts';
+import { type Choosing, mayBeDone } from './choosing.ts';
+import { harmOf } from './effect-of.ts';
+import { everySet, mostForEverySet } from './every-set.ts';
+import { type Limits, overOf } from './limits.ts';
+import { addFurther, inRank, orderSteps, type Turn } from './order-steps.ts';
+import type { TryChanges } from './outlook.ts';
+import { poolOf } from './sets-of-works.ts';
+import { stepByStep } from './step-by-step.ts';
+import { type Ground, type SetTrial, type Trials, type Trying, trialsOf } from './trials.ts';
+
+/** Works for a site as it stands at one moment; filled as it goes, so that it can be stopped. */
+export interface Round {
+  readonly trials: Trials;
+  readonly costs: readonly WorkCost[];
+  readonly totals: Totals;
+  readonly limits: Limits;
+  readonly alone: Map<number, SetTrial>;
+  readonly turns: Turn[];
+}
+
+export function roundOf(
+  ground: Ground,
+  works: readonly Work[],
+  how: { readonly costOf: (work: Work) => WorkCost; readonly tryChanges: TryChanges; readonly limits: Limits },
+): Round {
+  const pool = poolOf(works);
+  const costs = pool.works.map((w) => how.costOf(w));
+  const { limits } = how;
+  const trials = trialsOf(pool, ground, how.tryChanges);
+  return { trials, costs, totals: totalsOf(costs), limits, alone: new Map(), turns: [] };
+}
+
+/** Tries each work alone, chooses a set of them, and puts it in order. */
+export function* planRound(round: Round): Trying<void> {
+  yield* tryAlone(round);
+  const choosing = choosingOf(round);
+  const chosen = yield* (isFew(round) ? everySet : stepByStep)(choosing);
+  yield* orderSteps(choosing, chosen, round.turns);
+  const further = choosing.candidates.filter((i) => !chosen.includes(i));
+  yield* addFurther(choosing, further, round.turns);
+}
+
+/** Whether every set of the works that may be chosen is gone through. */
+export function isFew(round: Round): boolean {
+  return mayBeChosen(round).length <= mostForEverySet;
+}
+
+function* tryAlone({ trials, alone }: Round): Trying<void> {
+  const { bundles } = trials.pool;
+  for (const [i, bundle] of bundles.entries()) {
+    alone.set(i, yield* trials.of(bundle, 'alone', { done: i, of: bundles.length }));
+  }
+}
+
+/** What can be written and brings nothing bad, and what such works need. */
+function mayBeChosen({ trials, alone }: Round): readonly number[] {
+  const { bundles } = trials.pool;
+  const good = bundles.filter((_, i) => alone.get(i)?.isHarmless === true);
+  return [...new Set(good.flat())].sort((a, b) => a - b);
+}
+
+function choosingOf(round: Round): Choosing {
+  const { trials, costs, totals, limits, alone } = round;
+  const effects = [...alone].flatMap(([i, t]) => (t.effect === null || !t.isHarmless ? [] : [[i, t.effect] as const]));
+  return { trials, candidates: mayBeChosen(round), costs, totals, limits, alone: new Map(effects) };
+}
+
+/** The steps that were found, in order. */
+export function stepsOf({ turns, trials, costs, alone }: Round): readonly Step[] {
+  return turns.map(({ number, inTurn }) => ({
+    work: trials.pool.works[number]!,
+    cost: costs[number]!,
+    alone: alone.get(number)!.effect!,
+    inTurn,
+  }));
+}
+
+/** The one work that does most for its cost by itself, of those that were tried and that need no other; none: none does. */
+export function bestAlone(round: Round): readonly Turn[] {
+  const choosing = choosingOf(round);
+  const single = choosing.candidates.filter(
+    (i) => choosing.alone.has(i) && round.trials.pool.bundles[i]!.length === 1 && mayBeDone(choosing, [i]),
+  );
+  const [best] = inRank(single, choosing);
+  return best === undefined ? [] : [{ number: best, inTurn: choosing.alone.get(best)! }];
+}
+
+/** Works that are no step, and why; `left` holds the ids of what is still wrong at the end. */
+export function leftOutOf(round: Round, works: readonly Work[], left: ReadonlySet<string>): readonly LeftOut[] {
+  const { trials, turns } = round;
+  const done = new Set(turns.map((t) => t.number));
+  const out = trials.pool.works.flatMap((work, i): readonly LeftOut[] => {
+    const trial = round.alone.get(i);
+    if (done.has(i) || trial === undefined) return [];
+    return [{ work, ...reasonOf(round, i, trial, left) }];
+  });
+  const known = new Set(trials.pool.works.map((w) => w.id));
+  const without = works.filter((w) => !known.has(w.id));
+  return [...out, ...without.map((work): LeftOut => ({ work, why: 'cannot be written', because: [] }))];
+}
+
+function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<string>): Omit<LeftOut, 'work'> {
+  if (trial.effect === null) return { why: 'cannot be written', because: [trial.problem!] };
+  const harm = harmOf(trial.effect);
+  if (harm.length > 0) return { why: 'breaks another', because: harm.map((f) => f.id) };
+  if (!doesSomething(trial.effect)) return { why: 'changes nothing', because: [] };
+  const { costs, limits, turns, trials } = round;
+  const all = [...new Set([...turns.map((t) => t.number), ...trials.pool.bundles[i]!])].map((n) => costs[n]!);
+  const over = overOf(all, limits);
+  const wouldHelp = trial.effect.cleared.some((f) => left.has(f.id));
+  if (over !== null && wouldHelp) return { why: over, because: over === 'over budget' ? costs[i]!.unpriced : [] };
+  return { why: 'not needed', because: [] };
+}
+
+function doesSomething({ cleared, before, after }: WorkEffect): boolean {
+  return cleared.length > 0 || before.hazards !== after.hazards || before.defects !== after.defects;
+}

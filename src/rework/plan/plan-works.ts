@@ -1,0 +1,120 @@
+import type { Study } from '../../study/study.ts';
+import type { LeftOut, Step, Work, WorkCost, WorksPlan } from '../work.ts';
+import { type Limits, leftOf } from './limits.ts';
+import { outlookOf, type TryChanges } from './outlook.ts';
+import { bestAlone, isFew, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
+import { wrongOf } from './remaining-of.ts';
+import { Stopped, type Trying } from './trials.ts';
+
+export interface PlanAsk {
+  /** The site as it is: its study and the owner's text. */
+  readonly before: Study;
+  readonly text: string;
+  readonly candidatesOf: (study: Study) => readonly Work[];
+  readonly costOf: (work: Work, study: Study) => WorkCost;
+  readonly tryChanges: TryChanges;
+  readonly limits: Limits;
+}
+
+/** Once more for what only shows when the first works are done, and for works that clashed; then once more. */
+const mostRounds = 3;
+
+interface Done {
+  readonly rounds: Round[];
+  readonly steps: Step[];
+  readonly leftOut: Map<string, LeftOut>;
+  study: Study;
+  text: string;
+  stopped: boolean;
+}
+
+/**
+ * What to do on a site, in order: works from its findings, each tried alone and in its turn by recomputation; the cheapest set
+ * that leaves no hazard and no defect, or the fewest that can be had within the limits; then what takes advice away. Yields
+ * before each trial; stopped there, it returns what it has.
+ */
+export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
+  const done: Done = { rounds: [], steps: [], leftOut: new Map(), study: ask.before, text: ask.text, stopped: false };
+  const tried = new Set<string>();
+  while (done.rounds.length < mostRounds && !done.stopped) {
+    const works = ask.candidatesOf(done.study).filter((w) => !tried.has(sayingOf(w)));
+    for (const work of works) tried.add(sayingOf(work));
+    if (works.length === 0) break;
+    const before = done.steps.length;
+    yield* oneRound(ask, done, works, tried);
+    if (done.steps.length === before) break;
+  }
+  return planOf(ask, done);
+}
+
+function sayingOf({ id, changes }: Work): string {
+  return JSON.stringify([id, changes]);
+}
+
+function* oneRound(ask: PlanAsk, done: Done, works: readonly Work[], tried: Set<string>): Trying<void> {
+  const limits = leftOf(
+    ask.limits,
+    done.steps.map((s) => s.cost),
+  );
+  const ground = { text: done.text, outlook: outlookOf(done.study) };
+  const costOf = (work: Work) => ask.costOf(work, done.study);
+  const round = roundOf(ground, named(works, done.steps), { costOf, tryChanges: ask.tryChanges, limits });
+  done.rounds.push(round);
+  try {
+    yield* planRound(round);
+  } catch (error) {
+    if (!(error instanceof Stopped)) throw error;
+    done.stopped = true;
+    takeBest(round);
+  }
+  const steps = stepsOf(round);
+  if (steps.length > 0) {
+    const last = round.trials.known(round.turns.map((t) => t.number))!.tried!;
+    done.study = last.study;
+    done.text = last.text;
+    done.steps.push(...steps);
+  }
+  const left = new Set(wrongOf(done.study.findings).map((f) => f.id));
+  for (const out of leftOutOf(round, works, left)) {
+    done.leftOut.set(out.work.id, out);
+    // a clash with what was chosen may be gone once that is done
+    if (out.why === 'not needed' && isClash(round, out.work)) tried.delete(sayingOf(out.work));
+  }
+}
+
+/** Stopped before anything was put in order: the one work that is best by itself, of those that were tried. */
+function takeBest(round: Round): void {
+  if (round.turns.length > 0) return;
+  round.turns.push(...bestAlone(round));
+}
+
+function isClash({ trials, turns }: Round, work: Work): boolean {
+  const at = trials.pool.works.indexOf(work);
+  return turns.some((t) => trials.pool.clash(t.number, at));
+}
+
+/** A work of a later round may be called as one that is done already. */
+function named(works: readonly Work[], steps: readonly Step[]): readonly Work[] {
+  const taken = new Set(steps.map((s) => s.work.id));
+  return works.map((work) => {
+    let id = work.id;
+    for (let n = 2; taken.has(id); n++) id = `${work.id}-${n}`;
+    return id === work.id ? work : { ...work, id };
+  });
+}
+
+function planOf({ before, limits }: PlanAsk, { rounds, steps, leftOut, study, text, stopped }: Done): WorksPlan {
+  const isStep = new Set(steps.map((s) => s.work.id));
+  return {
+    format: 1,
+    before,
+    after: study,
+    text,
+    steps,
+    leftOut: [...leftOut.values()].filter((l) => !isStep.has(l.work.id)),
+    searched: rounds.every(isFew) ? 'every set' : 'step by step',
+    weighedBy: rounds[0]?.totals.by ?? 'material',
+    limits,
+    stopped,
+  };
+}
