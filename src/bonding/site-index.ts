@@ -1,4 +1,5 @@
 import type { Part, Site, Support, Where } from '../site/site.ts';
+import { onceFor } from '../units/once-for.ts';
 
 /** Parts of a site by id, with what the graph asks again and again. */
 export interface SiteIndex {
@@ -9,13 +10,7 @@ export interface SiteIndex {
 }
 
 /** Made once for each site, which never changes. */
-const made = new WeakMap<Site, SiteIndex>();
-
-export function siteIndex(site: Site): SiteIndex {
-  const index = made.get(site) ?? indexOf(site);
-  made.set(site, index);
-  return index;
-}
+export const siteIndex: (site: Site) => SiteIndex = onceFor(indexOf);
 
 function indexOf(site: Site): SiteIndex {
   const sections: readonly (readonly Part[])[] = [

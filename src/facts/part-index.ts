@@ -1,5 +1,6 @@
 import { siteIndex, whereOf as whereIn } from '../bonding/site-index.ts';
 import type { Part, Site } from '../site/site.ts';
+import { onceFor } from '../units/once-for.ts';
 
 /** Parts of a site by id, and where each is. */
 export interface PartIndex {
@@ -9,7 +10,8 @@ export interface PartIndex {
   readonly whereOf: (id: string | null) => string | null;
 }
 
-export function partIndex(site: Site): PartIndex {
+/** Made once for each site. */
+export const partIndex: (site: Site) => PartIndex = onceFor((site) => {
   const index = siteIndex(site);
   return {
     get: (id) => index.parts.get(id),
@@ -19,4 +21,4 @@ export function partIndex(site: Site): PartIndex {
     },
     whereOf: (id) => whereIn(index, id),
   };
-}
+});

@@ -1,3 +1,4 @@
+import { siteIndex } from '../bonding/site-index.ts';
 import { readCable } from '../materials/cables.ts';
 import type { Equipment, Line, Site } from '../site/site.ts';
 import { linePeakVolts } from '../surge/line-peak-volts.ts';
@@ -36,7 +37,13 @@ export function lineImpedance(line: Line): Interval {
 
 /** Boxes that a line meets. */
 export function boxesOnLine(line: Line, site: Site): readonly Equipment[] {
-  const stops = new Set(line.path.flatMap((stop) => (stop.is === 'part' ? [stop.at.part] : [])));
+  const stops = new Set(
+    line.path.flatMap((stop) => (stop.is === 'part' && stop.at.part !== null ? [stop.at.part] : [])),
+  );
+  const index = siteIndex(site);
+  const met = [...stops].filter((id) => index.parts.get(id)?.section === 'equipment');
+  // the order of the file, looked for only where there is one
+  if (met.length < 2) return met.map((id) => index.parts.get(id) as Equipment).filter((e) => e.present !== 'no');
   return site.equipment.filter((e) => e.present !== 'no' && stops.has(e.id));
 }
 

@@ -34,5 +34,12 @@ function again(once: Asked, set: Region, facts: Facts, faults: Faults): Asked {
 }
 
 function saysSame(a: Asked, b: Asked): boolean {
-  return a.family === b.family && JSON.stringify(a.verdicts) === JSON.stringify(b.verdicts);
+  return a.family === b.family && (a.verdicts === b.verdicts || isSame(a.verdicts, b.verdicts));
+}
+
+/** Whether two plain values (texts, figures, lists, records) say the same. */
+function isSame(a: unknown, b: unknown): boolean {
+  if (a === null || b === null || typeof a !== 'object' || typeof b !== 'object') return Object.is(a, b);
+  const keys = Object.keys(a) as (keyof object)[];
+  return keys.length === Object.keys(b).length && keys.every((key) => isSame(a[key], b[key]));
 }

@@ -13,7 +13,8 @@ interface Foldable {
  * alone where its cause is, and what was found stands alone where its cause is met or cannot be told.
  */
 export function foldFindings<F extends Foldable>(findings: readonly F[]): readonly F[] {
-  const byId = new Map(findings.map((f) => [f.id, f]));
+  if (findings.every((f) => f.under === null)) return findings;
+  const byId = new Map(findings.flatMap((f) => (f.outcome === 'met' ? [] : [[f.id, f]])));
   return findings.map((f) => {
     if (f.under === null) return f;
     const under = parentOf(f, byId);
@@ -35,6 +36,5 @@ function parentOf<F extends Foldable>(f: F, byId: ReadonlyMap<string, F>): strin
 
 function causes(parent: Foldable, f: Foldable): boolean {
   if (parent.agreed != null && f.agreed == null) return false;
-  if (parent.outcome === 'met') return false;
   return parent.outcome !== 'cannot tell' || f.outcome === 'cannot tell';
 }

@@ -14,16 +14,25 @@ export function orderFindings<F extends Finding>(
 ): readonly F[] {
   const order = new Map<string, number>(rules.map((r, i) => [r.id, i]));
   const first = new Set<string>(rules.filter((r) => r.first).map((r) => r.id));
-  const leads = (f: Finding) => f.outcome !== 'met' && f.agreed === null && first.has(f.rule);
-  // what is no rule of the pack (an owner's own limit) stands behind all that are
-  const place = (f: Finding) => order.get(f.rule) ?? rules.length;
-  return [...findings].sort(
-    (a, b) =>
-      Number(leads(b)) - Number(leads(a)) ||
-      outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome) ||
-      Number(a.agreed !== null) - Number(b.agreed !== null) ||
-      severities.indexOf(a.severity) - severities.indexOf(b.severity) ||
-      place(a) - place(b) ||
-      (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
-  );
+  const alike = new Map<number, F[]>();
+  for (const f of findings) {
+    const leads = f.outcome !== 'met' && f.agreed === null && first.has(f.rule);
+    // what is no rule of the pack (an owner's own limit) stands behind all that are
+    const rank = rankOf(f, leads) * (rules.length + 1) + (order.get(f.rule) ?? rules.length);
+    const others = alike.get(rank);
+    if (others === undefined) alike.set(rank, [f]);
+    else others.push(f);
+  }
+  return [...alike].sort(([a], [b]) => a - b).flatMap(([, same]) => same.sort(byId));
+}
+
+/** Place among all in which a finding can stand before its rule is asked after, 0 for the first. */
+function rankOf(f: Finding, leads: boolean): number {
+  const known = (leads ? 0 : 1) * outcomes.length + outcomes.indexOf(f.outcome);
+  return (known * 2 + (f.agreed === null ? 0 : 1)) * severities.length + severities.indexOf(f.severity);
+}
+
+function byId(a: Finding, b: Finding): number {
+  if (a.id === b.id) return 0;
+  return a.id < b.id ? -1 : 1;
 }

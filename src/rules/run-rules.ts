@@ -2,6 +2,7 @@ import type { Facts } from '../facts/facts.ts';
 import type { SiteChange } from '../site/change.ts';
 import type { Agreement, SiteHeader } from '../site/site.ts';
 import type { OwnerStandard } from '../site/standard/owner-standard.ts';
+import { once } from '../units/once.ts';
 import type { Tool } from '../words/rule-words.ts';
 import type { Speech } from '../words/say.ts';
 import { askSets } from './ask-sets.ts';
@@ -94,7 +95,7 @@ export function runRules(facts: Facts, speech: Speech, beside: Beside = {}): Rul
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
   const found = asked.flatMap((a) => {
     const heading = headingOf(a, header, speech, prefixOf(a));
-    return a.verdicts.flatMap((v) => findingOf(a, v, heading));
+    return a.verdicts.map((v) => findingOf(a, v, heading)).filter((f) => f !== null);
   });
   const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
   const ordered = orderFindings([...withParents(found), ...own.findings], rules);
@@ -133,12 +134,11 @@ function conditionsOf(asked: readonly Asked[], own: OwnRun, header: SiteHeader, 
 
 /** A parent that all sets share has no prefix. */
 function withParents(found: readonly Finding[]): readonly Finding[] {
-  if (found.every((f) => f.under === null)) return found;
-  const ids = new Set(found.map((f) => f.id));
+  const ids = once(() => new Set(found.flatMap((f) => (f.outcome === 'met' ? [] : [f.id]))));
   return found.map((f) => {
-    if (f.under === null || ids.has(f.under)) return f;
+    if (f.under === null || ids().has(f.under)) return f;
     const bare = f.under.replace(/^[a-z]+\//, '');
-    return ids.has(bare) ? { ...f, under: bare } : f;
+    return ids().has(bare) ? { ...f, under: bare } : f;
   });
 }
 

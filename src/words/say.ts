@@ -82,6 +82,16 @@ function sayFigure(figure: number | Interval, dimension: Dimension, { unitsFirst
 
 /** `6 AWG`, `8 in`, `16 mm2`: a figure that stands in the sentence itself. */
 function sayLiteral(text: string, speech: Speech): string {
+  const key = `${speech.unitsFirst} ${text}`;
+  const said = literals.get(key) ?? readLiteral(text, speech);
+  literals.set(key, said);
+  return said;
+}
+
+/** Figures that sentences hold, as they were said before: there are as many as somebody wrote. */
+const literals = new Map<string, string>();
+
+function readLiteral(text: string, speech: Speech): string {
   const gauge = gaugeNumber(/^(\S+) AWG$/.exec(text)?.[1] ?? '');
   if (gauge !== null) return sayFigure(gaugeAreaM2(gauge), 'area', speech);
   for (const dimension of ['length', 'area'] as const) {

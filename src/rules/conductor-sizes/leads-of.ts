@@ -1,10 +1,11 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import type { Line, Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 
 const fromStreet: ReadonlySet<string> = new Set(['telephone', 'cable tv', 'network', 'fibre']);
 
 /** Protectors of telephone, cable and network lines that come in from the street; those of dishes and masts are not. */
-export function communicationsProtectors(site: Site): ReadonlySet<string> {
+export const communicationsProtectors: (site: Site) => ReadonlySet<string> = onceFor((site) => {
   const [ofStreet, ofOthers] = [true, false].map((isOfStreet) => {
     const lines = site.lines.filter((l) => isCommunications(l) === isOfStreet);
     return new Set(lines.flatMap((l) => l.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : []))));
@@ -13,7 +14,7 @@ export function communicationsProtectors(site: Site): ReadonlySet<string> {
     (a) => a.kind === 'telephone protector' || (ofStreet!.has(a.id) && !ofOthers!.has(a.id)),
   );
   return new Set(asked.map((a) => a.id));
-}
+});
 
 function isCommunications({ kind, path }: Line): boolean {
   return fromStreet.has(kind) && path.some((s) => s.is === 'street');

@@ -1,5 +1,6 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import type { Electrode, ElectrodePurpose, Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 
 /** What an electrode serves: as its owner says, else by what lands on it. Empty: nobody can say. */
 export function purposesOf(
@@ -7,9 +8,18 @@ export function purposesOf(
   { site, conductors }: Pick<Facts, 'site' | 'conductors'>,
 ): ReadonlySet<ElectrodePurpose> {
   if (e.serves.length > 0) return new Set(e.serves);
-  const landing = conductors.filter((c) => [...c.ends, ...c.passes].includes(e.id));
+  const landing = landingOn(conductors).get(e.id) ?? [];
   return new Set(landing.flatMap((c) => purposeBy(c, site) ?? []));
 }
+
+/** Conductors by each part that they land on or pass, in their order. */
+const landingOn = onceFor((conductors: readonly ConductorFacts[]) => {
+  const landing = new Map<string | null, ConductorFacts[]>();
+  for (const c of conductors) {
+    for (const id of new Set([...c.ends, ...c.passes])) landing.set(id, [...(landing.get(id) ?? []), c]);
+  }
+  return landing;
+});
 
 function purposeBy(c: ConductorFacts, site: Site): ElectrodePurpose | null {
   const meets = (parts: readonly { readonly id: string }[]) =>

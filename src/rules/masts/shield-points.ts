@@ -1,4 +1,5 @@
 import type { MastFacts } from '../../facts/facts.ts';
+import { type PartIndex, partIndex } from '../../facts/part-index.ts';
 import type { Line, PointRef, Site } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { exact } from '../../units/interval.ts';
@@ -20,14 +21,17 @@ const shielded: readonly string[] = ['coax', 'cable tv'];
 /** Each line from an antenna on a metal mast, by the order of the lines. */
 export function linesOnMasts(site: Site, masts: readonly MastFacts[]): readonly LineOnMast[] {
   const metal = masts.filter((m) => m.metal === 'yes' && !noMast.includes(m.part.kind));
+  const mastOf = new Map(metal.map((m) => [m.id, m]));
+  const parts = partIndex(site);
   const lines = site.lines.filter((l) => l.present !== 'no' && shielded.includes(l.kind));
   const found = lines.flatMap((line): readonly LineOnMast[] => {
-    const stops = line.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : []));
-    const on = site.antennas.find((a) => stops.includes(a.id))?.on ?? null;
-    const mast = metal.find((m) => m.id === on?.part);
+    const stops = line.path.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : []));
+    const antenna = stops.find((id) => parts.get(id)?.section === 'antennas');
+    const on = antenna === undefined ? null : (parts.get(antenna)?.on ?? null);
+    const mast = mastOf.get(on?.part ?? '');
     if (mast === undefined || on === null) return [];
     const isOpen = line.path.some((s) => s.is === 'unknown');
-    return [{ line, mast, antennaM: heightOf(on, mast), bondsM: bondsOn(line, mast, site), isOpen }];
+    return [{ line, mast, antennaM: heightOf(on, mast), bondsM: bondsOn(line, mast, parts), isOpen }];
   });
   // a site whose paths say nothing of any mast is one where nobody looked up
   const isAnySaid = found.some((f) => f.bondsM.length > 0 || f.line.path.some((s) => isOnMast(s, f.mast.id)));
@@ -39,12 +43,16 @@ function isOnMast(stop: Line['path'][number], mast: string): boolean {
 }
 
 /** Bonds of the path at this mast, and bars and arresters that hang on it. */
-function bondsOn(line: Line, mast: MastFacts, site: Site): readonly (Interval | null)[] {
-  const mounted = [...site.bars, ...site.arresters];
+function bondsOn(line: Line, mast: MastFacts, parts: PartIndex): readonly (Interval | null)[] {
+  const mounted = (id: string | null) => {
+    const part = id === null ? undefined : parts.get(id);
+    return part?.section === 'bars' || part?.section === 'arresters' ? part : undefined;
+  };
   return line.path.flatMap((s) => {
     if (s.is === 'bond' && s.at.part === mast.id) return [heightOf(s.at, mast)];
-    const part = s.is === 'part' ? mounted.find((p) => p.id === s.at.part && p.present !== 'no') : undefined;
-    const carrier = part?.on?.part === mast.id ? part.on : mounted.find((p) => p.id === part?.on?.part)?.on;
+    const met = s.is === 'part' ? mounted(s.at.part) : undefined;
+    const part = met?.present === 'no' ? undefined : met;
+    const carrier = part?.on?.part === mast.id ? part.on : mounted(part?.on?.part ?? null)?.on;
     return carrier?.part === mast.id ? [heightOf(carrier, mast)] : [];
   });
 }

@@ -5,6 +5,7 @@ import { type Speech, say } from '../../words/say.ts';
 import type { Asked } from '../asked.ts';
 import { conditionOf } from '../condition-of.ts';
 import { findingOf, headingOf } from '../finding-of.ts';
+import { MetFinding } from '../met-finding.ts';
 import type { Measured, Verdict } from '../rule.ts';
 import { ownKey } from '../rule-sentence.ts';
 import type { Finding } from '../run-rules.ts';
@@ -36,12 +37,16 @@ function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }
   const again: Asked = { ...asked, codeSet: 'own', family: 'practice', verdicts };
   const heading = headingOf(again, { ...header, agreed }, speech, 'own/');
   const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech), severity };
+  const alone = { under: null, untied: [], change: null };
   const findings = verdicts
-    .flatMap((v) => findingOf(again, v, heading))
-    .map(
-      (f): Finding => ({ ...f, ...owned, under: null, untied: [], change: null, title: titleOf(f, standard, speech) }),
-    );
+    .map((v) => findingOf(again, v, heading))
+    .filter((f) => f !== null)
+    .map((f): Finding => ({ ...allOf(f), ...owned, ...alone, title: titleOf(f, standard, speech) }));
   return { findings, conditions: [{ ...conditionOf(again, header, speech), ...owned }] };
+}
+
+function allOf(f: Finding): Finding {
+  return f instanceof MetFinding ? f.toJSON() : f;
 }
 
 function titleOf({ outcome, title }: Finding, { name }: OwnerStandard, speech: Speech): string {
