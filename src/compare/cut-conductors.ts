@@ -4,7 +4,7 @@ import type { Interval } from '../units/interval.ts';
 import { idsIn } from './matching/named-things.ts';
 import type { Names } from './matching/names.ts';
 
-type Conductor = Study['conductors'][number];
+export type Conductor = Study['conductors'][number];
 
 export interface CutConductor {
   readonly whole: string;
@@ -19,21 +19,28 @@ const mostPieces = 6;
 /** Lengths are measured anew when a wire is cut: a tenth either way. */
 const lengthShare = 0.1;
 
+/** What a conductor may have become: the one that is matched with it, and those that are matched with none. */
+export interface Pieces {
+  readonly own: Conductor | null;
+  readonly free: readonly Conductor[];
+}
+
 /**
- * Conductors of one side that stand as several in a row on the other: same wire, same ends, and as long together. `isFree`
- * says which of either side may be meant (those that are matched as they are may not). `names` reads the side of `wholes`.
+ * Conductors of one side that stand as several in a row on the other: same wire, same ends, and as long together. The one
+ * that kept the name has to be among them. `names` reads the side of `wholes`.
  */
 export function cutConductors(
   wholes: readonly Conductor[],
-  pieces: readonly Conductor[],
+  piecesOf: (whole: Conductor) => Pieces,
   names: Pick<Names, 'toAfter'>,
 ): readonly CutConductor[] {
   const used = new Set<string>();
   return [...wholes]
     .sort((x, y) => byCodeUnit(x.id, y.id))
     .flatMap((whole) => {
-      const free = pieces.filter((p) => !used.has(p.id) && isSameWire(whole, p));
-      const row = rowBetween(names.toAfter(whole.from), names.toAfter(whole.to), free);
+      const { own, free } = piecesOf(whole);
+      const asked = [...(own === null ? [] : [own]), ...free].filter((p) => !used.has(p.id) && isSameWire(whole, p));
+      const row = rowBetween(names.toAfter(whole.from), names.toAfter(whole.to), asked, own);
       if (row === null || !isAsLong(whole, row)) return [];
       for (const p of row) used.add(p.id);
       return [{ whole: whole.id, pieces: row.map((p) => p.id), joints: endJoints(whole, row, names) }];
@@ -49,11 +56,16 @@ interface Row {
 }
 
 /** The shortest row of two or more conductors from one point to the other. */
-function rowBetween(from: string, to: string, free: readonly Conductor[]): readonly Conductor[] | null {
+function rowBetween(
+  from: string,
+  to: string,
+  free: readonly Conductor[],
+  own: Conductor | null,
+): readonly Conductor[] | null {
   let rows: readonly Row[] = [{ at: from, last: null, row: [] }];
   for (let count = 0; count < mostPieces && rows.length > 0; count += 1) {
     rows = rows.flatMap((r) => goOn(r, free));
-    const done = rows.find(({ at, row }) => at === to && row.length > 1);
+    const done = rows.find(({ at, row }) => at === to && row.length > 1 && (own === null || row.includes(own)));
     if (done !== undefined) return done.row;
   }
   return null;

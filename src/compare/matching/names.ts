@@ -1,5 +1,4 @@
-import type { MatchedThings } from './match-things.ts';
-import { idPattern } from './named-things.ts';
+import { idPattern, type NamedThing } from './named-things.ts';
 
 /** Reads ids and points of before as after calls them. */
 export interface Names {
@@ -14,8 +13,15 @@ export interface Names {
 /** Longer texts are cut in a study. */
 const cutAt = 400;
 
+/** What is known by which name on each side, and which is which. */
+interface Known {
+  readonly pairs: readonly { readonly before: string; readonly after: string }[];
+  readonly before: ReadonlyMap<string, NamedThing>;
+  readonly after: ReadonlyMap<string, NamedThing>;
+}
+
 /** `points`: what stands for a point that is called otherwise, such as the end of a wire that was cut. */
-export function namesOf(things: MatchedThings, points: ReadonlyMap<string, string> = new Map()): Names {
+export function namesOf(things: Known, points: ReadonlyMap<string, string> = new Map()): Names {
   const renamed = new Map(things.pairs.map((p) => [p.before, p.after]));
   const word = (id: string): string => renamed.get(id) ?? (things.before.has(id) ? `${id}\u0000` : id);
   const toAfter = (text: string) =>
