@@ -18,7 +18,7 @@ const namesMm = 24;
 const plot: Rect = { x: 12, y: 13, width: widthMm - 12 - namesMm, height: 52 };
 const size = 2.7;
 /** Curves that lie on one another are drawn so far apart, mm. */
-const besideMm = 0.45;
+const besideMm = 0.25;
 
 const kinds = ['hazards', 'defects', 'advices'] as const;
 

@@ -8,7 +8,7 @@ export type MaterialKind = 'conductor' | 'rod' | 'joint' | 'protector' | 'other'
 export function materialKind({ name, unit }: Pick<Material, 'name' | 'unit'>): MaterialKind {
   if (unit === 'm') return wireNamed(name) === null ? 'other' : 'conductor';
   if (isJoint(name)) return 'joint';
-  if (/\brods?\b/i.test(name)) return 'rod';
+  if (/\brods?\b(?! (?:coupl|cap|stud|tip|head))/i.test(name)) return 'rod';
   return /\b(?:tube|protector|arrester|stub|dc-blocked|mov|gap|surge)\b/i.test(name) ? 'protector' : 'other';
 }
 
