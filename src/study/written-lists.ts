@@ -3,6 +3,8 @@ import type { Conductor, JointUse, Line, Site, State, StatedOhm, Stop } from '..
 import { byCodeUnit } from '../units/by-code-unit.ts';
 import type { Interval } from '../units/interval.ts';
 
+export type { ChangeValue } from '../site/change.ts';
+
 /** Lists of the file as a change writes them again, and every name that is taken: what a new part may not be called. */
 export interface StudyWritten {
   /** Ids of parts, buildings, places, states, readings, plugs and guys. */

@@ -1,0 +1,32 @@
+import { type Group, ownerOf, type Scene } from './scene.ts';
+
+/** Groups that a bond to the main one makes sense of. */
+export function apartGroups({ study, main }: Scene): readonly Group[] {
+  if (main === null) return [];
+  return study.bonding.groups.filter((g) => g.id !== main.id && g.hasService !== true);
+}
+
+/** With electrodes of its own it is a group that is bonded; without, metal that is tied. */
+export function bondKind(scene: Scene, group: Group): 'bond' | 'tie-metalwork' {
+  return ownElectrodes(scene, group).length > 0 ? 'bond' : 'tie-metalwork';
+}
+
+/** What a group is called by in a work: an electrode, else a bar, else the first of its parts. */
+export function bondSubject(scene: Scene, group: Group): string {
+  const bar = group.parts.find((p) => scene.part(p)?.section === 'bars');
+  return ownElectrodes(scene, group)[0] ?? bar ?? group.id;
+}
+
+export function ownElectrodes(scene: Scene, group: Group): readonly string[] {
+  return group.electrodes.filter((e) => {
+    const part = scene.part(ownerOf(e));
+    return part !== undefined && part.owner !== 'utility' && part.present !== 'no';
+  });
+}
+
+/** Id of the work that ties a part to the main group; null where it is tied already, or there is nothing to tie it to. */
+export function bondIdFor(scene: Scene, part: string): string | null {
+  const group = scene.groupOf(part);
+  if (group === null || scene.main === null || group.id === scene.main.id) return null;
+  return `${bondKind(scene, group)}:${bondSubject(scene, group)}`;
+}

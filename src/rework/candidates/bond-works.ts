@@ -1,0 +1,95 @@
+import type { StudyFinding } from '../../study/study.ts';
+import type { Work } from '../work.ts';
+import { apartGroups, bondKind, bondSubject } from './apart-groups.ts';
+import { landingsFor, landingsOf } from './landings.ts';
+import { type Duty, layConductor } from './lay-conductor.ts';
+import { newWork } from './new-work.ts';
+import { type Group, ownerOf, type Scene } from './scene.ts';
+import { type Pair, shortestPair } from './shortest-pair.ts';
+
+/** What is wrong while a group, or a part alone, stands apart from the service. */
+const apartRules: readonly string[] = [
+  'all-electrodes-one-system',
+  'antenna-rod-is-not-a-substitute',
+  'iec-antenna-electrode-to-main-bar',
+  'uk-multiple-earth-rf-rod-bond',
+  'panel-tied-to-service',
+  'screens-not-sole-bond',
+  'outlet-ground-not-lightning-ground',
+  'mast-grounded',
+  'iec-mast-earthed',
+  'metalwork-bonded',
+  'no-orphan-equipment',
+  'arrester-bonded',
+  'pool-fixed-metal-bonded',
+  'pool-zone-bonding-iec',
+  'uk-service-pipe-bond',
+  'racks-bonded',
+  'boxes-held-together',
+];
+
+/** Two things that one person can touch. */
+const pairRule = 'shelters-within-reach-bonded';
+
+/** Each group that stands apart and has something wrong with it for that: tied to the service's by the shortest way. */
+export function bondWorks(scene: Scene): readonly Work[] {
+  const wrong = scene.findings(...apartRules);
+  const pairs = scene.findings(pairRule);
+  return apartGroups(scene).flatMap((group) => {
+    const answers = [
+      ...wrong.filter((f) => f.at.some((at) => isIn(scene, group, at))),
+      ...pairs.filter(
+        (f) => f.at.some((at) => isIn(scene, group, at)) && f.at.some((at) => isIn(scene, scene.main!, at)),
+      ),
+    ];
+    return answers.length === 0 ? [] : bondOf(scene, group, answers);
+  });
+}
+
+function isIn(scene: Scene, group: Group, at: string): boolean {
+  return scene.groupOf(at)?.id === group.id || group.electrodes.includes(at);
+}
+
+function bondOf(scene: Scene, group: Group, answers: readonly StudyFinding[]): readonly Work[] {
+  const pair = shortestPair(scene, landingsOf(scene, group), landingsFor(scene, group, scene.main!));
+  if (pair === null) return [];
+  const subject = bondSubject(scene, group);
+  return [tieOf(scene, { kind: bondKind(scene, group), subject, pair, answers })];
+}
+
+interface Tie {
+  readonly kind: Work['kind'];
+  readonly subject: string;
+  readonly pair: Pair;
+  readonly answers: readonly StudyFinding[];
+}
+
+/** A work that is one conductor. */
+export function tieOf(scene: Scene, { kind, subject, pair, answers }: Tie): Work {
+  const { from, to } = pair;
+  const prefix = kind === 'bond' ? 'bond' : 'tie';
+  const laid = layConductor(scene, { id: scene.newId(`${prefix}-${subject}`), ...pair, duty: dutyOf(scene, pair) });
+  return newWork({
+    kind,
+    subject,
+    at: [from, to].map(ownerOf),
+    answers: answers.map((f) => f.id),
+    laid: [laid],
+    values: { from, to, wire: laid.wire, lengthM: laid.run.lengthM, depthM: laid.run.depthM },
+  });
+}
+
+/** From a metre or two on what joins things that stand in soil lies in soil. */
+const shortM = 2;
+
+function dutyOf(scene: Scene, { from, to, way }: Pair): Duty {
+  const ends = [from, to].map((p) => scene.part(ownerOf(p)));
+  if (ends.some((p) => p?.section === 'equipment' || p?.where === undefined)) {
+    const outside = ends.some((p) => p?.section === 'electrodes' || p?.section === 'supports');
+    return outside ? 'lead' : 'indoors';
+  }
+  const isLow = ends.every(
+    (p) => p?.section === 'electrodes' || p?.section === 'supports' || p?.section === 'metalwork',
+  );
+  return isLow && (way === null || way.lengthM > shortM) ? 'in soil' : 'lead';
+}

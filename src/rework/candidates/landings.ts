@@ -1,0 +1,54 @@
+import type { StudyPart } from '../../study/study.ts';
+import { ownElectrodes } from './apart-groups.ts';
+import { type Group, ownerOf, type Scene } from './scene.ts';
+
+/** Points of a group that a bond may land on: electrodes, bars and masts; where it has none, whatever metal it is. */
+export function landingsOf(scene: Scene, group: Group): readonly string[] {
+  const good = [...ownElectrodes(scene, group), ...idsIn(scene, group, 'bars'), ...masts(scene, group)];
+  return good.length > 0 ? good : idsIn(scene, group, 'equipment', 'metalwork', 'antennas', 'arresters');
+}
+
+/** Points of the main group for one that is to be tied to it: a box to a bar in the room, a pipe to the service, a fence to what is near. */
+export function landingsFor(scene: Scene, group: Group, main: Group): readonly string[] {
+  const { service } = scene.study.site;
+  const panel = main.parts.includes(service) ? [service] : [];
+  const bars = idsIn(scene, main, 'bars').filter((id) => id !== service);
+  const electrodes = ownElectrodes(scene, main);
+  const parts = group.parts.map((id) => scene.part(id)).filter((p) => p !== undefined);
+  if (parts.every(isBox)) return firstOf(barsFor(scene, parts, bars), panel, electrodes);
+  if (parts.every((p) => p.section === 'metalwork' && /pipe/.test(p.kind))) return firstOf(panel, bars, electrodes);
+  const all = [...electrodes, ...bars, ...(electrodes.length > 0 ? [] : panel), ...masts(scene, main)];
+  return all.length > 0 ? all : idsIn(scene, main, 'equipment', 'metalwork');
+}
+
+function isBox(part: StudyPart): boolean {
+  return part.section === 'equipment' || part.section === 'arresters';
+}
+
+/** Bars where the box is; else those of the station, else any. */
+function barsFor(scene: Scene, boxes: readonly StudyPart[], bars: readonly string[]): readonly string[] {
+  const wheres = boxes.map((b) => b.where);
+  const kindOf = (id: string) => scene.part(id)?.kind;
+  return firstOf(
+    bars.filter((id) => wheres.includes(scene.part(id)?.where ?? null) && kindOf(id) === 'station ground bar'),
+    bars.filter((id) => kindOf(id) === 'station ground bar'),
+    bars.filter((id) => kindOf(id) === 'entry panel'),
+    bars,
+  );
+}
+
+function firstOf(...lists: readonly (readonly string[])[]): readonly string[] {
+  return lists.find((l) => l.length > 0) ?? [];
+}
+
+/** Parts of a group in these sections, those that are not there left out. */
+function idsIn(scene: Scene, group: Group, ...sections: readonly string[]): readonly string[] {
+  return group.parts.filter((id) => {
+    const part = scene.part(id);
+    return part !== undefined && sections.includes(part.section) && part.present !== 'no' && ownerOf(id) === id;
+  });
+}
+
+function masts(scene: Scene, group: Group): readonly string[] {
+  return idsIn(scene, group, 'supports').map((id) => `${id}@base`);
+}

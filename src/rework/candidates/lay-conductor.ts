@@ -1,0 +1,76 @@
+import type { SiteChange } from '../../study/try-change.ts';
+import type { ChangeValue } from '../../study/written-lists.ts';
+import type { Interval } from '../../units/interval.ts';
+import type { Material, WorkRun } from '../work.ts';
+import { plannedLength, typedPlace } from './owner-units.ts';
+import { ownerOf, type Scene } from './scene.ts';
+import { usualJoint } from './usual-joint.ts';
+import { type Duty, usualWire } from './usual-wire.ts';
+import { type WayToLay, wayToLay } from './way-to-lay.ts';
+
+export type { Duty } from './usual-wire.ts';
+
+/** Metal to lay between two points, as it is typed, bought and told. */
+export interface Laid {
+  readonly change: SiteChange;
+  readonly materials: readonly Material[];
+  readonly run: WorkRun;
+  readonly wire: string;
+}
+
+export interface ToLay {
+  /** A name that is free. */
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly duty: Duty;
+  readonly wire?: string;
+  /** Where its way is known already. */
+  readonly way?: WayToLay | null;
+}
+
+/** Depth of a bonding wire that joins electrodes: below a spade's first cut. Ours; local frost and ploughs may ask for more. */
+const depth = { ft: { text: '18 in', m: 0.4572 }, m: { text: '0.5 m', m: 0.5 } } as const;
+
+/** For both ends: up a wall, down to a rod's top, round a corner that no plan shows; ours. */
+const slackM = 0.6;
+
+export function layConductor(scene: Scene, { id, from, to, duty, wire = usualWire(scene, duty), way }: ToLay): Laid {
+  const { units } = scene.study.site;
+  const found = way === undefined ? wayToLay(scene, from, to) : way;
+  const length = found === null ? null : plannedLength(found.lengthM + slackM, units);
+  const ends = [from, to].map((point) => usualJoint(scene.part(ownerOf(point))));
+  const fields: Record<string, ChangeValue> = {
+    from,
+    to,
+    wire,
+    length: length?.text ?? 'unknown',
+    ...routeField(found, scene),
+    ...placeFields(scene, from, to, duty),
+    joints: ends.map((e) => e.typed),
+    known: 'planned',
+  };
+  const lengthM: Interval | null = length === null ? null : { low: length.lengthM, high: length.lengthM };
+  return {
+    change: { is: 'add', section: 'conductors', id, fields },
+    materials: [
+      { name: wire, unit: 'm', count: lengthM ?? { low: 0, high: Infinity } },
+      ...ends.map((e): Material => ({ name: e.material, unit: 'each', count: { low: 1, high: 1 } })),
+    ],
+    run: { part: id, routeM: found?.routeM ?? [], lengthM, depthM: duty === 'in soil' ? depth[units].m : null },
+    wire,
+  };
+}
+
+/** Corners between the ends; the ends are where the parts are. */
+function routeField(way: WayToLay | null, scene: Scene): Readonly<Record<string, ChangeValue>> {
+  const corners = (way?.routeM ?? []).slice(1, -1);
+  return corners.length === 0 ? {} : { route: corners.map((c) => typedPlace(c, scene.study.site.units)) };
+}
+
+function placeFields(scene: Scene, from: string, to: string, duty: Duty): Readonly<Record<string, ChangeValue>> {
+  if (duty === 'in soil') return { buried: depth[scene.study.site.units].text, where: 'outside' };
+  const wheres = [from, to].map((point) => scene.part(ownerOf(point))?.where ?? null);
+  const where = duty === 'lead' ? 'outside' : (wheres.find((w) => w !== null && w !== 'outside') ?? null);
+  return { ...(where === null ? {} : { where }), buried: 'no' };
+}

@@ -1,0 +1,50 @@
+import type { SiteChange } from '../../study/try-change.ts';
+import { byCodeUnit } from '../../units/by-code-unit.ts';
+import { add } from '../../units/interval.ts';
+import type { Material, Work, WorkKind, WorkRun } from '../work.ts';
+import type { Laid } from './lay-conductor.ts';
+
+export interface NewWork {
+  readonly kind: WorkKind;
+  readonly subject: string;
+  readonly at: readonly string[];
+  readonly answers: readonly string[];
+  readonly changes?: readonly SiteChange[];
+  readonly laid?: readonly Laid[];
+  readonly needs?: readonly string[];
+  readonly materials?: readonly Material[];
+  readonly runs?: readonly WorkRun[];
+  readonly values?: Readonly<Record<string, unknown>>;
+  /** Key of its sentences in the words room; left out: its kind. */
+  readonly words?: string;
+}
+
+/** A work from its pieces: materials of one name are one line. */
+export function newWork(w: NewWork): Work {
+  const laid = w.laid ?? [];
+  return {
+    id: `${w.kind}:${w.subject}`,
+    kind: w.kind,
+    at: w.at,
+    answers: [...new Set(w.answers)].sort(byCodeUnit),
+    changes: [...(w.changes ?? []), ...laid.map((l) => l.change)],
+    needs: w.needs ?? [],
+    materials: together([...(w.materials ?? []), ...laid.flatMap((l) => l.materials)]),
+    runs: [...(w.runs ?? []), ...laid.map((l) => l.run)],
+    values: { words: w.words ?? w.kind, ...w.values },
+  };
+}
+
+function together(materials: readonly Material[]): readonly Material[] {
+  const byName = new Map<string, Material>();
+  for (const m of materials) {
+    const key = `${m.unit} ${m.name}`;
+    const before = byName.get(key);
+    byName.set(key, before === undefined ? m : { ...m, count: add(before.count, m.count) });
+  }
+  return [...byName.values()];
+}
+
+export function each(name: string, count = 1): Material {
+  return { name, unit: 'each', count: { low: count, high: count } };
+}

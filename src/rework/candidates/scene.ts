@@ -1,0 +1,61 @@
+import type { Study, StudyFinding, StudyPart } from '../../study/study.ts';
+import { byCodeUnit } from '../../units/by-code-unit.ts';
+
+export type Group = Study['bonding']['groups'][number];
+
+/** A study as works are looked for in it: its parts by id, its groups, what is wrong, and names that are free. */
+export interface Scene {
+  readonly study: Study;
+  /** Not met and not agreed to, in the order of the study; folded ones too. */
+  readonly wrong: readonly StudyFinding[];
+  readonly part: (id: string) => StudyPart | undefined;
+  /** Parts of a section that are there or will be, by id. */
+  readonly parts: (section: string) => readonly StudyPart[];
+  /** Group of a part or of a point of it; null where no group holds it. */
+  readonly groupOf: (point: string) => Group | null;
+  /** The group that bonds lead to: the service's, else with the service unknown the one with most electrodes. null: field station. */
+  readonly main: Group | null;
+  /** A name that nothing in the file has. */
+  readonly newId: (wished: string) => string;
+  /** A finding of one of these rules that names this part, else null. */
+  readonly findings: (...rules: readonly string[]) => readonly StudyFinding[];
+}
+
+export function sceneOf(study: Study): Scene {
+  const byId = new Map(study.parts.map((p) => [p.id, p]));
+  const groups = new Map(study.bonding.groups.map((g) => [g.id, g]));
+  const taken = new Set(study.written?.ids ?? study.parts.map((p) => p.id));
+  const wrong = study.findings.filter((f) => f.outcome === 'not met' && f.agreed === null);
+  return {
+    study,
+    wrong,
+    part: (id) => byId.get(id),
+    parts: (section) => study.parts.filter((p) => p.section === section && p.present !== 'no').sort(byId2),
+    groupOf: (point) => groups.get(byId.get(ownerOf(point))?.group ?? '') ?? null,
+    main: mainGroup(study),
+    newId: (wished) => freeId(taken, wished),
+    findings: (...rules) => wrong.filter((f) => rules.includes(f.rule)),
+  };
+}
+
+const byId2 = (a: StudyPart, b: StudyPart) => byCodeUnit(a.id, b.id);
+
+/** Part that a point is of: `tower@2 ft`, `tower.leg1@base`, `rods.2`. */
+export function ownerOf(point: string): string {
+  return point.split('@')[0]!.split('.')[0]!;
+}
+
+function mainGroup({ bonding, site }: Study): Group | null {
+  const withService = bonding.groups.find((g) => g.hasService === true);
+  if (withService !== undefined || site.service === 'none') return withService ?? null;
+  const most = Math.max(0, ...bonding.groups.map((g) => g.electrodes.length));
+  return most === 0 ? null : (bonding.groups.find((g) => g.electrodes.length === most) ?? null);
+}
+
+function freeId(taken: ReadonlySet<string>, wished: string): string {
+  const clean = wished.replace(/[^\p{L}\p{M}\p{N}_-]+/gu, '-');
+  for (let n = 1; ; n++) {
+    const id = n === 1 ? clean : `${clean}-${n}`;
+    if (!taken.has(id)) return id;
+  }
+}

@@ -1,0 +1,23 @@
+import { ownerOf, type Scene } from './scene.ts';
+import { type WayToLay, wayToLay } from './way-to-lay.ts';
+
+export interface Pair {
+  readonly from: string;
+  readonly to: string;
+  /** null: nobody knows how far it is. */
+  readonly way: WayToLay | null;
+}
+
+/** The two landings with the shortest way between them; where no place is known the first of each, outdoors before indoors. */
+export function shortestPair(scene: Scene, from: readonly string[], to: readonly string[]): Pair | null {
+  const pairs = from.flatMap((a) => to.map((b): Pair => ({ from: a, to: b, way: wayToLay(scene, a, b) })));
+  const known = pairs.filter((p) => p.way !== null);
+  if (known.length > 0) return known.reduce((best, p) => (p.way!.lengthM < best.way!.lengthM ? p : best));
+  const [a, b] = [from, to].map((points) => points.find((p) => !isIndoors(scene, p)) ?? points[0]);
+  return a === undefined || b === undefined ? null : { from: a, to: b, way: null };
+}
+
+function isIndoors(scene: Scene, point: string): boolean {
+  const where = scene.part(ownerOf(point))?.where ?? null;
+  return where !== null && where !== 'outside';
+}
