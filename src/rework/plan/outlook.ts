@@ -25,3 +25,17 @@ export function outlookOf(study: Study): Outlook {
     },
   };
 }
+
+export function triedOf(text: string, study: Study): Tried {
+  const outlook = outlookOf(study);
+  return {
+    text,
+    study,
+    get findings() {
+      return outlook.findings;
+    },
+    get earthOhm() {
+      return outlook.earthOhm;
+    },
+  };
+}

@@ -1,0 +1,220 @@
+import { speechOf } from '../drawing/speech.ts';
+import { addCosts } from '../rework/cost/cost-of.ts';
+import { weights } from '../rework/plan/burden-of.ts';
+import { remainingOf } from '../rework/plan/remaining-of.ts';
+import type { LeftOut, Material, Remaining, Step, WorkCost, WorksPlan } from '../rework/work.ts';
+import type { StudyFinding } from '../study/study.ts';
+import type { Interval } from '../units/interval.ts';
+import { say, type Values } from '../words/say.ts';
+import { worksCommandWords as words } from '../words/works-command-words.ts';
+import { plain, type Terminal, wrap } from './terminal.ts';
+import { noWorkFor } from './works-json.ts';
+
+export interface WorksAsk {
+  readonly file: string;
+  readonly output?: string;
+  readonly written: boolean;
+  readonly budget?: string;
+  readonly hours?: string;
+}
+
+type Sentence = (template: string, values?: Values) => string;
+
+/** The terminal's page of works: each with cost, effect and what remains; material; what was left out; verdict, next command. */
+export function sayWorks(plan: WorksPlan, ask: WorksAsk, terminal: Terminal): string {
+  const { before, steps } = plan;
+  const speech = speechOf(before);
+  const sentence: Sentence = (template, values = {}) => plain(say(template, values, speech));
+  const page = { plan, ask, terminal, sentence, paragraph: paragraphs(terminal) };
+  const blocks = [
+    head(page),
+    ...(plan.stopped ? [page.paragraph(words.stopped)] : []),
+    ...(steps.length === 0 ? [page.paragraph(sentence(words.none, { file: ask.file }))] : stepBlocks(page)),
+    leftOutBlock(page),
+    unansweredBlock(page),
+    terminal.paint(page.paragraph(sentence(words.caution)), 'dim'),
+    closing(page),
+  ];
+  return `${blocks.filter((b) => b !== '').join('\n\n')}\n`;
+}
+
+interface Page {
+  readonly plan: WorksPlan;
+  readonly ask: WorksAsk;
+  readonly terminal: Terminal;
+  readonly sentence: Sentence;
+  readonly paragraph: (text: string, indent?: number, hang?: number) => string;
+}
+
+function paragraphs({ width }: Terminal): Page['paragraph'] {
+  return (text, indent = 0, hang = 0) => wrap(text, width, indent, hang);
+}
+
+function head({ plan, terminal, sentence, paragraph }: Page): string {
+  const { before, weighedBy, searched } = plan;
+  const state = before.state.id === 'as typed' ? '' : sentence(words.inState, { state: before.state.id });
+  const title = sentence(words.title, { site: (before.site.name ?? words.unnamed) + state });
+  const counts = countsText(remainingOf(before.findings), sentence);
+  const { hazard, defect, advice, rodM, jointM } = weights;
+  const how = [
+    sentence(words.order[weighedBy]),
+    ...(weighedBy === 'material' ? [sentence(words.order.material_why, { rodM, jointM })] : []),
+    sentence(words.order.weights, { hazard, defect, advice }),
+    words.order.tried,
+    searched === 'every set' ? words.order.every : words.order.steps,
+  ];
+  return [
+    terminal.paint(paragraph(title), 'bold'),
+    paragraph(sentence(words.now, { counts })),
+    ...(plan.steps.length === 0 ? [] : [paragraph(how.join(' '))]),
+  ].join('\n');
+}
+
+function stepBlocks(page: Page): readonly string[] {
+  const { plan, terminal, sentence, paragraph } = page;
+  const total = sentence(words.total, { cost: costText(addCosts(plan.steps.map((s) => s.cost)), page) });
+  return [
+    ...plan.steps.map((step, i) => stepBlock(step, i + 1, page)),
+    terminal.paint(paragraph(total), 'bold'),
+    materialBlock(page),
+  ];
+}
+
+function stepBlock({ work, cost, inTurn }: Step, number: number, page: Page): string {
+  const { terminal, sentence, paragraph } = page;
+  const line = (text: string) => paragraph(text, 4, 2);
+  const counts = countsText(inTurn.after, sentence);
+  const advice = inTurn.appeared.filter((f) => f.severity === 'advice');
+  return [
+    terminal.paint(paragraph(`${number}. ${titleOf(work.id)}`, 0, 3), 'bold'),
+    ...(work.needs.length === 0 ? [] : [line(sentence(words.work.needs, { list: work.needs }))]),
+    line(takesText(inTurn.cleared, sentence)),
+    ...(advice.length === 0 ? [] : [line(sentence(words.work.brings, { list: titles(advice) }))]),
+    ...earthLine(inTurn.earthOhm, sentence).map(line),
+    line(costText(cost, page)),
+    line(sentence(words.work.remains, { counts })),
+  ].join('\n');
+}
+
+function titleOf(id: string): string {
+  return id;
+}
+
+function takesText(cleared: readonly StudyFinding[], sentence: Sentence): string {
+  if (cleared.length === 0) return words.work.takesNothing;
+  return sentence(words.work.takes, { list: titles(cleared) });
+}
+
+/** Each title once, as the findings are ordered. */
+function titles(findings: readonly StudyFinding[]): readonly string[] {
+  return [...new Set(findings.map((f) => f.title))];
+}
+
+/** Only where it changed by more than a hundredth. */
+function earthLine({ before, after }: { before: number | null; after: number | null }, sentence: Sentence) {
+  if (before === null && after === null) return [];
+  if (before !== null && after !== null && Math.abs(before - after) < 0.01 * before) return [];
+  return [sentence(words.work.earth, { before: ohm(before, sentence), after: ohm(after, sentence) })];
+}
+
+function ohm(resistanceOhm: number | null, sentence: Sentence): string {
+  return sentence('{resistanceOhm}', { resistanceOhm });
+}
+
+/** Price, material and hours in one sentence. */
+function costText(cost: WorkCost, { plan, sentence }: Page): string {
+  const prices = plan.before.prices ?? null;
+  const material = materialText(cost, sentence);
+  const { low, high } = cost.hours;
+  const hours = sentence(low === high ? words.work.hoursExact : words.work.hours, {
+    low: short(low),
+    high: short(high),
+  });
+  if (prices === null || prices.lines.length === 0) return sentence(words.work.costsPlain, { material, hours });
+  if (cost.price === null) return sentence(words.work.costsNot, { list: cost.unpriced, material, hours });
+  return sentence(words.work.costs, { price: money(cost.price, prices.currency), material, hours });
+}
+
+function materialText({ conductorM, rods, joints }: WorkCost, sentence: Sentence): string {
+  const length = conductorM.high > 0 ? [sentence('{lengthM}', { lengthM: conductorM })] : [];
+  const count = (n: number, one: string, more: string) =>
+    n === 0 ? [] : [sentence(n === 1 ? one : more, { count: String(n) })];
+  const all = [
+    ...length,
+    ...count(rods, words.work.rod, words.work.rods),
+    ...count(joints, words.work.joint, words.work.joints),
+  ];
+  return all.length === 0 ? words.work.nothing : all.join(', ');
+}
+
+function money({ low, high }: Interval, currency: string | null): string {
+  const range = short(low) === short(high) ? short(low) : `${short(low)} to ${short(high)}`;
+  return currency === null ? range : `${currency} ${range}`;
+}
+
+/** At most two digits behind the point, none from a hundred on. */
+function short(value: number): string {
+  if (!Number.isFinite(value)) return '?';
+  return String(value >= 100 ? Math.round(value) : Math.round(value * 100) / 100);
+}
+
+/** What has to be bought for all steps, by name. */
+function materialBlock({ plan, terminal, sentence, paragraph }: Page): string {
+  const rows = new Map<string, Material>();
+  for (const m of plan.steps.flatMap((s) => s.work.materials)) {
+    const had = rows.get(m.unit + m.name)?.count ?? { low: 0, high: 0 };
+    rows.set(m.unit + m.name, { ...m, count: { low: had.low + m.count.low, high: had.high + m.count.high } });
+  }
+  if (rows.size === 0) return '';
+  const lines = [...rows]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, m]) => paragraph(sentence(words.material, { name: m.name, count: countText(m, sentence) }), 2, 2));
+  return [terminal.paint(words.materials, 'bold'), ...lines].join('\n');
+}
+
+function countText({ unit, count }: Material, sentence: Sentence): string {
+  if (unit === 'm') return sentence('{lengthM}', { lengthM: count });
+  return count.low === count.high ? String(count.low) : `${count.low} to ${count.high}`;
+}
+
+function leftOutBlock({ plan, ask, terminal, sentence, paragraph }: Page): string {
+  if (plan.leftOut.length === 0) return '';
+  const lines = plan.leftOut.map((l) => {
+    const why = sentence(reasonOf(l), { list: l.because, budget: ask.budget ?? '', hours: ask.hours ?? '' });
+    return paragraph(`- ${titleOf(l.work.id)}: ${why}`, 2, 2);
+  });
+  return [terminal.paint(words.leftOut, 'bold'), ...lines].join('\n');
+}
+
+function reasonOf({ why, because }: LeftOut): string {
+  if (why === 'cannot be written' && because.length === 0) return words.why['cannot be written:'];
+  if (why === 'over budget' && because.length > 0) return words.why['over budget:'];
+  return words.why[why];
+}
+
+/** What still stands when all is done. */
+function unansweredBlock({ plan, terminal, paragraph }: Page): string {
+  const left = noWorkFor(plan.after);
+  if (left.length === 0) return '';
+  const lines = left.map((f) => paragraph(plain(`- ${f.severity.toUpperCase()} ${f.title} ${f.remedy}`), 2, 2));
+  return [terminal.paint(words.unanswered, 'bold'), ...lines].join('\n');
+}
+
+function closing({ plan, ask, sentence, paragraph }: Page): string {
+  const { file, output, written } = ask;
+  const counts = countsText(remainingOf(plan.after.findings), sentence);
+  const isNothing = plan.steps.length === 0;
+  const verdict = sentence(isNothing ? words.verdictNone : words.verdict, { counts });
+  const said = output === undefined ? [] : [sentence(written ? words.written : words.notWritten, { output })];
+  const next = isNothing ? words.nextCheck : output === undefined || !written ? words.next : words.nextCompare;
+  return [...said.map((s) => paragraph(s)), `${verdict} ${sentence(next, { file, output: output ?? '' })}`].join('\n');
+}
+
+function countsText({ hazards, defects, advices, cannotTell }: Remaining, sentence: Sentence): string {
+  return sentence(words.counts, {
+    hazards: String(hazards),
+    defects: String(defects),
+    advices: String(advices),
+    cannotTell: String(cannotTell),
+  });
+}
