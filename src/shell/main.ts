@@ -60,6 +60,7 @@ function build(done: (code: ExitCode) => void): Command {
     );
 
   addPhysics(program, done);
+  addRework(program, done);
   addReference(program, done);
   return program;
 }
@@ -92,6 +93,19 @@ function addPhysics(program: Command, done: (code: ExitCode) => void): void {
       const { strikeStudy } = await import('../study/strike-study.ts');
       done((await import('./commands/strike.ts')).strike(file, options, strikeStudy));
     });
+}
+
+/** What to do about it. */
+function addRework(program: Command, done: (code: ExitCode) => void): void {
+  program
+    .command('works <file>')
+    .description('works in order, each with what it costs and what it really takes away')
+    .option('--budget <money>', 'at most so much, in the currency of the file')
+    .option('--hours <hours>', 'at most so many hours of work')
+    .option('--state <name>', 'a state of the file, such as storm')
+    .option('--json', 'as JSON')
+    .option('-o, --output <file>', 'write the improved site file there; - is stdout')
+    .action(async (file, options) => done(await (await import('./commands/works.ts')).works(file, options)));
 }
 
 /** What is asked without a site. */
