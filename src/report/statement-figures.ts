@@ -1,0 +1,88 @@
+import type { ComparedHead, DifferenceRow } from '../compare/comparison.ts';
+import { formatQuantity } from '../units/format.ts';
+import { statementWords } from '../words/statement-words.ts';
+import { cell, type Row, row, type Section, tableIfAny } from './block.ts';
+import { unbonded } from './compare-change.ts';
+import type { CompareContext } from './compare-context.ts';
+import { endNames } from './compare-strike.ts';
+import { boundedFigure, sayIn } from './page-context.ts';
+import { hasUnprotected, isFromOutside } from './statement-cables.ts';
+import { volt } from './strike-view.ts';
+
+const words = statementWords.figures;
+type Side = 'before' | 'after';
+
+/** The few figures that say most, before and after, each with how it is known. */
+export function statementFiguresSection(page: CompareContext): Section {
+  const table = tableIfAny({
+    id: 'statement-figures',
+    caption: words.caption,
+    head: [words.figure, page.sides.before, page.sides.after, words.known],
+    rows: [...counts(page), resistance(page), outside(page), cables(page), ...volts(page)],
+  });
+  return { id: 'figures', heading: words.heading, blocks: table };
+}
+
+function line(name: string, before: string, after: string, known: string): Row {
+  return row(cell(name), cell(before), cell(after), cell(known));
+}
+
+function counts({ comparison }: CompareContext): readonly Row[] {
+  const of = (key: keyof ComparedHead['counts'] & keyof typeof words) =>
+    line(words[key], String(comparison.before.counts[key]), String(comparison.after.counts[key]), words.counted);
+  return [of('hazards'), of('defects'), of('advices'), of('cannotTell')];
+}
+
+function resistance(page: CompareContext): Row {
+  const { resistanceOhm } = page.comparison.earth;
+  const ohm = (side: Side) =>
+    resistanceOhm[side] === null ? words.notKnown : boundedFigure(page.after, resistanceOhm[side], 'resistance');
+  const soil = page.after.study.earth.soil?.known ?? words.notKnown;
+  const known = sayIn(page.after, words.workedOut, { soil });
+  return line(sayIn(page.after, words.resistance), ohm('before'), ohm('after'), known);
+}
+
+function outside(page: CompareContext): Row {
+  const of = (side: Side) =>
+    sayIn(page.after, words.ofAll, {
+      n: unbonded(page.comparison, side),
+      all: String(page[side].study.earth.electrodes.length),
+    });
+  return line(sayIn(page.after, words.outside), of('before'), of('after'), words.counted);
+}
+
+function cables(page: CompareContext): Row {
+  const of = (side: Side) => {
+    const { study } = page[side];
+    const all = study.lines.filter((l) => isFromOutside(study, l));
+    const open = all.filter((l) => hasUnprotected(study, l));
+    return sayIn(page.after, words.ofAll, { n: String(open.length), all: String(all.length) });
+  };
+  return line(words.unprotected, of('before'), of('after'), words.counted);
+}
+
+/** Between what a line or a person's reach joins, in the same stroke on both sides; else nothing is said. */
+function volts(page: CompareContext): readonly Row[] {
+  const { strike } = page.comparison;
+  const peakA = strike?.peakA.after ?? null;
+  if (strike === null || !strike.sameStroke || peakA === null) return [];
+  const joined = strike.differences.filter((d) => d.why === 'line' || d.why === 'reach');
+  const name = sayIn(page.after, words.volts, { stroke: formatQuantity(peakA, 'current', 'si') ?? '' });
+  return [line(name, mostVolts(page, joined, 'before'), mostVolts(page, joined, 'after'), words.modelled)];
+}
+
+function mostVolts(page: CompareContext, rows: readonly DifferenceRow[], side: Side): string {
+  const there = rows.filter((d) => d.peakV[side] !== null);
+  const worst = there.reduce<DifferenceRow | null>(
+    (most, d) => (most === null || d.peakV[side]! > most.peakV[side]! ? d : most),
+    null,
+  );
+  if (worst === null) return words.notKnown;
+  const other = side === 'before' ? 'after' : 'before';
+  const end = (ids: DifferenceRow['a']) => endNames(page, { ...ids, [other]: null });
+  return sayIn(page.after, words.voltsBetween, {
+    volts: volt(worst.peakV[side]!),
+    a: end(worst.a),
+    b: end(worst.b),
+  });
+}

@@ -1,0 +1,106 @@
+import type { ComparedMaterial, ComparedPart } from '../compare/comparison.ts';
+import { unitPrice } from '../rework/cost/price-lines.ts';
+import type { Interval } from '../units/interval.ts';
+import { statementWords } from '../words/statement-words.ts';
+import { type Block, paragraph, type Section } from './block.ts';
+import type { CompareContext } from './compare-context.ts';
+import { countText } from './compare-materials.ts';
+import { type PageContext, sayIn } from './page-context.ts';
+import { alikeEntries, someEntries, standing } from './statement-lists.ts';
+
+const mostFound = 6;
+const mostMaterials = 8;
+const mostNames = 8;
+
+/** What the first file tells: how many findings, and the gravest. */
+export function foundSection(page: CompareContext): Section {
+  const words = statementWords.found;
+  const { hazards, defects, advices, cannotTell } = page.comparison.before.counts;
+  const counts = sayIn(page.after, words.counts, {
+    hazards: String(hazards),
+    defects: String(defects),
+    advices: String(advices),
+    cannotTell: String(cannotTell),
+  });
+  const entries = alikeEntries(page.before, standing(page.before.study.findings, 'not met'));
+  const list = someEntries(page.before, entries, mostFound);
+  const most = entries.length === 0 ? words.none : `${words.most} ${list}.`;
+  return { id: 'found', heading: words.heading, blocks: [paragraph(counts), paragraph(most)] };
+}
+
+const words = statementWords.done;
+
+/** What one file has and the other has not: parts by section, material with its price where the file has prices. */
+export function doneSection(page: CompareContext): Section {
+  const { parts, differs } = page.comparison;
+  if (!differs) return { id: 'done', heading: words.heading, blocks: [paragraph(words.none)] };
+  const lines = [
+    ['added', parts.added, page.after],
+    ['removed', parts.removed, page.before],
+    ['changed', parts.changed.map((c) => c.after), page.after],
+  ] as const;
+  const blocks = lines
+    .filter(([, list]) => list.length > 0)
+    .map(([which, list, own]) => paragraph(sayIn(page.after, words[which], { list: bySection(own, list) })));
+  return { id: 'done', heading: words.heading, blocks: [...blocks, ...material(page), effect(page)] };
+}
+
+/** `2 bars (station-bar, ibt)`; long lists of names are cut, the number stands. */
+function bySection(page: PageContext, list: readonly ComparedPart[]): string {
+  const sections = [...new Set(list.map((p) => p.section))];
+  return sections
+    .map((section) => {
+      const own = list.filter((p) => p.section === section);
+      const names = Object.hasOwn(words.sections, section)
+        ? words.sections[section as keyof typeof words.sections]
+        : words.other;
+      const count = sayIn(page, words.counted, {
+        n: String(own.length),
+        name: sayIn(page, names[own.length === 1 ? 0 : 1]),
+      });
+      return own.length > mostNames ? count : `${count} (${own.map((p) => p.id).join(', ')})`;
+    })
+    .join('; ');
+}
+
+function material(page: CompareContext): readonly Block[] {
+  const { added } = page.comparison.materials;
+  if (added.length === 0) return [];
+  const entries = added.map((m) => {
+    const text = `${m.name}: ${countText(page, m)}`;
+    return m.unknown === 0 ? text : sayIn(page.after, words.unknownLength, { name: text, n: String(m.unknown) });
+  });
+  const list = someEntries(page.after, entries, mostMaterials);
+  return [paragraph(sayIn(page.after, words.material, { list })), ...price(page, added)];
+}
+
+/** By the owner's own prices; a material without one is named, and nothing is invented for it. */
+function price(page: CompareContext, added: readonly ComparedMaterial[]): readonly Block[] {
+  const prices = page.after.study.prices ?? page.before.study.prices ?? null;
+  if (prices === null || prices.lines.length === 0) return [];
+  const each = added.map((m) => ({ m, unit: unitPrice(m, prices) }));
+  const priced = each.flatMap(({ m, unit }) =>
+    unit === null ? [] : [{ low: unit.low * m.count.low, high: unit.high * m.count.high }],
+  );
+  if (priced.length === 0) return [];
+  const total = { low: sumOf(priced, 'low'), high: sumOf(priced, 'high') };
+  const without = each.filter((e) => e.unit === null).map((e) => e.m.name);
+  const unpriced = without.length === 0 ? '' : sayIn(page.after, words.unpriced, { list: without.join(', ') });
+  return [paragraph(sayIn(page.after, words.price, { price: money(total, prices.currency), unpriced }))];
+}
+
+const sumOf = (all: readonly Interval[], end: keyof Interval) => all.reduce((sum, one) => sum + one[end], 0);
+
+/** In whole units of the currency: nobody's copper is priced to the cent. */
+function money({ low, high }: Interval, currency: string | null): string {
+  const [from, to] = [Math.round(low), Math.round(high)];
+  const figure = from === to ? String(from) : `${from} to ${to}`;
+  return currency === null ? figure : `${figure} ${currency}`;
+}
+
+function effect(page: CompareContext): Block {
+  const { findings } = page.comparison;
+  const count = (kind: 'cleared' | 'better' | 'new' | 'worse') => String(findings[kind].filter((c) => c.counts).length);
+  const values = { cleared: count('cleared'), better: count('better'), new: count('new'), worse: count('worse') };
+  return paragraph(sayIn(page.after, words.cleared, values));
+}
