@@ -1,5 +1,8 @@
+import type { StudyFinding } from '../../study/study.ts';
+import type { WorkEffect } from '../work.ts';
 import { moneyOf } from './burden-of.ts';
 import { byCost, type Choosing, mayBeDone } from './choosing.ts';
+import { harmOf } from './effect-of.ts';
 
 /** What a set leaves, by what each work clears alone. */
 interface Left {
@@ -30,9 +33,7 @@ export function coverOf(choosing: Choosing): readonly number[] {
 
 function coverWith(choosing: Choosing): Cover {
   const { candidates, alone } = choosing;
-  const cleared = new Map(
-    candidates.map((i) => [i, (alone.get(i)?.cleared ?? []).filter((f) => f.severity !== 'advice')]),
-  );
+  const cleared = new Map(candidates.map((i) => [i, clearedBy(alone.get(i))]));
   const all = [...new Set([...cleared.values()].flat())];
   const numberOf = new Map(all.map((f, n) => [f, n]));
   const numbers = new Map([...cleared].map(([i, of]) => [i, of.map((f) => numberOf.get(f)!)]));
@@ -53,6 +54,12 @@ function coverWith(choosing: Choosing): Cover {
     },
     rivals: candidates.flatMap((a) => candidates.filter((b) => a < b && share(a, b)).map((b) => [a, b] as const)),
   };
+}
+
+/** Nothing of a work that brings something bad alone: it is thought of when the set is tried together. */
+function clearedBy(effect: WorkEffect | undefined): readonly StudyFinding[] {
+  if (effect === undefined || harmOf(effect).length > 0) return [];
+  return effect.cleared.filter((f) => f.severity !== 'advice');
 }
 
 function compareLeft(a: Left, b: Left): number {

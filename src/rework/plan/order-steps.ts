@@ -98,8 +98,7 @@ function* rankNow(
 ): Trying<Rank> {
   const after = yield* outlookAfter(choosing, [...done, ...bundle]);
   const effect = effectOf(before, after);
-  // what brings something new at this place in the order waits for what takes it away again
-  return harmOf(effect).length > 0 ? { danger: -1, ratio: 0 } : rankOf(effect, bundle, choosing);
+  return rankOf(effect, bundle, choosing);
 }
 
 function rankAlone(i: number, choosing: Choosing): Rank {
@@ -107,7 +106,10 @@ function rankAlone(i: number, choosing: Choosing): Rank {
   return effect === undefined ? { danger: -1, ratio: 0 } : rankOf(effect, choosing.trials.pool.bundles[i]!, choosing);
 }
 
-function rankOf({ before, after }: WorkEffect, bundle: readonly number[], { costs, totals }: Choosing): Rank {
+function rankOf(effect: WorkEffect, bundle: readonly number[], { costs, totals }: Choosing): Rank {
+  // what brings something new here waits for what takes it away again
+  if (harmOf(effect).length > 0) return { danger: -1, ratio: 0 };
+  const { before, after } = effect;
   const burden = bundle.reduce((sum, n) => sum + burdenOf(costs[n] as WorkCost, totals), 0);
   const danger = before.hazards > after.hazards ? 2 : before.defects > after.defects ? 1 : 0;
   return { danger, ratio: pointsOf(before, after) / (burden + 1e-9) };

@@ -54,16 +54,14 @@ function* tryAlone({ trials, alone }: Round): Trying<void> {
   }
 }
 
-/** What can be written and brings nothing bad, and what such works need. */
+/** What can be written. What brings something bad alone may bring nothing after others. */
 function mayBeChosen({ trials, alone }: Round): readonly number[] {
-  const { bundles } = trials.pool;
-  const good = bundles.filter((_, i) => alone.get(i)?.isHarmless === true);
-  return [...new Set(good.flat())].sort((a, b) => a - b);
+  return trials.pool.bundles.flatMap((_, i) => (alone.get(i)?.effect == null ? [] : [i]));
 }
 
 function choosingOf(round: Round): Choosing {
   const { trials, costs, totals, limits, alone } = round;
-  const effects = [...alone].flatMap(([i, t]) => (t.effect === null || !t.isHarmless ? [] : [[i, t.effect] as const]));
+  const effects = [...alone].flatMap(([i, t]) => (t.effect === null ? [] : [[i, t.effect] as const]));
   return { trials, candidates: mayBeChosen(round), costs, totals, limits, alone: new Map(effects) };
 }
 
