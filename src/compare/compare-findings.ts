@@ -77,10 +77,8 @@ function gathered(changes: readonly Change[]): readonly Change[] {
 
 /** As the study orders its findings: that of after, else that of before. */
 function orderOf(before: Study, after: Study): (change: Change) => number {
-  const [was, is] = [before, after].map((s) => new Map(s.findings.map((f, i) => [f.id, i]))) as [
-    ReadonlyMap<string, number>,
-    ReadonlyMap<string, number>,
-  ];
+  const placeIn = (study: Study) => new Map(study.findings.map((f, i) => [f.id, i]));
+  const [was, is] = [placeIn(before), placeIn(after)];
   return ({ before: b, after: a }) => (a === null ? was.get(b!.id)! : is.get(a.id)!);
 }
 

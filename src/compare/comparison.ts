@@ -87,7 +87,7 @@ export interface ComparedParts {
   readonly changed: readonly ChangedPart[];
   readonly added: readonly ComparedPart[];
   readonly removed: readonly ComparedPart[];
-  /** A conductor that was cut: its pieces in order from its `from` to its `to`; in `pairs` it stands with the first. */
+  /** A conductor that was cut: its pieces in order from its `from` to its `to`; in `pairs` it stands with the piece that kept its name, else the first. */
   readonly splits: readonly { readonly before: string; readonly after: readonly string[] }[];
   readonly joined: readonly { readonly before: readonly string[]; readonly after: string }[];
 }
@@ -247,6 +247,8 @@ export interface Comparison {
   readonly worseIn: number;
   /** How many are cleared or better and count. */
   readonly betterIn: number;
+  /** Of the site itself: region, service, supply, claims, codes, soil. */
+  readonly site: readonly FieldChange[];
   readonly parts: ComparedParts;
   readonly findings: ComparedFindings;
   readonly paths: readonly PathRow[];
