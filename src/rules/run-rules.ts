@@ -99,9 +99,12 @@ export function runRules(facts: Facts, speech: Speech, beside: Beside = {}): Rul
   });
   const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
   const ordered = orderFindings([...withParents(found), ...own.findings], rules);
+  const conditions = once(() => conditionsOf(asked, own, header, speech));
   return {
     findings: foldFindings(underCause(ordered, () => facts.bonding.groupOf)),
-    conditions: conditionsOf(asked, own, header, speech),
+    get conditions() {
+      return conditions();
+    },
     staleAgreements: agreed.filter((a) => !ordered.some((f) => answersTo(f, a))),
     faults,
   };

@@ -6,11 +6,11 @@ const PARTS_A_HUT = 200;
 const ANTENNAS_A_HUT = 22;
 const HUT_STEP_FT = 220;
 
-/** Text of a site file with exactly `parts` parts (a multiple of 200) and 6 electrodes for each 200 of them. */
-export function largeSite(seed = 1, parts = 2000) {
-  const site = { random: mulberry32(seed), sections: new Map() };
+/** Text of a site file with exactly `parts` parts (a multiple of those of a hut) and 6 electrodes for each hut. */
+export function largeSite(seed = 1, parts = 2000, partsAHut = PARTS_A_HUT) {
+  const site = { random: mulberry32(seed), sections: new Map(), partsAHut };
   addService(site);
-  const huts = parts / PARTS_A_HUT;
+  const huts = parts / partsAHut;
   for (let hut = 1; hut <= huts; hut++) {
     addEarth(site, hut);
     addTower(site, hut);
@@ -180,7 +180,7 @@ function addBonds(site, hut) {
 
 /** Further boxes with bonds of their own, some by way of the box before, up to the hut's share of parts. */
 function fillUp(site, hut) {
-  const left = () => hut * PARTS_A_HUT - count(site);
+  const left = () => hut * site.partsAHut - count(site);
   for (let n = 1; left() > 0; n++) {
     add(
       site,
