@@ -12,12 +12,12 @@ const corners: Readonly<Record<Exclude<Fate, 'same'>, Point>> = { added: [1, -1]
 export function withSigns(
   clusters: readonly Cluster[],
   fates: ReadonlyMap<string, Fate>,
-  isShown: (fate: Fate) => boolean,
+  isShown: (id: string) => boolean,
 ): readonly Cluster[] {
   return clusters.map((c) => ({
     at: c.at,
     entries: c.entries
-      .filter((e) => isShown(fates.get(e.id) ?? 'same'))
+      .filter((e) => isShown(e.id))
       .map((e) => ({ ...e, text: `${fateSign[fates.get(e.id) ?? 'same']}${e.text}` })),
   }));
 }

@@ -28,9 +28,11 @@ export interface ComparePlanOptions {
   readonly tallestMm: number;
   /** all: what stayed is named too; changes: it is drawn without a name. */
   readonly names: 'all' | 'changes';
+  /** Sections of the file whose changed pieces bear numbers; null: all. */
+  readonly numbered: readonly string[] | null;
 }
 
-export const fullPlan: ComparePlanOptions = { widthMm: 180, tallestMm: 150, names: 'all' };
+export const fullPlan: ComparePlanOptions = { widthMm: 180, tallestMm: 150, names: 'all', numbered: null };
 
 /** Whether enough places are known before and after to draw to scale. */
 export function hasComparePlan(before: Study, after: Study, comparison: Comparison): boolean {
@@ -130,13 +132,16 @@ function planBody({ union, scale, frame, arrowAt, drawn, options }: Body): reado
   for (const [id, fate] of union.fates) fates.set(id, fate);
   const numbers = itemNumbers(study);
   const whole = clustersOf(study, numbers, scale);
-  const named = withSigns(whole, fates, (fate) => options.names === 'all' || fate !== 'same');
+  const sections = new Map(study.parts.map((p) => [p.id, p.section]));
+  const isNumbered = (id: string) => options.numbered?.includes(sections.get(id) ?? 'guys') ?? true;
+  const isTold = (id: string) => isNumbered(id) && (options.names === 'all' || fates.get(id) !== 'same');
+  const named = withSigns(whole, fates, isTold);
   const arrow: Rect = { x: arrowAt[0] - 9, y: 0, width: 19, height: 21 };
   const symbolRooms = whole.map(symbolRoom);
   const pieces = drawn.flatMap((r) => piecesOf(r.points));
   const names = buildingNames(study, scale, { symbols: symbolRooms, runs: pieces });
   const blocked = [arrow, ...names, ...symbolRooms];
-  const numbered = drawn.filter((r) => fates.get(r.run.id) !== 'same' && !isFormer(r.run.id));
+  const numbered = drawn.filter((r) => fates.get(r.run.id) !== 'same' && !isFormer(r.run.id) && isNumbered(r.run.id));
   const runLabels = placeRunLabels(numbered, numbers, blocked);
   const obstacles = {
     sheet: { x: frame.x + 1, y: frame.y + 1, width: frame.width - 2, height: frame.height - 2 },
