@@ -1,3 +1,4 @@
+import { meetingsOf } from '../bonding/joint-id.ts';
 import type { ChangeValue } from '../site/change.ts';
 import type { Conductor, JointUse, Line, Site, State, StatedOhm, Stop } from '../site/site.ts';
 import { byCodeUnit } from '../units/by-code-unit.ts';
@@ -9,6 +10,10 @@ export type { ChangeValue } from '../site/change.ts';
 export interface StudyWritten {
   /** Ids of parts, buildings, places, states, readings, plugs and guys. */
   readonly ids: readonly string[];
+  /** Sections that nobody looked at: a first part in one of them would say that somebody did. */
+  readonly missing: readonly string[];
+  /** Sections that hold only some of what is there. */
+  readonly incomplete: readonly string[];
   readonly lines: readonly {
     readonly id: string;
     readonly path: readonly ChangeValue[];
@@ -17,8 +22,10 @@ export interface StudyWritten {
   }[];
   readonly conductors: readonly {
     readonly id: string;
-    /** From the first end over what it passes and its splices to the other; null: one piece with both. */
+    /** As typed from the first end over its splices to the other; null: one piece with both. */
     readonly joints: readonly ChangeValue[] | null;
+    /** Ids of the joints in the same order; null where a joint is none. */
+    readonly jointIds: readonly (string | null)[];
   }[];
   readonly states: readonly { readonly id: string; readonly open: readonly ChangeValue[] }[];
 }
@@ -30,12 +37,17 @@ export function writtenLists(site: Site): StudyWritten {
   const { units } = site.header;
   return {
     ids: idsOf(site),
+    missing: Object.entries(site.sections)
+      .filter(([, is]) => is === 'missing')
+      .map(([section]) => section)
+      .sort(byCodeUnit),
+    incomplete: site.header.incomplete,
     lines: site.lines.map((l) => ({
       id: l.id,
       path: pathOf(l, units),
       lengths: l.lengthsM.map((m) => span(m, units)),
     })),
-    conductors: site.conductors.map((c) => ({ id: c.id, joints: jointsOf(c) })),
+    conductors: site.conductors.map((c) => ({ id: c.id, joints: jointsOf(c), jointIds: jointIdsOf(c) })),
     states: site.states.map((s) => ({ id: s.id, open: s.open.map((o) => openingOf(o, units)) })),
   };
 }
@@ -63,7 +75,12 @@ function stopValue(stop: Stop, units: Units): ChangeValue {
 
 function jointsOf(c: Conductor): readonly ChangeValue[] | null {
   if (c.onePiece) return null;
-  return [c.fromJoint, ...c.passes.map((p) => p.joint), ...c.splices, c.toJoint].map(jointValue);
+  return [c.fromJoint, ...c.splices, c.toJoint].map(jointValue);
+}
+
+function jointIdsOf(c: Conductor): readonly (string | null)[] {
+  const { from, splices, to } = meetingsOf(c);
+  return [from, ...splices, to].map((m) => m.joint);
 }
 
 /** A joint of a conductor as typed: the id of a clamp, a kind alone, or all that was said of it. */

@@ -1,8 +1,9 @@
 import type { StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
-import { apartGroups, bondKind, bondSubject } from './apart-groups.ts';
+import { apartGroups, bondIdFor, bondKind, bondSubject } from './apart-groups.ts';
 import { landingsFor, landingsOf } from './landings.ts';
 import { type Duty, layConductor } from './lay-conductor.ts';
+import { bondsOfLine, rodOfService, shieldedLinesOf } from './needed-first.ts';
 import { newWork } from './new-work.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
 import { type Pair, shortestPair } from './shortest-pair.ts';
@@ -25,7 +26,6 @@ const apartRules: readonly string[] = [
   'pool-zone-bonding-iec',
   'uk-service-pipe-bond',
   'racks-bonded',
-  'boxes-held-together',
 ];
 
 /** Two things that one person can touch. */
@@ -44,6 +44,12 @@ export function bondWorks(scene: Scene): readonly Work[] {
     ];
     return answers.length === 0 ? [] : bondOf(scene, group, answers);
   });
+}
+
+/** Bonds that other works need, whether or not anything is wrong with the group by itself. */
+export function neededBonds(scene: Scene, ids: readonly string[]): readonly Work[] {
+  const groups = apartGroups(scene).filter((g) => ids.includes(bondIdFor(scene, g.id) ?? ''));
+  return groups.flatMap((group) => bondOf(scene, group, []));
 }
 
 function isIn(scene: Scene, group: Group, at: string): boolean {
@@ -75,8 +81,16 @@ export function tieOf(scene: Scene, { kind, subject, pair, answers }: Tie): Work
     at: [from, to].map(ownerOf),
     answers: answers.map((f) => f.id),
     laid: [laid],
+    needs: needsOf(scene, [from, to].map(ownerOf)).filter((id) => id !== `${kind}:${subject}`),
     values: { from, to, wire: laid.wire, lengthM: laid.run.lengthM, depthM: laid.run.depthM },
   });
+}
+
+/** Bonds of what it lands on, and of what a shield on one of its ends would else be the only tie of. */
+function needsOf(scene: Scene, ends: readonly string[]): readonly string[] {
+  const own = ends.flatMap((id) => bondIdFor(scene, id) ?? []);
+  const byShield = ends.flatMap((id) => shieldedLinesOf(scene, id)).flatMap((line) => bondsOfLine(scene, line));
+  return [...new Set([...rodOfService(scene), ...own, ...byShield])];
 }
 
 /** From a metre or two on what joins things that stand in soil lies in soil. */

@@ -1,8 +1,10 @@
 import type { StudyPart } from '../../study/study.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
+import { besideWall, wallM } from './building-walls.ts';
 import { landingsFor } from './landings.ts';
 import { layConductor } from './lay-conductor.ts';
+import { rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
@@ -22,6 +24,20 @@ export function panelFor(scene: Scene, building: string): Panel {
   return { id, work: `move-panel:${id}` };
 }
 
+/**
+ * What a protector is bolted to at a building: its entry panel. Where only another building has one, a line that is no feed
+ * line gets it at the bar or panel of its own supply, so that the station keeps one entry.
+ */
+export function mountFor(scene: Scene, building: string, isFeed: boolean): Panel {
+  const panel = panelFor(scene, building);
+  const isElsewhere = scene.parts('bars').some((b) => b.kind === 'entry panel');
+  if (panel.work === null || isFeed || !isElsewhere) return panel;
+  const bars = scene.parts('bars').filter((b) => b.kind === 'intersystem bonding termination' || b.where === building);
+  const boxes = scene.parts('equipment').filter((e) => /panel|meter/.test(e.kind) && e.where === building);
+  const there = [...bars, ...boxes][0];
+  return there === undefined ? panel : { id: there.id, work: null };
+}
+
 /** Panels outside, those that stand nearest to the building first; where places are not known all of them. */
 function panelsAt(scene: Scene, building: string): readonly StudyPart[] {
   const panels = scene.parts('bars').filter((b) => b.kind === 'entry panel' && (b.where ?? 'outside') === 'outside');
@@ -38,15 +54,13 @@ function panelId(scene: Scene, building: string): string {
   return scene.newId(scene.study.buildings.length > 1 ? `entry-panel-${building}` : 'entry-panel');
 }
 
-/** A new panel at each building that a work asks one for: at the wall by the service, bonded to its system. */
-export function panelWorks(scene: Scene, asked: readonly Work[]): readonly Work[] {
-  const buildings = scene.study.buildings.map((b) => b.id);
-  const all = buildings.length > 0 ? buildings : ['inside'];
-  return all.flatMap((building) => {
-    const { id, work } = panelFor(scene, building);
-    const dependents = asked.filter((w) => w.needs.includes(work ?? ''));
-    return work === null || dependents.length === 0 ? [] : putUp(scene, id, building);
-  });
+/** New panels that other works need, by their ids: at the wall by the service, bonded to its system. */
+export function neededPanels(scene: Scene, ids: readonly string[]): readonly Work[] {
+  const buildings = [...scene.study.buildings.map((b) => b.id), 'inside', 'unknown'];
+  const asked = buildings.map((building) => ({ building, ...panelFor(scene, building) }));
+  const wanted = asked.filter(({ work }) => work !== null && ids.includes(work));
+  const once = wanted.filter(({ work }, i) => wanted.findIndex((other) => other.work === work) === i);
+  return once.flatMap(({ id, building }) => putUp(scene, id, building));
 }
 
 function putUp(scene: Scene, id: string, building: string): readonly Work[] {
@@ -77,6 +91,7 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
       answers: [],
       changes: [{ is: 'add', section: 'bars', id, fields }],
       laid: [laid],
+      needs: rodOfService(scene),
       materials: [each('entry panel')],
       values: { panel: id, to: to.point, wire: laid.wire, lengthM: laid.run.lengthM, building },
     }),
@@ -101,47 +116,7 @@ function nearestLanding(scene: Scene, points: readonly string[], spot: Spot | nu
 /** A hand's breadth outside the wall, at the place on it that is nearest to the service; null where that is not known. */
 function spotBesideService(scene: Scene, building: string): Spot | null {
   const [service] = spotsOf(scene.part(scene.study.site.service));
-  const walls = wallsOf(scene, building);
-  if (service === undefined || walls.length === 0) return null;
-  const feet = walls.map((w) => ({ ...w, foot: footOn(service, w.a, w.b) }));
-  const best = feet.reduce((x, y) => (apartM(service, y.foot) < apartM(service, x.foot) ? y : x));
-  const { low, high } = best.range;
-  const centre: Spot = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2];
-  const away = apartM(centre, best.foot);
-  const out = away > 0 ? standOffM / away : 0;
-  return [best.foot[0] + (best.foot[0] - centre[0]) * out, best.foot[1] + (best.foot[1] - centre[1]) * out];
+  return service === undefined ? null : besideWall(scene, building, service, standOffM);
 }
 
 const standOffM = 0.3;
-
-interface Wall {
-  readonly a: Spot;
-  readonly b: Spot;
-  readonly range: { readonly low: Spot; readonly high: Spot };
-}
-
-function wallsOf(scene: Scene, building: string): readonly Wall[] {
-  const corners = scene.study.buildings.find((b) => b.id === building)?.cornersM ?? [];
-  const spots = corners.map(([east, north]): Spot => [east, north]);
-  if (spots.length < 3) return [];
-  const side = (pick: (...values: number[]) => number): Spot => [
-    pick(...spots.map((s) => s[0])),
-    pick(...spots.map((s) => s[1])),
-  ];
-  const range = { low: side(Math.min), high: side(Math.max) };
-  return spots.map((a, i) => ({ a, b: spots[(i + 1) % spots.length]!, range }));
-}
-
-function wallM(scene: Scene, building: string, spot: Spot): number | null {
-  const walls = wallsOf(scene, building);
-  return walls.length === 0 ? null : Math.min(...walls.map((w) => apartM(spot, footOn(spot, w.a, w.b))));
-}
-
-/** The place on a wall that is nearest to a spot. */
-function footOn(spot: Spot, a: Spot, b: Spot): Spot {
-  const [dE, dN] = [b[0] - a[0], b[1] - a[1]];
-  const square = dE * dE + dN * dN;
-  const along = square === 0 ? 0 : ((spot[0] - a[0]) * dE + (spot[1] - a[1]) * dN) / square;
-  const share = Math.min(1, Math.max(0, along));
-  return [a[0] + share * dE, a[1] + share * dN];
-}

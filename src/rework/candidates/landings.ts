@@ -5,7 +5,9 @@ import { type Group, ownerOf, type Scene } from './scene.ts';
 /** Points of a group that a bond may land on: electrodes, bars and masts; where it has none, whatever metal it is. */
 export function landingsOf(scene: Scene, group: Group): readonly string[] {
   const good = [...ownElectrodes(scene, group), ...idsIn(scene, group, 'bars'), ...masts(scene, group)];
-  return good.length > 0 ? good : idsIn(scene, group, 'equipment', 'metalwork', 'antennas', 'arresters');
+  if (good.length > 0) return good;
+  const roof = idsIn(scene, group, 'supports').map((id) => `${id}@base`);
+  return roof.length > 0 ? roof : idsIn(scene, group, 'equipment', 'metalwork', 'antennas', 'arresters');
 }
 
 /** Points of the main group for one that is to be tied to it: a box to a bar in the room, a pipe to the service, a fence to what is near. */
@@ -15,7 +17,8 @@ export function landingsFor(scene: Scene, group: Group, main: Group): readonly s
   const bars = idsIn(scene, main, 'bars').filter((id) => id !== service);
   const electrodes = ownElectrodes(scene, main);
   const parts = group.parts.map((id) => scene.part(id)).filter((p) => p !== undefined);
-  if (parts.every(isBox)) return firstOf(barsFor(scene, parts, bars), panel, electrodes);
+  const others = scene.parts('bars').map((b) => b.id);
+  if (parts.every(isBox)) return firstOf(barsFor(scene, parts, bars), barsFor(scene, parts, others), panel, electrodes);
   if (parts.every((p) => p.section === 'metalwork' && /pipe/.test(p.kind))) return firstOf(panel, bars, electrodes);
   const all = [...electrodes, ...bars, ...(electrodes.length > 0 ? [] : panel), ...masts(scene, main)];
   return all.length > 0 ? all : idsIn(scene, main, 'equipment', 'metalwork');
@@ -50,5 +53,13 @@ function idsIn(scene: Scene, group: Group, ...sections: readonly string[]): read
 }
 
 function masts(scene: Scene, group: Group): readonly string[] {
-  return idsIn(scene, group, 'supports').map((id) => `${id}@base`);
+  return idsIn(scene, group, 'supports')
+    .filter((id) => isOnGround(scene, id))
+    .map((id) => `${id}@base`);
+}
+
+/** A mast on a roof is no place to lead a bond to. */
+function isOnGround(scene: Scene, support: string): boolean {
+  const part = scene.part(support);
+  return part?.kind !== 'roof mast' && (part?.positionM?.[2] ?? 0) < 1;
 }

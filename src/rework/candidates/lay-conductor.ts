@@ -4,7 +4,7 @@ import type { Interval } from '../../units/interval.ts';
 import type { Material, WorkRun } from '../work.ts';
 import { plannedLength, typedPlace } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { usualJoint } from './usual-joint.ts';
+import { rodWeld, usualJoint } from './usual-joint.ts';
 import { type Duty, usualWire } from './usual-wire.ts';
 import { type WayToLay, wayToLay } from './way-to-lay.ts';
 
@@ -27,6 +27,8 @@ export interface ToLay {
   readonly wire?: string;
   /** Where its way is known already. */
   readonly way?: WayToLay | null;
+  /** Ends that the same work drives. */
+  readonly rods?: readonly string[];
 }
 
 /** Depth of a bonding wire that joins electrodes: below a spade's first cut. Ours; local frost and ploughs may ask for more. */
@@ -35,11 +37,14 @@ const depth = { ft: { text: '18 in', m: 0.4572 }, m: { text: '0.5 m', m: 0.5 } }
 /** For both ends: up a wall, down to a rod's top, round a corner that no plan shows; ours. */
 const slackM = 0.6;
 
-export function layConductor(scene: Scene, { id, from, to, duty, wire = usualWire(scene, duty), way }: ToLay): Laid {
+export function layConductor(
+  scene: Scene,
+  { id, from, to, duty, wire = usualWire(scene, duty), way, rods = [] }: ToLay,
+): Laid {
   const { units } = scene.study.site;
   const found = way === undefined ? wayToLay(scene, from, to) : way;
   const length = found === null ? null : plannedLength(found.lengthM + slackM, units);
-  const ends = [from, to].map((point) => usualJoint(scene.part(ownerOf(point))));
+  const ends = [from, to].map((p) => (rods.includes(p) ? rodWeld : usualJoint(scene.part(ownerOf(p)))));
   const fields: Record<string, ChangeValue> = {
     from,
     to,

@@ -1,5 +1,5 @@
 import type { ChangeValue } from '../../study/written-lists.ts';
-import type { Scene } from './scene.ts';
+import { ownerOf, type Scene } from './scene.ts';
 import { isUs } from './usual-wire.ts';
 
 /** A line as it is typed: its stops, and a length for each piece between stops (bends left out), or none. */
@@ -13,11 +13,12 @@ export function linePath(scene: Scene, line: string): LinePath | null {
   return written === undefined ? null : { stops: written.path, lengths: written.lengths };
 }
 
-/** What a stop is called in the study: a part, a point, a plug, the place of a bend. */
+/** What a stop is called where a line crosses a wall: a part, a plug, or `bend` for all of them. */
 export function stopName(stop: ChangeValue): string {
-  if (typeof stop === 'string' || typeof stop === 'number') return String(stop);
+  if (typeof stop !== 'object') return ownerOf(String(stop));
+  if (isStop(stop, 'bend')) return 'bend';
   const [value] = Object.values(stop) as readonly ChangeValue[];
-  return typeof value === 'string' ? value : '';
+  return isStop(stop, 'plug') ? String(value) : ownerOf(String(value));
 }
 
 export function isStop(stop: ChangeValue, kind: 'plug' | 'bend' | 'bond'): boolean {

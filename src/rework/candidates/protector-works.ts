@@ -3,8 +3,9 @@ import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { bondIdFor } from './apart-groups.ts';
-import { panelFor } from './entry-panel.ts';
+import { mountFor, type Panel } from './entry-panel.ts';
 import { isStop, type LinePath, linePath, stopName, withStop } from './line-path.ts';
+import { bondsOfLine, rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import type { Scene } from './scene.ts';
 import { sparkoverFor } from './sparkover-for.ts';
@@ -45,32 +46,32 @@ function protect(scene: Scene, line: Line, answers: readonly StudyFinding[]): re
   const path = linePath(scene, line.id);
   const walls = bareWalls(line);
   if (path === null || walls.length === 0) return [];
-  const panel = panelFor(scene, walls[0]!.building);
   const ids = walls.map((_, i) => scene.newId(i === 0 ? `arrester-${line.id}` : `arrester-${line.id}-${i + 1}`));
-  const after = walls.reduce<LinePath | null>(
-    (now, wall, i) => (now === null ? null : through(now, wall, ids[i]!)),
-    path,
-  );
+  const after = walls.reduce<LinePath | null>((now, w, i) => (now === null ? null : through(now, w, ids[i]!)), path);
   if (after === null) return [];
+  const mounts = walls.map((w) => mountFor(scene, w.building, feedKinds.includes(line.kind)));
   const kind = kinds[line.kind] ?? 'data protector';
-  const added = ids.map((id) => protector(id, panel.id, kind, line, scene));
+  const added = ids.map((id, i) => protector(id, mounts[i]!.id, kind, line, scene));
+  const panels = [...new Set(mounts.map((m) => m.id))];
   return [
     newWork({
       kind: 'add-protector',
       subject: line.id,
-      at: [line.id, panel.id],
+      at: [line.id, ...panels],
       answers: answers.map((f) => f.id),
       changes: [...added, ...pathChanges(line.id, path, after)],
-      needs: panel.work === null ? needsOf(scene, panel.id) : [panel.work],
+      needs: [...new Set([...mounts.flatMap((m) => needsOf(scene, m)), ...bondsOfLine(scene, line.id)])],
       materials: [each(kind, ids.length), each('bolted lug', ids.length)],
-      values: { line: line.id, kind, panel: panel.id, count: ids.length },
+      values: { line: line.id, kind, panel: panels.join(', '), count: ids.length },
     }),
   ];
 }
 
-function needsOf(scene: Scene, panel: string): readonly string[] {
-  const bond = bondIdFor(scene, panel);
-  return bond === null ? [] : [bond];
+const feedKinds: readonly string[] = ['coax', 'open-wire', 'single wire', 'cable tv'];
+
+function needsOf(scene: Scene, { id, work }: Panel): readonly string[] {
+  if (work !== null) return [work];
+  return [...rodOfService(scene), ...(bondIdFor(scene, id) === null ? [] : [bondIdFor(scene, id)!])];
 }
 
 /** Walls through which a core comes without a protector, each once; those of a line without a core by its shield. */
@@ -83,14 +84,24 @@ function bareWalls({ crossings }: Line): readonly Crossing[] {
 }
 
 /** The path with a protector between the last stop outside and the wall, before a plug there; null: the stops are not found. */
-export function through(path: LinePath, { before, after }: Crossing, id: string): LinePath | null {
-  const names = path.stops.map(stopName);
-  const [outside, inside] = [names.indexOf(before), names.indexOf(after)];
-  if (outside < 0 || inside < 0) return null;
-  const step = outside < inside ? 1 : -1;
-  let at = outside + step;
-  while (at !== inside && !isStop(path.stops[at]!, 'plug')) at += step;
+export function through(path: LinePath, wall: Crossing, id: string): LinePath | null {
+  const stops = stopsAtWall(path, wall);
+  if (stops === null) return null;
+  const step = stops.outside < stops.inside ? 1 : -1;
+  let at = stops.outside + step;
+  while (at !== stops.inside && !isStop(path.stops[at]!, 'plug')) at += step;
   return withStop(path, step === 1 ? at : at + 1, id);
+}
+
+/** Places in the path of the stop outside a wall and of that inside, the two that stand nearest to one another. */
+export function stopsAtWall(
+  path: LinePath,
+  { before, after }: Crossing,
+): { readonly outside: number; readonly inside: number } | null {
+  const named = (name: string) => path.stops.flatMap((s, i) => (stopName(s) === name ? [i] : []));
+  const pairs = named(before).flatMap((outside) => named(after).map((inside) => ({ outside, inside })));
+  const apart = ({ outside, inside }: { outside: number; inside: number }) => Math.abs(outside - inside);
+  return pairs.length === 0 ? null : pairs.reduce((best, p) => (apart(p) < apart(best) ? p : best));
 }
 
 function protector(id: string, panel: string, kind: string, line: Line, scene: Scene): SiteChange {

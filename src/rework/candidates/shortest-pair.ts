@@ -1,18 +1,23 @@
 import { ownerOf, type Scene } from './scene.ts';
-import { type WayToLay, wayToLay } from './way-to-lay.ts';
+import { straightWay, type WayToLay, wayToLay } from './way-to-lay.ts';
 
 export interface Pair {
   readonly from: string;
   readonly to: string;
-  /** null: nobody knows how far it is. */
+  /** null: nobody knows how far it is, or no way is open. */
   readonly way: WayToLay | null;
 }
 
+/** How many of the pairs that are nearest in a straight line are routed. */
+const mostRouted = 4;
+
 /** The two landings with the shortest way between them; where no place is known the first of each, outdoors before indoors. */
 export function shortestPair(scene: Scene, from: readonly string[], to: readonly string[]): Pair | null {
-  const pairs = from.flatMap((a) => to.map((b): Pair => ({ from: a, to: b, way: wayToLay(scene, a, b) })));
-  const known = pairs.filter((p) => p.way !== null);
-  if (known.length > 0) return known.reduce((best, p) => (p.way!.lengthM < best.way!.lengthM ? p : best));
+  const pairs = from.flatMap((a) => to.map((b): Pair => ({ from: a, to: b, way: straightWay(scene, a, b) })));
+  const near = pairs.filter((p) => p.way !== null).sort((p, q) => p.way!.lengthM - q.way!.lengthM);
+  const routed = near.slice(0, mostRouted).map((p): Pair => ({ ...p, way: wayToLay(scene, p.from, p.to) }));
+  const open = routed.filter((p) => p.way !== null);
+  if (open.length > 0) return open.reduce((best, p) => (p.way!.lengthM < best.way!.lengthM ? p : best));
   const [a, b] = [from, to].map((points) => points.find((p) => !isIndoors(scene, p)) ?? points[0]);
   return a === undefined || b === undefined ? null : { from: a, to: b, way: null };
 }

@@ -7,7 +7,8 @@ export interface UsualJoint {
   readonly material: string;
 }
 
-const weld: UsualJoint = { typed: 'exothermic weld', material: 'exothermic weld' };
+/** To a rod that is driven: welded, since nobody sees it again. */
+export const rodWeld: UsualJoint = { typed: 'exothermic weld', material: 'exothermic weld' };
 const lug: UsualJoint = { typed: 'bolted lug', material: 'bolted lug' };
 const rodClamp: UsualJoint = {
   typed: { kind: 'rod clamp', metal: 'bronze', listed: 'yes', for_burial: 'yes' },
@@ -32,15 +33,10 @@ export function usualJoint(on: StudyPart | undefined): UsualJoint {
   if (on.section === 'electrodes') return onElectrode(on);
   if (on.section === 'supports') return steelLug;
   if (on.section === 'metalwork') return /pipe|tank/.test(on.kind) ? pipeClamp : lug;
-  return on.section === 'conductors' ? weld : lug;
+  return on.section === 'conductors' ? rodWeld : lug;
 }
 
 function onElectrode({ kind }: StudyPart): UsualJoint {
   if (kind === 'pipe' || kind === 'well casing' || kind.includes('water')) return pipeClamp;
-  return welded.includes(kind) ? weld : rodClamp;
-}
-
-/** A clamp on a rod that stays where it can be looked at. */
-export function openRodClamp(): UsualJoint {
-  return rodClamp;
+  return welded.includes(kind) ? rodWeld : rodClamp;
 }

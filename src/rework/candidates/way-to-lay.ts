@@ -1,19 +1,37 @@
 import type { StudyPart } from '../../study/study.ts';
+import { routeBetween } from '../routes/route-between.ts';
 import { ownerOf, type Scene } from './scene.ts';
 
 export type Spot = readonly [number, number];
 
-/** Where metal between two points could run; null: the file does not say where one of them is. */
+/** Where metal between two points could run; null: the file does not say where one of them is, or there is no way. */
 export interface WayToLay {
   readonly routeM: readonly Spot[];
   readonly lengthM: number;
 }
 
+/** In the ground, round buildings and away from gas; between things in one building straight. */
 export function wayToLay(scene: Scene, from: string, to: string): WayToLay | null {
+  const straight = straightWay(scene, from, to);
+  if (straight === null || isInOneBuilding(scene, from, to) || straight.lengthM < touchM) return straight;
+  const route = routeBetween(scene.study, [from, to]);
+  return 'none' in route ? null : { routeM: route.legs[0]?.routeM ?? [], lengthM: route.lengthM };
+}
+
+/** What stands closer together than this is joined along the wall, and no ground is dug. */
+const touchM = 1;
+
+/** The straight way between the places at which two parts can be met. */
+export function straightWay(scene: Scene, from: string, to: string): WayToLay | null {
   const a = spotsOf(scene.part(ownerOf(from)));
   const b = spotsOf(scene.part(ownerOf(to)));
   const ways = a.flatMap((p) => b.map((q): WayToLay => ({ routeM: [p, q], lengthM: apartM(p, q) })));
   return ways.length === 0 ? null : ways.reduce((best, way) => (way.lengthM < best.lengthM ? way : best));
+}
+
+function isInOneBuilding(scene: Scene, from: string, to: string): boolean {
+  const [a, b] = [from, to].map((point) => scene.part(ownerOf(point))?.where ?? null);
+  return a !== null && a !== 'outside' && a === b;
 }
 
 /** Places at which a part can be met: its own, and the points of its route. */

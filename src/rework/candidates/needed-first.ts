@@ -1,0 +1,38 @@
+import type { StudyPart } from '../../study/study.ts';
+import { bondIdFor, ownElectrodes } from './apart-groups.ts';
+import { ownerOf, type Scene } from './scene.ts';
+
+const shielded: readonly string[] = ['coax', 'cable tv'];
+
+/** Lines whose shield would carry a group to the service once one end of it is tied there. */
+export function shieldedLinesOf(scene: Scene, box: string): readonly string[] {
+  return scene.study.lines.filter((l) => shielded.includes(l.kind) && l.stops.includes(box)).map((l) => l.id);
+}
+
+/**
+ * Works without which a shield that is bonded would be the only tie of a mast, a bar or an electrode to the service: bonds of
+ * all groups that the line meets on its way.
+ */
+export function bondsOfLine(scene: Scene, line: string): readonly string[] {
+  const row = scene.study.lines.find((l) => l.id === line);
+  if (row === undefined || !shielded.includes(row.kind)) return [];
+  const met = row.stops.map((s) => ownerOf(s.replace(/^bond /, '')));
+  const groups = met.map((id) => scene.groupOf(id)).filter((g) => g !== null);
+  const wanting = groups.filter((g) => g.parts.some((id) => isGrounding(scene.part(id))));
+  return [...new Set(wanting.flatMap((g) => bondIdFor(scene, g.id) ?? []))];
+}
+
+function isGrounding(part: StudyPart | undefined): boolean {
+  return part !== undefined && ['electrodes', 'supports', 'bars'].includes(part.section);
+}
+
+/** The rod that a service needs that has no electrode, before anything is led to it; [] where it has one. */
+export function rodOfService(scene: Scene): readonly string[] {
+  const { main } = scene;
+  if (main === null || ownElectrodes(scene, main).length > 0 || scene.study.site.service === 'unknown') return [];
+  return [serviceRodId(scene)];
+}
+
+export function serviceRodId(scene: Scene): string {
+  return `add-rods:${scene.study.site.service}`;
+}

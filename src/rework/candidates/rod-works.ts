@@ -1,0 +1,132 @@
+import type { StudyFinding } from '../../study/study.ts';
+import type { Work } from '../work.ts';
+import { bondIdFor, ownElectrodes } from './apart-groups.ts';
+import { besideWall } from './building-walls.ts';
+import { rodOfService, serviceRodId } from './needed-first.ts';
+import { type Driven, driveRod, usualRod } from './new-rod.ts';
+import { newWork } from './new-work.ts';
+import { rodSpacingM } from './rod-spacing.ts';
+import { rodSpot } from './rod-spot.ts';
+import { ownerOf, type Scene } from './scene.ts';
+import { type Spot, spotsOf } from './way-to-lay.ts';
+
+/** Rods where there are too few: beside a lone one, at a panel without any, at a tower, at a mast of a field station. */
+export function rodWorks(scene: Scene): readonly Work[] {
+  return [...besideLone(scene), ...atPanels(scene), ...atTowers(scene), ...atMasts(scene)];
+}
+
+const loneRules: readonly string[] = ['single-rod-25-ohm', 'site-10-ohm', 'water-pipe-supplemented'];
+
+function besideLone(scene: Scene): readonly Work[] {
+  const wrong = scene.findings(...loneRules);
+  const places = [...new Set(wrong.flatMap((f) => f.at.slice(0, 1)))].filter((id) => scene.part(id) !== undefined);
+  return places.flatMap((id) => {
+    const answers = wrong.filter((f) => f.at[0] === id);
+    const spacingM = rodSpacingM(scene, id);
+    const [here] = spotsOf(scene.part(id));
+    const spot = here === undefined ? null : rodSpot(scene, here, spacingM);
+    if (here !== undefined && spot === null) return [];
+    const driven = driveRod(scene, { id: scene.newId(`rod-${id}`), to: id, spot, spacingM });
+    return [rodsOf(scene, id, [driven], answers, spacingM)];
+  });
+}
+
+function atPanels(scene: Scene): readonly Work[] {
+  return scene.findings('separate-building-electrode').flatMap((f) => {
+    const [panel] = f.at;
+    return panel === undefined ? [] : [atBox(scene, panel, [f])];
+  });
+}
+
+/** The rod of a service that has no electrode, where another work needs it or it is asked for itself. */
+export function serviceRod(scene: Scene, ids: readonly string[]): readonly Work[] {
+  return ids.includes(serviceRodId(scene)) ? [atBox(scene, scene.study.site.service, [])] : [];
+}
+
+/** Off the wall, at arm's length from the panel. */
+function atBox(scene: Scene, box: string, answers: readonly StudyFinding[]): Work {
+  const [here] = spotsOf(scene.part(box));
+  const where = scene.part(box)?.where ?? '';
+  const spot = here === undefined ? null : (besideWall(scene, where, here, wallOffM) ?? here);
+  const driven = driveRod(scene, { id: scene.newId(`rod-${box}`), to: box, spot, spacingM: wallOffM });
+  return rodsOf(scene, box, [driven], answers, wallOffM);
+}
+
+const wallOffM = 0.8;
+
+const towerRules: readonly string[] = ['electrode-count-per-tower-leg', 'tower-rods-count'];
+
+/** As many rods as are missing, round the foot, each with a lead of its own from the steel. */
+function atTowers(scene: Scene): readonly Work[] {
+  const wrong = scene.findings(...towerRules).filter((f) => f.because.key === 'too few');
+  const towers = [...new Set(wrong.flatMap((f) => f.at.slice(0, 1)))];
+  return towers.flatMap((tower) => {
+    const answers = wrong.filter((f) => f.at[0] === tower);
+    const missing = Math.max(...answers.map((f) => lackOf(f)));
+    if (!(missing > 0 && missing <= mostRods)) return [];
+    const [foot] = spotsOf(scene.part(tower));
+    const radiusM = Math.max(usualRod(scene).lengthM, 2);
+    const spots: (Spot | null)[] = [];
+    for (let n = 0; n < missing; n++) {
+      const taken = spots.filter((s) => s !== null);
+      spots.push(foot === undefined ? null : rodSpot(scene, foot, radiusM, taken));
+    }
+    const legs = Number(scene.part(tower)?.typed.legs ?? '3') || 3;
+    const driven = spots.map((spot, n) => {
+      const to = legs > 1 ? `${tower}.leg${(n % legs) + 1}@base` : `${tower}@base`;
+      return driveRod(scene, { id: scene.newId(`rod-${tower}-${n + 1}`), to, spot, spacingM: radiusM });
+    });
+    return [rodsOf(scene, tower, driven, answers, radiusM)];
+  });
+}
+
+const mostRods = 12;
+
+function lackOf({ because }: StudyFinding): number {
+  const { rods, legs, needed } = because.values as Readonly<Record<string, number | undefined>>;
+  return (legs ?? needed ?? 0) - (rods ?? 0);
+}
+
+/** A mast that has nothing to be led to: a field station, or a service that nobody knows. */
+function atMasts(scene: Scene): readonly Work[] {
+  const { main } = scene;
+  if (main !== null && (ownElectrodes(scene, main).length > 0 || rodOfService(scene).length > 0)) return [];
+  return scene.findings('mast-grounded', 'iec-mast-earthed', 'field-mast-rod').flatMap((f) => {
+    const [mast] = f.at;
+    if (mast === undefined || scene.part(mast)?.section !== 'supports') return [];
+    const spacingM = 1;
+    const [foot] = spotsOf(scene.part(mast));
+    const spot = foot === undefined ? null : rodSpot(scene, foot, spacingM);
+    return [
+      rodsOf(
+        scene,
+        mast,
+        [driveRod(scene, { id: scene.newId(`rod-${mast}`), to: `${mast}@base`, spot, spacingM })],
+        [f],
+        spacingM,
+      ),
+    ];
+  });
+}
+
+function rodsOf(
+  scene: Scene,
+  subject: string,
+  driven: readonly Driven[],
+  answers: readonly StudyFinding[],
+  spacingM: number,
+): Work {
+  const bond = bondIdFor(scene, ownerOf(subject));
+  const size = usualRod(scene);
+  return newWork({
+    kind: 'add-rods',
+    subject,
+    at: [subject],
+    answers: answers.map((f) => f.id),
+    changes: driven.flatMap((d) => d.changes),
+    needs: bond === null ? [] : [bond],
+    materials: driven.flatMap((d) => d.materials),
+    runs: driven.flatMap((d) => d.runs),
+    values: { to: subject, count: driven.length, spacingM, rodLengthM: size.lengthM },
+  });
+}
