@@ -1,4 +1,5 @@
 import { type Matches, match } from './matches.ts';
+import type { NamedThing } from './named-things.ts';
 import type { ThingGraph } from './thing-graph.ts';
 
 interface Candidate {
@@ -12,6 +13,8 @@ interface Candidate {
 /** Closer than this is the same place, and this far away is somewhere near it, in metres: a tape and a sketch. */
 const samePlaceM = 0.05;
 const nearM = 1;
+/** What is about as much alike as the best is matched in one go; after that all is looked at anew. */
+const sameScore = 0.1;
 /** Share of ties in common from which things hang on the same. */
 const sameTies = 0.5;
 
@@ -21,14 +24,12 @@ const sameTies = 0.5;
  */
 export function matchMostAlike(before: ThingGraph, after: ThingGraph, matches: Matches): void {
   for (;;) {
-    const best = candidates(before, after, matches);
-    let found = false;
-    for (const c of best) {
-      if (matches.toAfter.has(c.before) || matches.toBefore.has(c.after)) continue;
-      match(matches, c.before, c.after);
-      found = true;
+    const [best, ...others] = candidates(before, after, matches);
+    if (best === undefined) return;
+    for (const c of [best, ...others]) {
+      if (c.score < best.score - sameScore) break;
+      if (!matches.toAfter.has(c.before) && !matches.toBefore.has(c.after)) match(matches, c.before, c.after);
     }
-    if (!found) return;
   }
 }
 
@@ -52,15 +53,16 @@ function likeness(before: ThingGraph, b: number, after: ThingGraph, a: number, m
   const ties = tiesShared(before, b, after, a, matches);
   if (one.section === 'conductors')
     return ends(before, b, after, a, matches) ? 3 + ties + saidAlike(one.says, other.says) : null;
-  const place = placeScore(one.positionM, other.positionM);
+  const place = placeScore(one.placesM, other.placesM);
   const hangsAlike = ties >= sameTies;
   if (place < 2 && !hangsAlike) return null;
   return place + 2 * ties + saidAlike(one.says, other.says);
 }
 
-function placeScore(one: readonly number[] | null, other: readonly number[] | null): number {
-  if (one === null || other === null) return 0;
-  const apartM = Math.hypot(...one.map((x, i) => x - other[i]!));
+function placeScore(one: NamedThing['placesM'], other: NamedThing['placesM']): number {
+  if (one.length === 0 || other.length === 0) return 0;
+  if (one.length !== other.length) return -2;
+  const apartM = Math.max(...one.map((p, i) => Math.hypot(...p.map((x, k) => x - other[i]![k]!))));
   if (apartM <= samePlaceM) return 2;
   return apartM <= nearM ? 0.5 : -2;
 }
@@ -84,11 +86,11 @@ function tiesShared(before: ThingGraph, b: number, after: ThingGraph, a: number,
 }
 
 /** A wire read from its other end is the same wire. */
-const roleOf = (role: string) => role.replace(/\b(?:from|to)\b/, 'end');
+const roleOf = (role: string) => role.replace(/^(by )?(?:from|to)\b/, '$1end');
 
 function ends(before: ThingGraph, b: number, after: ThingGraph, a: number, { toAfter }: Matches): boolean {
   const endsOf = (graph: ThingGraph, i: number) =>
-    graph.ties[i]!.filter(({ role }) => role === 'from' || role === 'to').map(({ to }) => to);
+    graph.ties[i]!.filter(({ role }) => /^(?:from|to)\b/.test(role)).map(({ to }) => to);
   const mine = endsOf(before, b).map((to) => toAfter.get(to) ?? -1);
   const theirs = endsOf(after, a);
   return mine.length > 0 && JSON.stringify(mine.sort()) === JSON.stringify(theirs.sort());

@@ -1,4 +1,5 @@
 import type { Study, StudyPart } from '../../study/study.ts';
+import { plainWords } from './plain-words.ts';
 
 /** Whatever a site file gives an id: a part, a place, a building, a guy, a plug, a state. */
 export interface NamedThing {
@@ -6,10 +7,11 @@ export interface NamedThing {
   /** Section of a part; else 'places', 'buildings', 'guys', 'plugs', 'states'. */
   readonly section: string;
   readonly kind: string;
-  readonly positionM: readonly [number, number, number] | null;
+  /** Where it stands, or each point of its route; [] where nobody knows. */
+  readonly placesM: readonly (readonly [number, number, number])[];
   /** What its owner says of it, names of other things left out. */
   readonly says: Readonly<Record<string, string>>;
-  /** Ids that it names, with the field that does. */
+  /** Ids that it names, with the field that does and the point of the thing that is meant. */
   readonly names: readonly { readonly role: string; readonly id: string }[];
 }
 
@@ -18,7 +20,7 @@ export function namedThings(study: Study): readonly NamedThing[] {
   const bare = [
     ...study.parts.map(partThing),
     ...(study.places ?? []).map(({ id, positionM, where }) =>
-      thing(id, 'places', 'place', { positionM, names: named({ where }) }),
+      thing(id, 'places', 'place', { placesM: known(positionM), names: named({ where }) }),
     ),
     ...study.buildings.map((b) =>
       thing(b.id, 'buildings', 'building', {
@@ -26,13 +28,17 @@ export function namedThings(study: Study): readonly NamedThing[] {
       }),
     ),
     ...study.guys.map((g) =>
-      thing(g.id, 'guys', 'guy', { positionM: g.anchorM, says: g.typed, names: named({ support: g.support }) }),
+      thing(g.id, 'guys', 'guy', {
+        placesM: known(g.anchorM),
+        says: saidOf(g.typed),
+        names: named({ support: g.support }),
+      }),
     ),
     ...plugsOf(study),
     ...study.states.map((s) => thing(s.id, 'states', 'state', { says: { says: s.says ?? '' } })),
   ];
-  const known = new Set(bare.map((t) => t.id));
-  return bare.map((t) => ({ ...t, names: t.names.filter((n) => n.id !== t.id && known.has(n.id)) }));
+  const ids = new Set(bare.map((t) => t.id));
+  return bare.map((t) => ({ ...t, names: t.names.filter((n) => n.id !== t.id && ids.has(n.id)) }));
 }
 
 /** Fields that only name other things, or say what nobody would know a part by. */
@@ -44,18 +50,36 @@ const notSaid = new Set(
 const naming = ['from', 'to', 'passes', 'path', 'along', 'near', 'within_reach', 'between', 'of'];
 
 function partThing(p: StudyPart): NamedThing {
-  const says = Object.fromEntries(Object.entries(p.typed).filter(([field]) => !notSaid.has(field)));
-  const typed = naming.flatMap((role) => idsIn(p.typed[role] ?? '').map((id) => ({ role, id })));
-  const names = [...named({ on: p.on, place: p.place, where: p.where }), ...typed];
-  return thing(p.id, p.section, p.kind, { positionM: p.positionM, says: { ...says, present: p.present }, names });
+  const names = [
+    ...named({ on: p.on, place: p.place, where: p.where }),
+    ...naming.flatMap((role) => namedIn(role, p.typed[role] ?? '')),
+  ];
+  const placesM = p.routeM.length > 0 ? p.routeM : known(p.positionM);
+  return thing(p.id, p.section, p.kind, { placesM, says: { ...saidOf(p.typed), present: p.present }, names });
 }
 
+function saidOf(typed: Readonly<Record<string, string>>): NamedThing['says'] {
+  const said = Object.entries(typed).filter(([field]) => !notSaid.has(field));
+  return Object.fromEntries(said.map(([field, text]) => [field, plainWords(text).join(' ')]));
+}
+
+const known = (positionM: StudyPart['positionM']) => (positionM === null ? [] : [positionM]);
+
 function thing(id: string, section: string, kind: string, more: Partial<NamedThing>): NamedThing {
-  return { id, section, kind, positionM: null, says: {}, names: [], ...more };
+  return { id, section, kind, placesM: [], says: {}, names: [], ...more };
 }
 
 function named(roles: Readonly<Record<string, string | null>>): NamedThing['names'] {
-  return Object.entries(roles).flatMap(([role, text]) => idsIn(text ?? '').map((id) => ({ role, id })));
+  return Object.entries(roles).flatMap(([role, text]) => namedIn(role, text ?? ''));
+}
+
+/** `from: tower.leg2@base` names the tower, as `from leg2@base`. */
+function namedIn(role: string, text: string): NamedThing['names'] {
+  const points = text.match(/[\p{L}\p{N}\p{M}_-]+(?:[.@][^,\]}]*)?/gu) ?? [];
+  return points.map((point) => {
+    const [id = '', ...more] = point.split(/(?=[.@])/);
+    return { role: `${role} ${more.join('').trim()}`.trim(), id };
+  });
 }
 
 /** Plugs have no entry of their own: a line names them among its stops. */

@@ -1,4 +1,5 @@
 import { idPattern, type NamedThing } from './named-things.ts';
+import { plainWords } from './plain-words.ts';
 
 /** Reads ids and points of before as after calls them. */
 export interface Names {
@@ -38,14 +39,9 @@ export function namesOf(things: Known, points: ReadonlyMap<string, string> = new
 }
 
 function saysSame(before: string, after: string, isSameWord: (x: string, y: string) => boolean): boolean {
-  const [b, a] = [piecesOf(before), piecesOf(after)];
+  const [b, a] = [plainWords(before), plainWords(after)];
   const isCut = before.length === cutAt || after.length === cutAt;
   if (!isCut && b.length !== a.length) return false;
   const length = isCut ? Math.min(b.length, a.length) - 1 : b.length;
   return b.slice(0, length).every((piece, i) => isSameWord(piece, a[i]!));
-}
-
-/** Words and what stands between them, in turns. */
-function piecesOf(text: string): readonly string[] {
-  return text.split(/([\p{L}\p{N}\p{M}_-]+)/u);
 }

@@ -66,8 +66,8 @@ function colourRounds(before: ThingGraph, after: ThingGraph, matches: Matches): 
 function firstColours(before: ThingGraph, after: ThingGraph, { toAfter, toBefore }: Matches): [number[], number[]] {
   const names = new Map<string, number>();
   const own = ({ things }: ThingGraph, i: number) => {
-    const { section, kind, positionM, says } = things[i]!;
-    const place = positionM?.map((x) => Math.round(x * 100)) ?? null;
+    const { section, kind, placesM, says } = things[i]!;
+    const place = placesM.map((p) => p.map((x) => Math.round(x * 100)));
     return JSON.stringify([section, kind, place, Object.entries(says).sort(([x], [y]) => (x < y ? -1 : 1))]);
   };
   return [
