@@ -1,5 +1,6 @@
 import type { Remaining } from '../work.ts';
 import { byCost, type Choosing, mayBeDone } from './choosing.ts';
+import { harmOf } from './effect-of.ts';
 import { compareDanger } from './remaining-of.ts';
 import type { SetTrial, Trying } from './trials.ts';
 
@@ -21,10 +22,11 @@ export function* everySet(choosing: Choosing): Trying<readonly number[]> {
   const known: Known[] = [];
   function* tryOut(set: readonly number[]): Trying<SetTrial> {
     const trial = yield* choosing.trials.of(set, 'together');
-    if (trial.effect !== null) known.push({ set, left: trial.effect.after });
+    // what brings something new leaves more than a part of it may
+    if (trial.effect !== null && trial.isHarmless) known.push({ set, left: trial.effect.after });
     return trial;
   }
-  const most = yield* tryLargest(sets, tryOut);
+  const most = yield* tryLargest(sets, harmfulOf(choosing), tryOut);
   for (const goal of [most, null]) {
     const found = yield* cheapest(sets, goal, known, tryOut);
     if (found !== null) return found;
@@ -32,19 +34,34 @@ export function* everySet(choosing: Choosing): Trying<readonly number[]> {
   return [];
 }
 
-/** The largest sets, and each without one of its works: they tell early which works cannot be spared. Returns the best of them. */
+/** Works that bring something bad by themselves. */
+function harmfulOf({ alone }: Choosing): ReadonlySet<number> {
+  return new Set([...alone].filter(([, effect]) => harmOf(effect).length > 0).map(([i]) => i));
+}
+
+/**
+ * The largest sets, the same without works that are bad by themselves, and each without one of its works: they tell early
+ * which works cannot be spared. Returns the least that one of them leaves.
+ */
 function* tryLargest(
   sets: readonly (readonly number[])[],
+  harmful: ReadonlySet<number>,
   tryOut: (set: readonly number[]) => Trying<SetTrial>,
 ): Trying<Remaining | null> {
-  let best: Remaining | null = null;
-  const holds = (a: readonly number[], b: readonly number[]) => a !== b && isWithin(b, a);
-  for (const set of sets.filter((s) => !sets.some((other) => holds(other, s)))) {
-    const { effect, isHarmless } = yield* tryOut(set);
-    if (isHarmless && effect !== null && (best === null || compareDanger(effect.after, best) < 0)) best = effect.after;
-    for (const smaller of sets.filter((s) => s.length === set.length - 1 && isWithin(s, set))) yield* tryOut(smaller);
+  let least: Remaining | null = null;
+  const mild = sets.filter((s) => !s.some((i) => harmful.has(i)));
+  for (const set of [...largestOf(sets), ...largestOf(mild)]) {
+    for (const one of [set, ...sets.filter((s) => s.length === set.length - 1 && isWithin(s, set))]) {
+      const { effect, isHarmless } = yield* tryOut(one);
+      if (isHarmless && effect !== null && (least === null || compareDanger(effect.after, least) < 0))
+        least = effect.after;
+    }
   }
-  return best;
+  return least;
+}
+
+function largestOf(sets: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return sets.filter((set) => !sets.some((other) => other.length > set.length && isWithin(set, other)));
 }
 
 /** The first set in order of cost that reaches the goal; without a goal the best of all. */
