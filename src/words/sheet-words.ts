@@ -19,8 +19,9 @@ export const sheetWords = {
     panel: 'Panel opened',
     yes: 'yes',
     no: 'no',
+    panelBy: 'yes, by a [electrician]',
     none: 'No work is on this sheet.',
-    before: 'Before any of it',
+    and: ' and ',
     points: [
       'Local code, the permit and the [authority] decide. Work in or at a [service panel], a meter or a supply is for a [electrician], and for nobody else.',
       'Before anybody comes near an antenna or an open antenna line, the owner switches the transmitter off and keeps it off: what stands on an antenna burns at a touch.',
@@ -30,8 +31,9 @@ export const sheetWords = {
     ],
     buriedKnown: 'Known to lie in the soil here: {list}. There may be more.',
     buriedUnknown: 'The file knows of nothing else that lies in the soil. There may be something.',
-    numbers: 'The number before a name is that of the plan.',
+    numbers: 'The number before a name is that of the plan. Each work has a sheet of its own, to be signed.',
   },
+  before: { heading: 'Before any of it' },
   plan: {
     heading: 'Plan',
     caption: 'What is new and what is changed by these works. The numbers are those of this sheet.',
@@ -56,6 +58,10 @@ export const sheetWords = {
     weld: 'An exothermic weld is molten metal: dry mould, gloves, shaded eyes, nothing near that burns and no gas in the air; follow the paper of its maker.',
     drive:
       'Rods: driven upright to their whole length. At rock up to 45° from upright; else stop and ask. Never cut one off and say nothing.',
+    readings: 'Readings',
+    over: 'Continuity: low-resistance ohmmeter, the resistance of its own leads taken off. More than the greater figure: look at the joints before anything else, and do not fill in.',
+    earthHow:
+      '[Ground resistance] is that of the [electrode]s of this site alone. With the supply connected a tester reads less and tells nothing of them; never open the bond of an energised supply for it. Dry, wet and frozen soil differ: that is why it is a range.',
     doNot: 'Do not',
     never: [
       'open the [service panel] or anything else with live parts inside unless you are the [electrician] of this job; what comes from the meter stays live when the main switch is off',
@@ -73,6 +79,8 @@ export const sheetWords = {
     figure: 'Figure',
     source: 'Document and clause',
     known: 'How it is known',
+    practice: 'common practice: no clause',
+    buy: 'Clause numbers can be out of date or remembered wrongly: check them against the documents and the edition that holds here.',
     figures: {
       depth: 'Depth in soil, {figure}',
       radius: 'Bend radius {figure}, no bend sharper than a right angle',
@@ -103,7 +111,7 @@ export const sheetWords = {
     material: 'Material',
     doNot: 'Do not',
   },
-  whyNothing: 'It puts no single condition right; the plan has it for what follows.',
+  whyNothing: 'By itself it puts no condition right; the owner has it for what follows or for what is wanted beside.',
   whyOne: '{title} ({severity})',
   severity: { hazard: 'hazard', defect: 'defect', advice: 'advice' },
   size: {
@@ -116,13 +124,18 @@ export const sheetWords = {
     protector: '{arrester}: {kind}{where}',
     mountedOn: ', mounted on {on}',
     line: '{line} now goes: {stops}',
+    stop: { bond: 'shield bonded at {at}', bend: 'bend at {at}', plug: 'plug {at}' },
+    ends: '{kind}, from {from} to {to}',
+    stops: '{kind}, so far {stops}',
+    set: '{part}: {field} {value}',
+    taken: 'no longer said',
     bar: '{bar} now stands at its new place on the plan',
     nothing: 'No conductor is new; sizes stay as they are.',
   },
   way: {
     legs: '{conductor}: from {from} {legs}, to {to}.',
     leg: '{length} {direction}',
-    then: ', then ',
+    next: ', then ',
     straight:
       '{conductor}: the shortest way without sharp bends; the file has no places for it, so agree on it with the owner on site.',
     directions: ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'],
@@ -150,14 +163,15 @@ export const sheetWords = {
       buried: '; [listed] for this use and for burial or concrete: look for the mark',
       reach: '; [listed] for this use, left where it can be reached',
     },
-    permanent: '; joins for good: may be buried',
+    permanent: '; [listed] for this use; joins for good, so it may be buried',
+    mount: 'bolted by its own stud to bare metal',
     none: 'No joint is new.',
     total: 'Joints to make: {n}.',
   },
   lands: {
-    one: '{part}: {kind}, {where}.',
-    inService: '{part}: {kind}, part of the [grounding] of the [service]{where}.',
-    where: { inside: ' indoors', outside: ' outdoors', at: ' ({place})' },
+    one: '{part}: {kind}{where}.',
+    inService: '{part}: {kind}{where}; part of the [grounding] of the [service] already.',
+    where: { inside: ', indoors', outside: ', outdoors', at: ', in {place}' },
     panel: 'At {part} land only on a terminal meant for it; the [electrician] says which.',
     none: 'It lands on nothing that is there.',
   },
@@ -171,7 +185,7 @@ export const sheetWords = {
     only: 'Only a [electrician] opens {list}. What comes from the meter stays live when the main switch is off. The local rules say whether the supplier has to be told and whether a permit is due.',
     none: 'No panel is opened. If it turns out that one has to be, stop: that is for a [electrician].',
   },
-  material: { none: 'none', spare: '{count} {name}' },
+  material: { none: 'Nothing has to be bought.', one: '{name}: {count}' },
   doNotOf: {
     bond: 'Do not let the new conductor end at the shield of a cable, at a pipe or at the case of an appliance: it runs from one named place to the other in one piece.',
     'second-path':
@@ -202,7 +216,7 @@ export const sheetWords = {
   hold: {
     heading: 'Hold point',
     buried:
-      'STOP before filling in. Trench open, every joint bare: somebody else than who made them looks, measures the depth ({depth}), takes pictures with a tape in them, and signs below. Where the permit asks for an inspection, the inspector looks first.',
+      'STOP before filling in. Trench open, every joint bare: somebody else than who made them looks, measures the depth, takes pictures with a tape in them, and signs below. Where the permit asks for an inspection, the inspector looks first.',
     rod: 'STOP before the head of the rod is covered. Clamp or weld bare: somebody looks, takes pictures, and signs below.',
     covered:
       'STOP before anything is closed or covered. Every new joint in sight: somebody looks, pulls at it, takes pictures, and signs below.',
@@ -219,17 +233,16 @@ export const sheetWords = {
     joint: 'Across the joint',
     earth: '[Ground resistance] of the whole',
     least: '{range}; less where another way runs beside it',
+    most: 'no more than {figure}',
     unknown: 'cannot be told from the file: write down what it reads',
     earthRange: '{range}, with all works done',
     earthNow: 'about {now} after this work; {range} with all works done',
-    over: 'More than the greater figure: look at the joints before anything else, and do not fill in. Low-resistance ohmmeter, the resistance of its own leads taken off.',
-    earthHow:
-      '[Ground resistance] is that of the [electrode]s of this site alone. With the supply connected a tester reads less and tells nothing of them; never open the bond of an energised supply for it. Dry, wet and frozen soil differ: that is why it is a range.',
     look: 'Nothing to measure: look whether it is as described, and write down how it was found.',
     looked: 'By eye',
   },
   sign: {
     caption: 'Who stands for work {number}',
+    columns: { role: 'Role', name: 'Name', licence: 'Licence or permit no.', signature: 'Signature', date: 'Date' },
     roles: {
       did: 'Did the work',
       opened: '[Electrician], for the panel',

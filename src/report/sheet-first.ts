@@ -1,0 +1,56 @@
+import { comparePlan, hasComparePlan } from '../drawing/compare-plan.ts';
+import { sheetFacts } from '../rework/sheet/sheet-facts.ts';
+import { sheetWords } from '../words/sheet-words.ts';
+import { type Block, cell, loudCell, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { partNames, sayIn } from './page-context.ts';
+import { titleOf, type WorksContext } from './works-context.ts';
+
+const words = sheetWords.first;
+
+/** What somebody reads who comes to the site for the first time: what it is, which works, what before any of it. */
+export function sheetFirstSection(page: WorksContext): Section {
+  return {
+    id: 'first',
+    heading: words.heading,
+    blocks: [paragraph(sayIn(page, words.intro)), ...workList(page), paragraph(sayIn(page, words.numbers))],
+  };
+}
+
+/** What is seen to before anybody starts, and what is known to lie in the soil. */
+export function sheetBeforeSection(page: WorksContext): Section {
+  const points: Block = { is: 'list', ordered: false, items: words.points.map((p) => sayIn(page, p)) };
+  const buried = buriedThings(page);
+  const known = buried.length === 0 ? words.buriedUnknown : words.buriedKnown;
+  const list = paragraph(sayIn(page, known, { list: partNames(page, buried) }));
+  return { id: 'before', heading: sheetWords.before.heading, blocks: [points, list] };
+}
+
+function workList(page: WorksContext): readonly Block[] {
+  const rows = page.plan.steps.map((step, i) => {
+    const { inSoil, panels } = sheetFacts(step, page.plan);
+    const answer = (ids: readonly string[]) => (ids.length === 0 ? words.no : words.yes);
+    const panel = panels.length === 0 ? cell(words.no) : loudCell(sayIn(page, words.panelBy));
+    return row(cell(String(i + 1)), cell(titleOf(page, step)), cell(answer(inSoil)), panel);
+  });
+  const head = [words.number, words.what, words.dig, words.panel];
+  if (rows.length === 0) return [paragraph(words.none)];
+  return tableIfAny({ id: 'sheet-works', caption: words.worksCaption, head, rows });
+}
+
+/** Lines, pipes and conductors that were in the soil before. */
+function buriedThings({ plan }: WorksContext): readonly string[] {
+  const conductors = new Set(plan.before.conductors.filter((c) => c.buried === 'yes').map((c) => c.id));
+  return plan.before.parts
+    .filter((p) => conductors.has(p.id) || (p.typed.buried !== undefined && !/^(?:no|false)$/.test(p.typed.buried)))
+    .map((p) => p.id);
+}
+
+/** Both sites on one plan; that there is none where too few places are known. */
+export function worksPlanSection(page: WorksContext): Section {
+  const { before, after } = page.plan;
+  const { heading, caption, schematic } = sheetWords.plan;
+  const blocks: readonly Block[] = hasComparePlan(before, after, page.comparison)
+    ? [{ is: 'figure', id: 'plan-figure', svg: comparePlan(before, after, page.comparison), caption }]
+    : [paragraph(schematic)];
+  return { id: 'plan', heading, blocks };
+}

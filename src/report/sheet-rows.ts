@@ -1,0 +1,212 @@
+import type { SheetFacts } from '../rework/sheet/sheet-facts.ts';
+import { limitM } from '../rework/sheet/sheet-limits.ts';
+import type { Step } from '../rework/work.ts';
+import type { StudyPart } from '../study/study.ts';
+import { formatQuantity } from '../units/format.ts';
+import type { Interval } from '../units/interval.ts';
+import { sheetWords } from '../words/sheet-words.ts';
+import { workSentence } from '../words/work-title.ts';
+import { listCell, type Row, row } from './block.ts';
+import { figure, kindName, partName, partNames, sayIn } from './page-context.ts';
+import { jointLines } from './sheet-joints.ts';
+import { materialLines } from './sheet-material.ts';
+import { wayLines } from './sheet-way.ts';
+import { namesOf, tape, type WorksContext } from './works-context.ts';
+
+const words = sheetWords;
+
+/** What is asked, item by item; each item is there for each work, so that nobody has to ask whether it was forgotten. */
+export function sheetRows(page: WorksContext, step: Step, facts: SheetFacts): readonly Row[] {
+  const { work } = step;
+  const item = (label: string, lines: readonly string[]) => row(listCell([label]), listCell(lines));
+  return [
+    item(words.work.what, [workSentence(work.kind, namesOf(page, work.at), page.speech)]),
+    item(words.work.why, whyLines(page, step)),
+    item(words.work.where, whereLines(page, step)),
+    item(words.work.size, or([...sizeLines(page, facts), ...setLines(page, step)], words.size.nothing)),
+    item(
+      words.work.way,
+      or(wayLines(page, facts), sayIn(page, facts.arresters.length > 0 ? words.way.lead : words.way.none)),
+    ),
+    item(words.work.depth, or(depthLines(page, facts), words.depth.none)),
+    item(words.work.bends, [bendLine(page, facts)]),
+    item(words.work.joints, or(jointLines(page, facts), words.joints.none)),
+    item(words.work.lands, or(landLines(page, facts), words.lands.none)),
+    item(words.work.exposed, or(exposedLines(page, facts), words.exposed.none)),
+    item(words.work.opens, [opensLine(page, facts)]),
+    item(words.work.material, or(materialLines(page, work.materials), words.material.none)),
+    item(words.work.doNot, [sayIn(page, words.doNotOf[work.kind])]),
+  ];
+}
+
+function or(lines: readonly string[], none: string): readonly string[] {
+  return lines.length === 0 ? [none] : lines;
+}
+
+/** What it clears, the worst first; what is folded under another finding is not said again. */
+function whyLines(page: WorksContext, { inTurn }: Step): readonly string[] {
+  const rank = ['hazard', 'defect', 'advice'];
+  const cleared = inTurn.cleared.filter((f) => f.under === null);
+  const sorted = [...cleared].sort((a, b) => rank.indexOf(a.severity) - rank.indexOf(b.severity));
+  const lines = sorted.map((f) => sayIn(page, words.whyOne, { title: f.title, severity: words.severity[f.severity] }));
+  return or(lines.slice(0, mostReasons), words.whyNothing);
+}
+
+const mostReasons = 4;
+
+/** The parts that it is about: kind and place; of a conductor its ends, of a line its stops. */
+function whereLines(page: WorksContext, { work }: Step): readonly string[] {
+  const ids = [...new Set(work.at.map((p) => p.split(/[@.:]/, 1)[0]!))];
+  return ids.flatMap((id) => {
+    const part = partAnywhere(page, id);
+    if (part === undefined) return [];
+    const note = part.note === null ? '' : `; ${part.note}`;
+    return [`${partName(page, id)}: ${describe(page, part)}${placeOf(page, id)}${note}`];
+  });
+}
+
+function partAnywhere({ parts, plan }: WorksContext, id: string): StudyPart | undefined {
+  return parts.get(id) ?? plan.before.parts.find((p) => p.id === id);
+}
+
+function describe(page: WorksContext, { id, kind }: StudyPart): string {
+  const studies = [page.study, page.plan.before];
+  const conductor = studies.flatMap((s) => s.conductors).find((c) => c.id === id);
+  if (conductor !== undefined) {
+    const [from, to] = [conductor.from, conductor.to].map((p) => partName(page, p));
+    return sayIn(page, words.size.ends, { kind: kindName(page, conductor.role), from: from!, to: to! });
+  }
+  const line = page.plan.before.lines.find((l) => l.id === id);
+  if (line === undefined) return kindName(page, kind);
+  return sayIn(page, words.size.stops, { kind: kindName(page, kind), stops: stopsText(page, line.stops) });
+}
+
+function stopsText(page: WorksContext, stops: readonly string[]): string {
+  return stops.map((s) => stopName(page, s)).join(' → ');
+}
+
+function placeOf(page: WorksContext, id: string): string {
+  const part = partAnywhere(page, id);
+  const { inside, outside, at } = words.lands.where;
+  if (part?.where === 'outside') return outside;
+  if (part?.where === 'inside') return inside;
+  return part?.where == null || part.where === 'unknown' ? '' : sayIn(page, at, { place: part.where });
+}
+
+function sizeLines(page: WorksContext, facts: SheetFacts): readonly string[] {
+  const conductors = facts.conductors.map((c) => {
+    const area = formatQuantity(c.areaM2, 'area', 'si');
+    const values = {
+      conductor: partName(page, c.id),
+      wire: c.wire ?? words.size.unknownWire,
+      section: area === null ? '' : sayIn(page, words.size.section, { area: areaName(page, c.wire, area, c.areaM2) }),
+      length: lengthText(page, c.lengthM ?? facts.runOf(c.id)?.lengthM ?? null),
+      from: partName(page, c.from),
+      to: partName(page, c.to),
+    };
+    return sayIn(page, words.size.conductor, values);
+  });
+  const protectors = facts.arresters.map((a) => {
+    const where = a.on === null ? '' : sayIn(page, words.size.mountedOn, { on: partName(page, a.on) });
+    const values = { arrester: partName(page, a.id), kind: kindName(page, a.kind), where };
+    return sayIn(page, words.size.protector, values);
+  });
+  const lines = facts.lines.map((l) =>
+    sayIn(page, words.size.line, {
+      line: partName(page, l.id),
+      stops: stopsText(page, l.stops),
+    }),
+  );
+  const bars = facts.bars.map((b) => sayIn(page, words.size.bar, { bar: partName(page, b.id) }));
+  return [...conductors, ...facts.electrodes.map((e) => electrodeLine(page, e)), ...protectors, ...lines, ...bars];
+}
+
+function lengthText(page: WorksContext, lengthM: Interval | null): string {
+  return lengthM === null ? words.size.unknownLength : tape(page, lengthM);
+}
+
+/** What is put right, in the words of the file. */
+function setLines(page: WorksContext, { work }: Step): readonly string[] {
+  if (work.kind !== 'put-right') return [];
+  return work.changes.flatMap((c) => {
+    if (c.is !== 'set' || c.id === null) return [];
+    const value = c.value === null ? words.size.taken : JSON.stringify(c.value).replace(/^"|"$/g, '');
+    return [sayIn(page, words.size.set, { part: partName(page, c.id), field: c.field, value })];
+  });
+}
+
+/** A gauge that is typed is not said again. */
+function areaName(
+  page: WorksContext,
+  wire: string | null,
+  si: string,
+  areaM2: SheetFacts['conductors'][number]['areaM2'],
+) {
+  const gauge = formatQuantity(areaM2, 'area', 'us');
+  return gauge !== null && wire?.includes(gauge) ? si : figure(page, areaM2, 'area');
+}
+
+function stopName(page: WorksContext, stop: string): string {
+  const [, word, at] = /^(bond|bend|plug) (.+)$/.exec(stop) ?? [];
+  if (word === undefined) return partName(page, stop);
+  return sayIn(page, words.size.stop[word as 'bond'], { at: word === 'plug' ? at! : partName(page, at!) });
+}
+
+function electrodeLine(page: WorksContext, { id, kind, typed }: SheetFacts['electrodes'][number]): string {
+  const told = ['count', 'length', 'diameter', 'metal', 'spacing', 'layout', 'wire', 'route', 'at'].flatMap((name) =>
+    typed[name] === undefined ? [] : [`${name} ${typed[name]}`],
+  );
+  const details = told.length === 0 ? words.size.noDetails : told.join(', ');
+  return sayIn(page, words.size.electrode, { electrode: partName(page, id), kind: kindName(page, kind), details });
+}
+
+function depthLines(page: WorksContext, facts: SheetFacts): readonly string[] {
+  const leastM = limitM(page.study.site.region, 'depth');
+  const least = tape(page, leastM);
+  const runs = facts.conductors
+    .filter((c) => facts.inSoil.includes(c.id))
+    .map((c) => {
+      const depthM = facts.runOf(c.id)?.depthM ?? null;
+      const values = { part: partName(page, c.id), least, depth: tape(page, depthM) };
+      if (depthM === null) return sayIn(page, words.depth.unknown, values);
+      return sayIn(page, depthM < leastM * printedShare ? words.depth.shallow : words.depth.run, values);
+    });
+  const rods = facts.electrodes.map(({ id, typed }) => {
+    const values = { part: partName(page, id), depth: typed.top ?? '' };
+    return sayIn(page, typed.top === undefined ? words.depth.rod : words.depth.rodAt, values);
+  });
+  return [...runs, ...rods];
+}
+
+/** 30 in is printed as 0.75 m as well. */
+const printedShare = 0.98;
+
+function bendLine(page: WorksContext, facts: SheetFacts): string {
+  const radius = tape(page, limitM(page.study.site.region, 'radius'));
+  return facts.conductors.length + facts.arresters.length === 0
+    ? words.bends.none
+    : sayIn(page, words.bends.run, { radius });
+}
+
+function landLines(page: WorksContext, { lands, panels }: SheetFacts): readonly string[] {
+  const each = lands.map(({ part, inService }) => {
+    const values = { part: partName(page, part.id), kind: kindName(page, part.kind), where: placeOf(page, part.id) };
+    return sayIn(page, inService ? words.lands.inService : words.lands.one, values);
+  });
+  return [...each, ...panels.map((p) => sayIn(page, words.lands.panel, { part: partName(page, p) }))];
+}
+
+function exposedLines(page: WorksContext, facts: SheetFacts): readonly string[] {
+  const guard = tape(page, limitM(page.study.site.region, 'guard'));
+  const runs = facts.conductors.map((c) => {
+    const template = facts.inSoil.includes(c.id) ? words.exposed.rising : words.exposed.air;
+    return sayIn(page, template, { part: partName(page, c.id), guard });
+  });
+  return [...runs, ...facts.arresters.map((a) => sayIn(page, words.exposed.device, { part: partName(page, a.id) }))];
+}
+
+function opensLine(page: WorksContext, { panels }: SheetFacts): string {
+  return panels.length === 0
+    ? sayIn(page, words.opens.none)
+    : sayIn(page, words.opens.only, { list: partNames(page, panels) });
+}

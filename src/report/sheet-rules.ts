@@ -1,0 +1,57 @@
+import { limitM, type SheetLimit, sheetLimits } from '../rework/sheet/sheet-limits.ts';
+import { sheetWords } from '../words/sheet-words.ts';
+import { type Block, cell, minor, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { clauseName, provenanceName, sayIn } from './page-context.ts';
+import { tape, type WorksContext } from './works-context.ts';
+
+const words = sheetWords.rules;
+
+/** What holds for every work, what nobody does, and where the figures come from. */
+export function sheetRulesSection(page: WorksContext): Section {
+  const { region } = page.study.site;
+  const figureOf = (key: SheetLimit['key']) => tape(page, limitM(region, key));
+  const items = [
+    sayIn(page, words.depth[page.speech.terms], { depth: figureOf('depth') }),
+    sayIn(page, words.rock),
+    sayIn(page, words.radius, { radius: figureOf('radius') }),
+    sayIn(page, words.joints),
+    sayIn(page, words.metals),
+    sayIn(page, words.exposed, { guard: figureOf('guard') }),
+    ...(uses(page, /exothermic/) ? [sayIn(page, words.weld)] : []),
+    ...(uses(page, /\brod\b(?! clamp)/) ? [sayIn(page, words.drive)] : []),
+  ];
+  const never: Block = { is: 'list', ordered: false, items: words.never.map((n) => sayIn(page, n)) };
+  const readings: Block = { is: 'list', ordered: false, items: [sayIn(page, words.over), sayIn(page, words.earthHow)] };
+  return {
+    id: 'rules',
+    heading: words.heading,
+    blocks: [
+      { is: 'list', ordered: false, items },
+      minor(words.readings),
+      readings,
+      minor(words.doNot),
+      never,
+      ...sources(page),
+    ],
+  };
+}
+
+function uses(page: WorksContext, material: RegExp): boolean {
+  return page.plan.steps.some((s) => s.work.materials.some((m) => material.test(m.name)));
+}
+
+function sources(page: WorksContext): readonly Block[] {
+  const rows = sheetLimits(page.study.site.region).map((l) => {
+    const figure = l.lengthM === null ? '' : tape(page, l.lengthM);
+    return row(
+      cell(sayIn(page, words.figures[l.key], { figure })),
+      cell(clauseName(page, l.source)),
+      cell(l.source.provenance === 'ours' ? words.practice : provenanceName(l.source)),
+    );
+  });
+  const head = [words.figure, words.source, words.known];
+  return [
+    ...tableIfAny({ id: 'sheet-sources', caption: words.sourcesCaption, head, rows }),
+    paragraph(sayIn(page, words.buy)),
+  ];
+}

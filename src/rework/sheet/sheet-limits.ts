@@ -1,0 +1,101 @@
+import type { StudySource } from '../../study/study.ts';
+
+/** Figures of work in the soil and along walls, as a contractor is told them, each with the rule that it stands in and its source. */
+export interface SheetLimit {
+  readonly key: 'depth' | 'radius' | 'joints' | 'reach' | 'surface' | 'cover' | 'guard' | 'photo';
+  /** A length; null: no figure. */
+  readonly lengthM: number | null;
+  /** Rule of the catalogue that asks it; null: none does. */
+  readonly rule: string | null;
+  readonly source: StudySource;
+}
+
+type Side = 'us' | 'iec' | 'au';
+
+const ours: StudySource = { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' };
+const handbook = { document: 'MIL-HDBK-419A', provenance: 'read' } as const;
+
+/** 30 in as printed for a ring of a service. */
+const depthUs = limit('depth', 0.762, 'ring-depth-us', {
+  document: 'NFPA 70; NFPA 780',
+  edition: null,
+  clause: '250.53(F)',
+  provenance: 'memory',
+});
+const depthIec = limit('depth', 0.5, 'electrode-from-foundation-iec', {
+  document: 'IEC 62305-3',
+  edition: '2010',
+  clause: '5.4.3',
+  provenance: 'memory',
+});
+const depthAu = limit('depth', 0.6, 'au-rod-dimensions', {
+  document: 'AS/NZS 1768',
+  edition: '2021',
+  clause: 'as a trade page sums it up',
+  provenance: 'second-hand',
+});
+/** 8 in. */
+const radius = limit('radius', 0.2032, 'bend-radius', {
+  document: 'MIL-HDBK-419A; NFPA 780',
+  edition: 'vol. II',
+  clause: 'down conductors; 4.9.5',
+  provenance: 'read',
+});
+const surface = limit('surface', null, 'surface-cleaned', { ...handbook, edition: 'vol. I', clause: '7.6' });
+const photo = limit('photo', null, 'photo-before-backfill', { ...handbook, edition: null, clause: 'vol. II 1.2.4' });
+/** 6 ft. */
+const guardM = 1.8288;
+const code = { document: 'NFPA 70', edition: null } as const;
+
+const american: readonly SheetLimit[] = [
+  depthUs,
+  radius,
+  limit('joints', null, 'one-conductor-per-clamp', { ...code, clause: '250.70', provenance: 'second-hand' }),
+  limit('reach', null, 'clamp-accessible', { ...code, clause: '250.68(A)', provenance: 'memory' }),
+  surface,
+  limit('cover', null, 'not-on-cover-or-door', {
+    ...code,
+    clause: '800.100(B), 810.21(F), 250.94',
+    provenance: 'second-hand',
+  }),
+  limit('guard', guardM, 'conductor-guarded', {
+    document: 'UL 96A; NFPA 70',
+    edition: '2007',
+    clause: '9.3.3; 250.64(B), 810.21(D)',
+    provenance: 'read',
+  }),
+  photo,
+];
+
+/** Elsewhere the clauses of the American code do not bind: what stands in them is practice there. */
+const international: readonly SheetLimit[] = [
+  radius,
+  limit('joints', null, null, ours),
+  limit('reach', null, null, ours),
+  surface,
+  limit('cover', null, null, ours),
+  limit('guard', guardM, null, ours),
+  photo,
+];
+
+const bySide: Readonly<Record<Side, readonly SheetLimit[]>> = {
+  us: american,
+  iec: [depthIec, ...international],
+  au: [depthAu, ...international],
+};
+
+export function sheetLimits(region: string): readonly SheetLimit[] {
+  if (region === 'au') return bySide.au;
+  return region === 'us' || region === 'ca' || region === 'unknown' ? bySide.us : bySide.iec;
+}
+
+/** A length of the table; a key without one is a slip of whoever asks (RangeError). */
+export function limitM(region: string, key: SheetLimit['key']): number {
+  const lengthM = sheetLimits(region).find((l) => l.key === key)?.lengthM ?? null;
+  if (lengthM === null) throw new RangeError(`${key} has no figure`);
+  return lengthM;
+}
+
+function limit(key: SheetLimit['key'], lengthM: number | null, rule: string | null, source: StudySource): SheetLimit {
+  return { key, lengthM, rule, source };
+}
