@@ -4,7 +4,7 @@ import { rules } from '../../src/rules/index.ts';
 import type { Limit } from '../../src/rules/rule.ts';
 import type { RuleId } from '../../src/rules/rule-ids.ts';
 import { type Heard, heardIn } from './heard.ts';
-import { systemsOf } from './systems-of.ts';
+import { systemsOf, typedNear } from './systems-of.ts';
 
 export const outcomes = ['met', 'not met', 'cannot tell', 'not applicable'] as const;
 export type Outcome = (typeof outcomes)[number];
@@ -48,7 +48,7 @@ function sideGaps(limit: Limit, heard: readonly Heard[]): readonly string[] {
   const sides = ['met', 'not met'] as const;
   return systems.flatMap((system) =>
     sides
-      .filter((side) => !near.some((n) => n.side === side && (system === 'any' || n.systems.has(system))))
+      .filter((side) => !near.some((n) => n.side === side && (system === 'any' ? n.isNumber : n.systems.has(system))))
       .map((side) => `${limit.of ?? limit.key} ${limit.value}: no case close by that is ${side}, ${system}`),
   );
 }
@@ -57,7 +57,9 @@ const isLength = (key: string) => /M2?$/.test(key);
 
 function nearOf({ value: limit, key, sense }: Limit, { outcome, measured, text }: Heard) {
   if (outcome !== 'met' && outcome !== 'not met') return [];
-  if (measured === null || Math.abs(measured.limit / limit - 1) > 5e-3) return [];
+  // a rule that says no figure is taken at its word: one as typed stands close by the limit
+  if (measured === null) return [{ side: outcome, systems: typedNear(text, limit, key), isNumber: false }];
+  if (Math.abs(measured.limit / limit - 1) > 5e-3) return [];
   const value = single(measured.value);
   if (value === null) return [];
   const isWithin = sense === 'least' ? value >= limit * 0.995 : value <= limit * 1.005;
@@ -66,7 +68,7 @@ function nearOf({ value: limit, key, sense }: Limit, { outcome, measured, text }
   // the next size of the trade is as close as a gauge comes
   const share = gauge ? 0.65 : 0.1;
   const isNear = key === 'count' ? Math.abs(value - limit) <= 1 : Math.abs(Math.log(value / limit)) <= share;
-  return isNear ? [{ side: outcome, systems }] : [];
+  return isNear ? [{ side: outcome, systems, isNumber: true }] : [];
 }
 
 function single(value: NonNullable<Heard['measured']>['value']): number | null {

@@ -32,8 +32,7 @@ interface Figure {
 
 /** By the figures of the text that are this value; where none is (a distance between two places), by the unit of the file. */
 export function systemsOf(text: string, value: number, key: string): Typed {
-  const all = key.endsWith('M2') ? areasIn(text) : lengthsIn(text).map(({ name, ...f }) => f);
-  const same = all.filter((f) => Math.abs(f.value / value - 1) <= 0.02);
+  const same = figuresIn(text, key).filter((f) => Math.abs(f.value / value - 1) <= 0.02);
   const [, unit] = /\bunits: (ft|m)\b/.exec(text) ?? [];
   const ofFile: readonly System[] = unit === 'ft' ? ['us'] : unit === 'm' ? ['si'] : [];
   return {
@@ -42,12 +41,21 @@ export function systemsOf(text: string, value: number, key: string): Typed {
   };
 }
 
+/** The unit systems in which a text has a figure within a tenth of this value. */
+export function typedNear(text: string, value: number, key: string): ReadonlySet<System> {
+  const near = figuresIn(text, key).filter((f) => Math.abs(f.value / value - 1) <= 0.1);
+  return new Set(near.map((f) => f.system));
+}
+
+const figuresIn = (text: string, key: string): readonly Figure[] =>
+  key.endsWith('M2') ? areasIn(text) : lengthsIn(text);
+
 const number = String.raw`(\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?)`;
 
-function lengthsIn(text: string): readonly (Figure & { readonly name: string })[] {
+function lengthsIn(text: string): readonly Figure[] {
   return [...text.matchAll(new RegExp(String.raw`${number} ?(um|mm|cm|mil|in|ft|m)\b`, 'g'))].map(([, n, unit]) => {
     const [system, factor] = lengths[unit!]!;
-    return { value: figure(n!) * factor, system, gauge: false, name: unit! };
+    return { value: figure(n!) * factor, system, gauge: false };
   });
 }
 
@@ -61,12 +69,10 @@ function areasIn(text: string): readonly Figure[] {
   const gauges = [...text.matchAll(/(\d+(?:\/0)?) AWG/g)].map(
     ([, n]): Figure => ({ value: gaugeM2(n!), system: 'us', gauge: true }),
   );
-  const rounds = [...text.matchAll(new RegExp(String.raw`round ${number} ?(mm|in)`, 'g'))].map(
-    ([, n, unit]): Figure => {
-      const [system, factor] = lengths[unit!]!;
-      return { value: (Math.PI / 4) * (figure(n!) * factor) ** 2, system, gauge: false };
-    },
-  );
+  const rounds = [...text.matchAll(new RegExp(`round ${number} ?(mm|in)`, 'g'))].map(([, n, unit]): Figure => {
+    const [system, factor] = lengths[unit!]!;
+    return { value: (Math.PI / 4) * (figure(n!) * factor) ** 2, system, gauge: false };
+  });
   return [...plain, ...gauges, ...rounds, ...productsIn(text)];
 }
 

@@ -13,17 +13,30 @@ export const neutralBondedOnce = rule({
     const boxes = site.equipment.filter((e) => e.present !== 'no');
     const services = boxes.filter((e) => e.kind === 'service panel');
     const panels = boxes.filter((e) => e.kind === 'sub-panel' || isBondedBeyond(e, site.header.service));
-    if (panels.length === 0 && services.length <= 1) return nothingThere({ sections }, 'equipment');
     const bonded = services.filter((e) => e.neutralBonded === 'yes');
     const home = bonded.find((e) => e.id === site.header.service) ?? bonded[0];
-    return [
+    const verdicts = [
       ...panels.map(ofSubPanel),
       ...bonded
         .filter((e) => e !== home)
         .map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'bonded again' } })),
+      ...ofNone(boxes, site.header.service),
     ];
+    return verdicts.length === 0 ? nothingThere({ sections }, 'equipment') : verdicts;
   },
 });
+
+/** Somebody looked in the service panel and found no bond: then it has to be on the supply side of it. */
+function ofNone(boxes: readonly Equipment[], service: string): readonly Verdict[] {
+  const home = boxes.find((e) => e.id === service && e.kind === 'service panel' && e.neutralBonded === 'no');
+  if (home === undefined) return [];
+  const before = boxes.filter((e) => e !== home && maySupply.test(e.kind));
+  if (before.some((e) => e.neutralBonded === 'yes')) return [];
+  const at = [home.id];
+  if (before.length > 0 && before.every((e) => e.neutralBonded === 'no'))
+    return [{ is: 'not met', at, because: { key: 'nowhere' } }];
+  return [{ is: 'cannot tell', at, because: { key: 'not at the service' }, settle: { key: 'open the meter box' } }];
+}
 
 /** Where a neutral may be bonded: at the service and on its supply side, and at a source of its own. */
 const maySupply = /service panel|meter|generator|transformer|inverter/i;

@@ -1,5 +1,12 @@
+import type { BoxFacts, Facts } from '../../facts/facts.ts';
+import type { Line } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+
+/** Boxes from which a feeder may come. */
+const sources: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
+
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
 export const separateBuildingElectrode = rule({
   id: 'separate-building-electrode',
@@ -7,7 +14,7 @@ export const separateBuildingElectrode = rule({
   severity: 'hazard',
   codeSets: ['us', 'ca'],
   source: { document: 'NFPA 70', edition: null, clause: '250.32', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'boxes'],
+  needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const { bonding, boxes } = facts;
     const service = boxes.find((b) => b.id === bonding.service.part);
@@ -15,20 +22,41 @@ export const separateBuildingElectrode = rule({
     const elsewhere = panels.filter((b) => b.where === null || b.where !== (service?.where ?? null));
     if (elsewhere.length === 0) return nothingThere(facts, 'equipment');
     return elsewhere.map((b): Verdict => {
-      const at = [b.id];
-      const byFeeder = bonding.groups.find((g) => g.parts.includes(b.id))?.byFeeder ?? [];
-      const way = bonding.ways.find((w) => w.part === b.id)?.toElectrode ?? null;
-      if (way !== null && !way.byFeeder) return { is: 'met', at, because: { key: 'own electrode' } };
-      if (b.where === null || service === undefined || service.where === null) {
-        return { is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'say where' } };
-      }
-      if (bonding.earthBy.perhaps.has(b.id) && way === null && byFeeder.length === 0) {
-        return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
-      }
-      if (!isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
-        return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
-      }
-      return { is: 'not met', at, because: { key: 'no electrode' } };
+      const electrode = electrodeOf(b, service, facts);
+      return electrode.is === 'met' ? (ofFeeders(b.id, facts) ?? electrode) : electrode;
     });
   },
 });
+
+function electrodeOf(b: BoxFacts, service: BoxFacts | undefined, facts: Asked): Verdict {
+  const { bonding } = facts;
+  const at = [b.id];
+  const byFeeder = bonding.groups.find((g) => g.parts.includes(b.id))?.byFeeder ?? [];
+  const way = bonding.ways.find((w) => w.part === b.id)?.toElectrode ?? null;
+  if (way !== null && !way.byFeeder) return { is: 'met', at, because: { key: 'own electrode' } };
+  if (b.where === null || service === undefined || service.where === null) {
+    return { is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'say where' } };
+  }
+  const isOpen = bonding.earthBy.perhaps.has(b.id) && way === null && byFeeder.length === 0;
+  if (isOpen || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
+    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+  }
+  return { is: 'not met', at, because: { key: 'no electrode' } };
+}
+
+/** The second half of the clause: a protective conductor with each feeder. null: nothing to say of them. */
+function ofFeeders(id: string, { site, boxes }: Asked): Verdict | null {
+  const others = new Set(boxes.filter((b) => b.id !== id && sources.includes(b.part.kind)).map((b) => b.id));
+  const feeders = site.lines.filter(
+    (l) => l.kind === 'mains' && l.present !== 'no' && meets(l, (p) => p === id) && meets(l, (p) => others.has(p)),
+  );
+  const has = feeders.map((l) => l.protectiveConductor);
+  if (has.includes('no')) return { is: 'not met', at: [id], because: { key: 'no conductor with the feeder' } };
+  if (has.includes('unknown'))
+    return { is: 'cannot tell', at: [id], because: { key: 'feeder unknown' }, settle: { key: 'open it' } };
+  return null;
+}
+
+function meets({ path }: Line, test: (part: string) => boolean): boolean {
+  return path.some((s) => s.is === 'part' && s.at.part !== null && test(s.at.part));
+}

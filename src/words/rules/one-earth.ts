@@ -132,13 +132,18 @@ export const oneEarth = {
   },
   'neutral-bonded-once': {
     title: 'The [neutral] is bonded to [ground] at the [service] only',
-    failTitle: 'The [neutral] is bonded to [ground] a second time at {at}',
+    failTitle: 'The [neutral] is bonded to [ground] more than once, or nowhere: {at}',
     why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
-    met: 'No sub-panel has a [neutral] bond; the meter box on the supply side, and a source of its own (a generator), count apart.',
+    met: 'The [neutral] is bonded at the [service], and no sub-panel has a [neutral] bond; the meter box on the supply side, and a source of its own (a generator), count apart.',
     remedy:
-      'Have a [electrician] make sure first that the feeder of {at} has a [protective conductor] of its own (run one where it has none), and only then take out the bond at {at} and keep the two apart: without that conductor a fault there has no way back, and cases stay live.',
+      'Have a [electrician] look at {at}. A second bond: make sure first that the feeder has a [protective conductor] of its own (run one where it has none), and only then take the bond out and keep the two apart; without that conductor a fault there has no way back, and cases stay live. No bond at all: have it fitted at the [service].',
     because: {
-      none: 'There is no sub-panel.',
+      none: 'There is no sub-panel, and nobody found the [service] without its bond.',
+      'not at the service':
+        'At {at} the [neutral] is not bonded to [ground], and nobody said whether it is on the supply side.',
+      'open the meter box':
+        'Have a [electrician] or the supplier look in the meter box for the bond between [neutral] and [ground], and type `neutral_bonded:` for it.',
+      nowhere: 'At {at} and on the supply side of it the [neutral] is not bonded to [ground]: a fault has no way back.',
       'kept apart': 'At {at} the [neutral] is kept apart from [ground].',
       'bonded again': 'At {at} the [neutral] is bonded to [ground] again.',
       'nobody said': 'Nobody said whether the [neutral] is bonded at {at}.',
@@ -165,11 +170,13 @@ export const oneEarth = {
     },
   },
   'separate-building-electrode': {
-    title: 'A building fed by a feeder has an [electrode] of its own at its panel',
-    failTitle: 'The building of {at} has no [electrode] of its own',
+    title:
+      'A building fed by a feeder has an [electrode] of its own, and a [protective conductor] comes with the feeder',
+    failTitle: 'The building of {at} lacks an [electrode] of its own or a [protective conductor] with its feeder',
     why: 'Without one the whole building rises to the voltage that a strike there drives along the feeder.',
-    met: 'The panel of the building reaches an [electrode] without the feeder. Excepted: one branch circuit with its own [protective conductor].',
-    remedy: 'Have a [electrician] drive an [electrode] at the building of {at} and bond it at its disconnect.',
+    met: 'The panel of the building reaches an [electrode] without the feeder, and the feeder brings a [protective conductor]. Excepted: one branch circuit with its own [protective conductor].',
+    remedy:
+      'Have a [electrician] drive an [electrode] at the building of {at} and bond it at its disconnect, and run a [protective conductor] with the feeder where there is none.',
     because: {
       none: 'No sub-panel stands in another building.',
       'own electrode': '{at} reaches an [electrode] without the feeder.',
@@ -178,6 +185,11 @@ export const oneEarth = {
       perhaps: 'Whether {at} {at?has:have} an [electrode] of {at?its:their} own depends on what is not known.',
       look: 'Look outside the building of {at} for a rod or a conductor that goes into the soil.',
       'no electrode': '{at} reaches an [electrode] only over the feeder, or none at all.',
+      'no conductor with the feeder':
+        '{at} has an [electrode], and no [protective conductor] comes with the feeder: a fault there has only soil to go back by.',
+      'feeder unknown': 'Nobody said whether a [protective conductor] comes with the feeder of {at}.',
+      'open it':
+        'Have a [electrician] open {at} and look for a bare or green conductor that comes with the feeder; type `protective_conductor:` for that line.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

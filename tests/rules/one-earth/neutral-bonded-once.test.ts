@@ -1,25 +1,30 @@
 import { expect, test } from 'vitest';
-import { readSite } from '../../../src/site/read-site.ts';
-import { runStudy } from '../../../src/study/run-study.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 
-/** `outcome at` of each verdict on these boxes; the service is at `main`. */
-function neutrals(boxes: string): readonly string[] {
-  const { site, problems } = readSite(
+/** Verdicts on these boxes; the service is at `main`. */
+const neutrals = (boxes: string) =>
+  verdictsOf(
+    'neutral-bonded-once',
     `site: {name: Neutrals, region: us, units: ft, service: main}\nequipment: {${boxes}}\n`,
-    'neutrals',
   );
-  if (site === null) throw new Error(JSON.stringify(problems));
-  const { study } = runStudy(site, { state: null, version: 'test', checksum: '', date: null });
-  return study.findings.filter((f) => f.rule === 'neutral-bonded-once').map((f) => `${f.outcome} ${f.at.join(' ')}`);
-}
 
 const main = 'main: {kind: service panel, neutral_bonded: yes}';
 
+// NFPA 70 250.24, 250.142; MIL-HDBK-1012/1 (read): one bond. A count of bonds has no unit.
 test('a sub-panel, and a second service panel beside the one that is the service', () => {
-  expect(neutrals(`${main}, sub: {kind: sub-panel, neutral_bonded: yes}`)).toEqual(['not met sub']);
-  expect(neutrals(`${main}, sub: {kind: sub-panel, neutral_bonded: no}`)).toEqual(['met sub']);
-  expect(neutrals(`${main}, sub: {kind: sub-panel}`)).toEqual(['cannot tell sub']);
-  expect(neutrals(`hut: {kind: service panel, neutral_bonded: yes}, ${main}`)).toEqual(['not met hut']);
+  expect(neutrals(`${main}, sub: {kind: sub-panel, neutral_bonded: yes}`)).toEqual(['not met sub: bonded again']);
+  expect(neutrals(`${main}, sub: {kind: sub-panel, neutral_bonded: no}`)).toEqual(['met sub: kept apart']);
+  expect(neutrals(`${main}, sub: {kind: sub-panel}`)).toEqual(['cannot tell sub: nobody said']);
+  expect(neutrals(`hut: {kind: service panel, neutral_bonded: yes}, ${main}`)).toEqual(['not met hut: bonded again']);
+});
+
+test('none at all: where the meter box was looked at too it is not met, else nobody knows', () => {
+  const none = 'main: {kind: service panel, neutral_bonded: no}';
+  expect(neutrals(none)).toEqual(['cannot tell main: not at the service']);
+  expect(neutrals(`${none}, meter: {kind: meter box}`)).toEqual(['cannot tell main: not at the service']);
+  expect(neutrals(`${none}, meter: {kind: meter box, neutral_bonded: no}`)).toEqual(['not met main: nowhere']);
+  expect(neutrals(`${none}, meter: {kind: meter box, neutral_bonded: yes}`)).toEqual([]);
 });
 
 // NFPA 70 250.142(A): on the supply side of the service disconnect the neutral may be bonded (from memory).
@@ -29,6 +34,8 @@ test('the meter box on the supply side may be bonded as well, and so may a sourc
 });
 
 test('a panel under another name is not overlooked', () => {
-  expect(neutrals(`${main}, barn: {kind: breaker box, neutral_bonded: yes}`)).toEqual(['not met barn']);
+  expect(neutrals(`${main}, barn: {kind: breaker box, neutral_bonded: yes}`)).toEqual(['not met barn: bonded again']);
   expect(neutrals('main: {kind: breaker box, neutral_bonded: yes}')).toEqual([]);
 });
+
+everyOutcome('neutral-bonded-once');

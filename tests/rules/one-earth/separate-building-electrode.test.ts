@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
+
+/** NFPA 70 250.32 (second-hand): an electrode at the building, and a protective conductor with the feeder; no threshold. */
+describe('separate-building-electrode', () => {
+  const rule = 'separate-building-electrode';
+  const site = (conductors: string, feeder = ', protective_conductor: yes', where = 'hut', header = '') => `
+site: {name: Hut, region: us, units: ft, service: main${header}}
+buildings: {house: {}, hut: {}}
+electrodes: {R1: {kind: rod}, R2: {kind: rod}}
+equipment: {main: {kind: service panel, where: house}, sub: {kind: sub-panel, where: ${where}}}
+lines: {feeder: {kind: mains, path: [main, sub]${feeder}}}
+conductors: {c1: {from: main, to: R1}${conductors}}
+`;
+  const own = ', c2: {from: sub, to: R2}';
+
+  it('asks an electrode at the building', () => {
+    expect(verdictsOf(rule, site(own))).toEqual(['met sub: own electrode']);
+    expect(verdictsOf(rule, site(''))).toEqual(['not met sub: no electrode']);
+    expect(verdictsOf(rule, site(', c2: {from: sub, to: R2, present: unknown}', ''))).toEqual([
+      'cannot tell sub: perhaps',
+    ]);
+    expect(verdictsOf(rule, site('', '', 'hut', ', incomplete: [conductors]'))).toEqual(['cannot tell sub: perhaps']);
+    expect(verdictsOf(rule, site('', '', 'unknown'))).toEqual(['cannot tell sub: place unknown']);
+  });
+
+  it('asks a protective conductor with the feeder', () => {
+    expect(verdictsOf(rule, site(own, ', protective_conductor: no'))).toEqual([
+      'not met sub: no conductor with the feeder',
+    ]);
+    expect(verdictsOf(rule, site(own, ''))).toEqual(['cannot tell sub: feeder unknown']);
+    expect(verdictsOf(rule, site(own, ', present: no, protective_conductor: no'))).toEqual(['met sub: own electrode']);
+  });
+
+  it('leaves a panel in the same building and a hut on one branch circuit alone', () => {
+    expect(findingsOf(rule, site('', '', 'house')).outcome).toBe('not applicable');
+    const branch = site('').replace('sub: {kind: sub-panel', 'sub: {kind: transceiver');
+    expect(findingsOf(rule, branch).outcome).toBe('not applicable');
+  });
+});
+
+everyOutcome('separate-building-electrode');
