@@ -12,19 +12,23 @@ export function isFromOutside(study: Study, line: Line): boolean {
   return wheres.includes('outside') && wheres.some((w) => w !== null && w !== 'outside');
 }
 
-/** Protectors on its conductors; of mains also those on a panel where it stops. */
-export function protectorsOf(study: Study, line: Line): readonly Study['arresters'][number][] {
+type Arrester = Study['arresters'][number];
+
+/** Protectors on its conductors; of mains from the street also those on the panel where they come in. */
+export function protectorsOf(study: Study, line: Line): readonly Arrester[] {
   const ids = new Set([...line.conductors.flatMap((c) => c.protectedBy), ...line.crossings.map((c) => c.protector)]);
-  const onPanel = (a: Study['arresters'][number]) =>
-    line.kind === 'mains' && a.kind === 'mains protector' && a.on !== null && line.stops.includes(a.on);
+  const isIncoming = line.kind === 'mains' && line.stops.includes('street');
+  const onPanel = (a: Arrester) =>
+    isIncoming && a.kind === 'mains protector' && a.on !== null && line.stops.includes(a.on);
   return study.arresters.filter((a) => ids.has(a.id) || a.lines.includes(line.id) || onPanel(a));
 }
 
-/** Whether a live conductor of it is known to have nothing, or may have nothing. */
+/** Whether a live conductor of it has nothing, or perhaps nothing; a protector that is bonded to nothing is none. */
 export function hasUnprotected(study: Study, line: Line): boolean {
   const live = line.conductors.filter((c) => c.which === 'core');
   if (live.length === 0) return false;
-  if (line.kind === 'mains') return protectorsOf(study, line).length === 0;
+  const devices = protectorsOf(study, line).filter((a) => a.bonded !== 'no');
+  if (line.kind === 'mains' || devices.length === 0) return devices.length === 0;
   return live.some((c) => c.unprotected === null || c.unprotected > 0);
 }
 
@@ -35,11 +39,13 @@ export function protectionLines(page: PageContext, line: Line): readonly string[
   return [...(devices.length === 0 ? [words.nothing] : devices), ...short, ...shieldText(page, line)];
 }
 
-function deviceText(page: PageContext, a: Study['arresters'][number]): string {
+function deviceText(page: PageContext, a: Arrester): string {
   const values = { kind: kindName(page, a.kind), name: partName(page, a.id) };
   const text =
     a.on === null ? sayIn(page, words.at, values) : sayIn(page, words.on, { ...values, on: partName(page, a.on) });
-  return a.leadM === null ? text : `${text}, ${sayIn(page, words.lead, { lead: figure(page, a.leadM, 'length') })}`;
+  const lead = a.leadM === null ? '' : sayIn(page, words.lead, { lead: figure(page, a.leadM, 'length') });
+  const bonded = a.bonded === 'no' ? words.unbonded : a.bonded === 'yes' ? '' : words.perhapsBonded;
+  return [text, lead, bonded].filter((t) => t !== '').join(', ');
 }
 
 function withoutText(page: PageContext, c: Line['conductors'][number], isPartly: boolean): readonly string[] {

@@ -40,14 +40,14 @@ export function statementCautionsSection(page: CompareContext): Section {
 /** Empty lines to sign on: the program signs nothing. */
 export function statementSignaturesSection(page: CompareContext): Section {
   const { heading, intro } = statementWords.signatures;
-  const { caption, role, name, licence, signature, date, roles } = signatureWords;
+  const { role, name, licence, signature, date, roles } = signatureWords;
   const table: Block = {
     is: 'table',
     id: 'signature-table',
     look: 'signatures',
-    caption,
+    caption: intro,
     head: [role, name, licence, signature, date],
     rows: roles.map((r) => row(cell(sayIn(page.after, r)), cell(), cell(), cell(), cell())),
   };
-  return { id: 'signatures', heading, blocks: [paragraph(intro), table] };
+  return { id: 'signatures', heading, blocks: [table] };
 }

@@ -80,6 +80,7 @@ function notes(page: CompareContext): string {
   const gone = page.comparison.parts.removed.filter((p) => p.section === 'electrodes').map((p) => p.id);
   const { soil } = page.after.study.earth;
   return [
+    words.workedOutNote,
     gone.length === 0 ? '' : sayIn(page.after, words.gone, { list: partNames(page.before, gone) }),
     sayIn(page.after, words.soil, { known: soil === null ? words.unknown : soil.known }),
   ]

@@ -19,8 +19,8 @@ export function statementLinesSection(page: CompareContext): Section {
   const inside = pairs.filter((p) => !shown.includes(p)).map((p) => (p.after ?? p.before)!.id);
   const table = tableIfAny({
     id: 'statement-lines',
-    caption: words.caption,
-    head: [words.line, words.found, words.left, sayIn(page.after, words.bond)],
+    caption: sayIn(page.after, words.caption),
+    head: [words.line, words.found, words.left, words.bond],
     rows: shown.map((p) => lineRow(page, p)),
   });
   const rest = inside.length === 0 ? [] : [paragraph(sayIn(page.after, words.inside, { list: inside.join(', ') }))];
@@ -50,7 +50,7 @@ function pairsOf({ comparison, before, after }: CompareContext): readonly LinePa
 function lineRow(page: CompareContext, { before, after }: LinePair): Row {
   const [own, line] = after === null ? [page.before, before!] : [page.after, after];
   return row(
-    cell(partName(own, line.id), kindName(own, line.kind)),
+    cell(`${partName(own, line.id)}, ${kindName(own, line.kind)}`),
     sideCell(page.before, before, words.notThere),
     sideCell(page.after, after, words.gone),
     after === null ? cell('–') : listCell(bondLines(page.after, after)),

@@ -1,6 +1,7 @@
 import { pageWords } from '../words/page.ts';
 import { plainText } from '../words/plain-text.ts';
 import { type LeaveOut, statementWords } from '../words/statement-words.ts';
+import type { Section } from './block.ts';
 import { compareContext } from './compare-context.ts';
 import type { Cover } from './cover.ts';
 import { sayIn } from './page-context.ts';
@@ -23,10 +24,16 @@ export interface StatementModel {
   readonly paper: 'letter' | 'A4';
   readonly skip: string;
   readonly cover: Cover;
-  /** Sections beside each other share a row. */
-  readonly rows: readonly { readonly look: string; readonly sections: readonly NumberedSection[] }[];
+  /** Columns beside each other share a row. */
+  readonly rows: readonly StatementRow[];
   readonly footer: string;
   readonly pageNumber: string;
+}
+
+export interface StatementRow {
+  /** For the style sheet. */
+  readonly look: string;
+  readonly columns: readonly { readonly sections: readonly NumberedSection[] }[];
 }
 
 /** As found and as left on two pages, without what the owner keeps back, each word of the tables explained. Same input, same model. */
@@ -35,14 +42,16 @@ export function statementModel(input: StatementInput, leaveOut: ReadonlySet<Leav
   const { found, left } = statementWords.cover;
   const page = { ...compareContext(before, after, comparison, []), sides: { before: found, after: left } };
   const cover = statementCover(page);
-  const written = [
-    { look: 'found', sections: [foundSection(page), doneSection(page)] },
-    { look: 'figures', sections: [statementPlanSection(page, leaveOut.has('plan')), statementFiguresSection(page)] },
-    { look: 'one', sections: [openSection(page)] },
-    { look: 'one', sections: [statementLinesSection(page)] },
-    { look: 'one', sections: [statementElectrodesSection(page)] },
-    { look: 'closing', sections: [statementCautionsSection(page), leftOutSection(page, leaveOut)] },
-    { look: 'one', sections: [statementSignaturesSection(page)] },
+  const written: readonly Written[] = [
+    { look: 'found', columns: [[foundSection(page)], [doneSection(page)]] },
+    {
+      look: 'figures',
+      columns: [[statementPlanSection(page, leaveOut.has('plan'))], [statementFiguresSection(page), openSection(page)]],
+    },
+    { look: 'one', columns: [[statementLinesSection(page)]] },
+    { look: 'one', columns: [[statementElectrodesSection(page)]] },
+    { look: 'closing', columns: [[statementCautionsSection(page), leftOutSection(page, leaveOut)], []] },
+    { look: 'one', columns: [[statementSignaturesSection(page)]] },
   ];
   const footer = plainText(
     sayIn(page.after, statementWords.footer, {
@@ -53,28 +62,37 @@ export function statementModel(input: StatementInput, leaveOut: ReadonlySet<Leav
   );
   const title = sayIn(page.after, statementWords.title, { site: cover.title });
   const words = statementGlossary([...textsIn({ cover, written }), footer, title], page.after.speech);
-  const rows = [...written.slice(0, -1), { look: 'one', sections: [words] }, written.at(-1)!];
   return {
     lang: languageOf(after.site.region),
     title,
     paper: page.after.speech.terms === 'us' ? 'letter' : 'A4',
     skip: statementWords.skip,
     cover,
-    rows: numbered(rows),
+    rows: numbered(written.map((row) => withWords(row, words))),
     footer,
     pageNumber: pageWords.page.pageNumber,
   };
 }
 
-function numbered(
-  rows: readonly { readonly look: string; readonly sections: readonly Omit<NumberedSection, 'number'>[] }[],
-): StatementModel['rows'] {
+interface Written {
+  readonly look: string;
+  readonly columns: readonly (readonly Section[])[];
+}
+
+/** The words stand beside the cautions. */
+function withWords(row: Written, words: Section): Written {
+  if (row.look !== 'closing') return row;
+  return { ...row, columns: row.columns.map((c, i) => (i === 1 ? [...c, words] : c)) };
+}
+
+function numbered(rows: readonly Written[]): readonly StatementRow[] {
   let number = 0;
-  return rows.map(({ look, sections }) => ({
+  const next = () => {
+    number += 1;
+    return String(number);
+  };
+  return rows.map(({ look, columns }) => ({
     look,
-    sections: sections.map((s) => {
-      number += 1;
-      return { ...s, number: String(number) };
-    }),
+    columns: columns.map((sections) => ({ sections: sections.map((s) => ({ ...s, number: next() })) })),
   }));
 }

@@ -48,5 +48,5 @@ function findings({ after }: CompareContext): readonly string[] {
 function unknowns({ after }: CompareContext): readonly string[] {
   const paths = [...new Set(after.study.unknowns.map((u) => u.path))];
   if (paths.length === 0) return [];
-  return [sayIn(after, words.unknowns, { n: String(paths.length), list: someEntries(after, paths, mostUnknowns) })];
+  return [sayIn(after, words.unknowns, { n: paths.length, list: someEntries(after, paths, mostUnknowns) })];
 }

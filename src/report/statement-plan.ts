@@ -6,7 +6,7 @@ import { partNames, sayIn } from './page-context.ts';
 
 const words = statementWords.plan;
 const numbered = ['electrodes', 'supports', 'bars', 'arresters', 'lines'];
-const sketch: ComparePlanOptions = { widthMm: 105, tallestMm: 86, names: 'changes', numbered };
+const sketch: ComparePlanOptions = { widthMm: 105, tallestMm: 90, names: 'changes', numbered };
 
 /** A small plan of the change, with the names of the numbers on it; or why there is none. */
 export function statementPlanSection(page: CompareContext, isLeftOut: boolean): Section {
