@@ -1,7 +1,7 @@
 import { type Document, isMap, isScalar, parseDocument, Scalar } from 'yaml';
 import { type ChangeFault, editsOf } from './change/edits-of.ts';
 import { afterChange, type Said, saidOf, saysSame } from './change/expected.ts';
-import { applyEdits, entryOf, type Group, startOf } from './change/layout.ts';
+import { applyEdits, type Edit, entryOf, type Group, startOf } from './change/layout.ts';
 import type { SiteChange } from './change/site-change.ts';
 import type { WritingStyle } from './change/write-value.ts';
 import type { Problem } from './problem.ts';
@@ -9,11 +9,21 @@ import { readSite } from './read-site.ts';
 import { yamlOptions } from './reading/read-yaml.ts';
 import { newReport, refuse } from './reading/report.ts';
 import { sourceText } from './reading/source-text.ts';
+import type { Site } from './site.ts';
 
 export type { SiteChange } from './change/site-change.ts';
 export type { ChangeValue } from './change/write-value.ts';
 
 export type ChangedText = { readonly text: string } | { readonly problem: Problem };
+
+/** A text with changes made, and the site that is read from it. */
+export type ChangedSite = { readonly text: string; readonly site: Site } | { readonly problem: Problem };
+
+/** As `changeSite`, the text alone. */
+export function changeText(text: string, changes: readonly SiteChange[]): ChangedText {
+  const changed = changeSite(text, '', changes);
+  return 'problem' in changed ? changed : { text: changed.text };
+}
 
 /**
  * Makes changes to a site by editing its source text, one after the other: only the lines that a change is about differ;
@@ -21,10 +31,65 @@ export type ChangedText = { readonly text: string } | { readonly problem: Proble
  * exactly these changes, and can be read; else the problem says why not, at a place of the text as far as it was changed.
  * Comments on the line of what is taken out go with it; those above it stay. Never throws.
  */
-export function changeText(text: string, changes: readonly SiteChange[]): ChangedText {
-  const [already] = readSite(text, '').problems;
-  if (already !== undefined) return { problem: already };
-  let now = parsed(text);
+export function changeSite(text: string, fileName: string, changes: readonly SiteChange[]): ChangedSite {
+  return newChanger(fileName)(text, changes);
+}
+
+/** Changes texts one after another, as `changeSite`; a text that it read or wrote lately is not taken apart again. */
+export type Changer = (text: string, changes: readonly SiteChange[]) => ChangedSite;
+
+/** As many texts are kept: the one that everything is tried on, and a few of those that grow from it. */
+const keptTexts = 4;
+
+export function newChanger(fileName: string): Changer {
+  const kept = new Map<string, Readable>();
+  const keep = (read: Readable): Readable => {
+    kept.set(read.now.text, read);
+    const [first, second] = kept.keys();
+    // the first text of all stays: most is tried on it
+    if (kept.size > keptTexts) kept.delete(first === read.now.text ? first : second!);
+    return read;
+  };
+  return (text, changes) => {
+    const begun = kept.get(text) ?? readable(parsed(text), fileName);
+    if ('problem' in begun) return begun;
+    if (!kept.has(text)) keep(begun);
+    const changed = atOnce(begun.now, changes) ?? oneByOne(begun.now, changes);
+    if ('problem' in changed) return changed;
+    const read = readable(changed, fileName);
+    return 'problem' in read ? read : { text: keep(read).now.text, site: read.site };
+  };
+}
+
+interface Readable {
+  readonly now: Parsed;
+  readonly site: Site;
+}
+
+function readable(now: Parsed, fileName: string): Readable | { readonly problem: Problem } {
+  const { site, problems } = readSite(now.text, fileName);
+  return site === null ? { problem: problems[0]! } : { now, site };
+}
+
+/** All changes in one go, where each is about another part; null where that does not come out as one by one does. */
+function atOnce(before: Parsed, changes: readonly SiteChange[]): Parsed | null {
+  const about = new Set(changes.map(({ section, id }) => `${section} ${id}`));
+  if (changes.length < 2 || about.size < changes.length || before.root === null) return null;
+  if (changes.some((c) => c.is === 'remove' || c.id === null)) return null;
+  const source = { text: before.text, root: before.root, style: styleOf(before.root) };
+  const edits: Edit[] = [];
+  // backwards: what is put in at one place stands in the order of the changes
+  for (const change of [...changes].reverse()) {
+    const own = editsOf(source, change);
+    if (own === null || typeof own === 'string') return null;
+    edits.push(...own);
+  }
+  const after = parsed(applyEdits(before.text, edits));
+  return saysSame(after.says, changes.reduce(afterChange, before.says)) ? after : null;
+}
+
+function oneByOne(before: Parsed, changes: readonly SiteChange[]): Parsed | { readonly problem: Problem } {
+  let now = before;
   for (const change of changes) {
     const expected = afterChange(now.says, change);
     const next = changeOnce(now, change);
@@ -32,8 +97,7 @@ export function changeText(text: string, changes: readonly SiteChange[]): Change
     if (!saysSame(next.says, expected)) return { problem: problemOf(now, change, 'reaches further') };
     now = next;
   }
-  const [problem] = readSite(now.text, '').problems;
-  return problem === undefined ? { text: now.text } : { problem };
+  return now;
 }
 
 /** A text, and what was read from it. */

@@ -1,13 +1,13 @@
 import { realpathSync } from 'node:fs';
 import { candidatesOf } from '../../rework/candidates/candidates-of.ts';
 import { costOf } from '../../rework/cost/cost-of.ts';
-import { type Tried, triedOf } from '../../rework/plan/outlook.ts';
+import { type TryChanges, triedOf } from '../../rework/plan/outlook.ts';
 import { planWorks } from '../../rework/plan/plan-works.ts';
 import type { Progress } from '../../rework/plan/trials.ts';
 import type { WorksPlan } from '../../rework/work.ts';
 import type { Beside } from '../../rules/run-rules.ts';
 import { siteFileLimit } from '../../site/read-site-bytes.ts';
-import { type SiteChange, tryChange } from '../../study/try-change.ts';
+import { newTries } from '../../study/try-change.ts';
 import { say } from '../../words/say.ts';
 import { sayProblem } from '../../words/say-problem.ts';
 import { worksCommandWords as words } from '../../words/works-command-words.ts';
@@ -53,24 +53,18 @@ export async function planOfFile(file: string, options: WorksOptions): Promise<W
   if (limits.budget !== null && (before.prices?.lines ?? []).length === 0) {
     throw new Stop(exitCode.input, fill(words.noPrices, { file }));
   }
-  const tryChanges = (from: string, changes: readonly SiteChange[]) =>
-    tryOnText(from, changes, { file, fileName: site.file, options, beside });
+  const tryChanges = triesOf(file, site.file, options, beside);
   const trying = planWorks({ before, text, candidatesOf, costOf, tryChanges, limits });
   return follow(trying, { say: sayProgress, everyMs: 1000 });
 }
 
-interface TryAsk {
-  readonly file: string;
-  readonly fileName: string;
-  readonly options: WorksOptions;
-  readonly beside: Beside;
-}
-
-function tryOnText(text: string, changes: readonly SiteChange[], { file, fileName, options, beside }: TryAsk): Tried {
-  const state = options.state ?? null;
-  const tried = tryChange(text, fileName, changes, { state, version, checksum: '', date: null, beside });
-  if ('problem' in tried) return { problem: sayProblem(tried.problem, file) };
-  return triedOf(tried.text, tried.run.study);
+function triesOf(file: string, fileName: string, options: WorksOptions, beside: Beside): TryChanges {
+  const tries = newTries(fileName, { state: options.state ?? null, version, checksum: '', date: null, beside });
+  return (text, changes) => {
+    const tried = tries(text, changes);
+    if ('problem' in tried) return { problem: sayProblem(tried.problem, file) };
+    return triedOf(tried.text, tried.run.study);
+  };
 }
 
 /** Whether a file was asked for and written, whole. A byte order mark of the owner's file stays. */
