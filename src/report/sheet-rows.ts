@@ -81,6 +81,18 @@ function describe(page: WorksContext, { id, kind }: StudyPart): string {
   return sayIn(page, words.size.stops, { kind: kindName(page, kind), stops: stopsText(page, line.stops) });
 }
 
+/** What is mounted or lands on a bar that is moved. */
+function alongText(page: WorksContext, bar: string): string {
+  const { arresters, conductors } = page.study;
+  const isOn = (point: string | null) => point !== null && point.split(/[@.:]/, 1)[0] === bar;
+  const found = [
+    ...arresters.filter((a) => isOn(a.on)),
+    ...conductors.filter((c) => isOn(c.from) || isOn(c.to)),
+    ...page.study.lines.filter((l) => l.stops.some(isOn)),
+  ].map((x) => x.id);
+  return found.length === 0 ? '' : sayIn(page, words.size.along, { list: partNames(page, found) });
+}
+
 function stopsText(page: WorksContext, stops: readonly string[]): string {
   return stops.map((s) => stopName(page, s)).join(' → ');
 }
@@ -117,7 +129,9 @@ function sizeLines(page: WorksContext, facts: SheetFacts): readonly string[] {
       stops: stopsText(page, l.stops),
     }),
   );
-  const bars = facts.bars.map((b) => sayIn(page, words.size.bar, { bar: partName(page, b.id) }));
+  const bars = facts.bars.map((b) =>
+    sayIn(page, words.size.bar, { bar: partName(page, b.id), along: alongText(page, b.id) }),
+  );
   return [...conductors, ...facts.electrodes.map((e) => electrodeLine(page, e)), ...protectors, ...lines, ...bars];
 }
 

@@ -51,7 +51,7 @@ function sources(page: WorksContext): readonly Block[] {
   });
   const head = [words.figure, words.source, words.known];
   return [
-    ...tableIfAny({ id: 'sheet-sources', caption: words.sourcesCaption, head, rows }),
     paragraph(sayIn(page, words.buy)),
+    ...tableIfAny({ id: 'sheet-sources', caption: words.sourcesCaption, head, rows }),
   ];
 }

@@ -25,8 +25,8 @@ export function sheetSection(page: WorksContext, step: Step, index: number): Sec
     is: 'table',
     id: `asked-${number}`,
     look: 'plain',
-    caption: sayIn(page, words.work.caption, { number }),
-    head: [words.work.row, words.work.text],
+    caption: words.work.caption,
+    head: [words.work.row, sayIn(page, words.work.text, { number })],
     rows: sheetRows(page, step, facts),
   };
   return {

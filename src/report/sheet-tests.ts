@@ -4,7 +4,7 @@ import type { Bounded, Study } from '../study/study.ts';
 import { formatQuantity } from '../units/format.ts';
 import { add, type Interval } from '../units/interval.ts';
 import { sheetWords } from '../words/sheet-words.ts';
-import { type Block, cell, minor, type Row, row, tableIfAny } from './block.ts';
+import { type Block, cell, type Row, row, tableIfAny } from './block.ts';
 import { partName, sayIn } from './page-context.ts';
 import type { WorksContext } from './works-context.ts';
 
@@ -23,7 +23,7 @@ export function testBlocks(page: WorksContext, step: Step, facts: SheetFacts, nu
   const caption = sayIn(page, words.caption, { number });
   const head = [words.measure, words.between, words.expected, words.read, words.by];
   const table = tableIfAny({ id: `readings-${number}`, caption, head, rows: shown, look: 'signatures' });
-  return [minor(words.heading), ...table];
+  return table;
 }
 
 /** Works that change what the electrodes have to the soil. */

@@ -94,9 +94,9 @@ export const sheetWords = {
   },
   work: {
     heading: 'Work {number}: {title}',
-    caption: 'Work {number}',
+    caption: 'What is asked',
     row: 'Item',
-    text: 'What is asked',
+    text: 'For work {number}',
     what: 'What',
     why: 'Why',
     where: 'Where',
@@ -129,7 +129,8 @@ export const sheetWords = {
     stops: '{kind}, so far {stops}',
     set: '{part}: {field} {value}',
     taken: 'no longer said',
-    bar: '{bar} now stands at its new place on the plan',
+    bar: '{bar} now stands at its new place on the plan{along}',
+    along: '; with it go {list}',
     nothing: 'No conductor is new; sizes stay as they are.',
   },
   way: {
@@ -222,8 +223,7 @@ export const sheetWords = {
       'STOP before anything is closed or covered. Every new joint in sight: somebody looks, pulls at it, takes pictures, and signs below.',
   },
   test: {
-    heading: 'Test after the work',
-    caption: 'Readings of work {number}',
+    caption: 'Test after the work: readings of work {number}',
     measure: 'Measure',
     between: 'Between',
     expected: 'Expected',

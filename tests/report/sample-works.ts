@@ -41,6 +41,7 @@ const clubWorks: readonly Typed[] = [
           [0, -2],
           [0, 0],
         ],
+        length: '78 ft',
         buried: '30 in',
         joints: welds,
       }),

@@ -61,7 +61,7 @@ const names: Readonly<Record<Allowance, readonly string[]>> = {
 
 /** Cost of hours by the owner's rates, from the least to the greatest of them; null: the file has no rate for work. */
 export function labourPrice(hours: Interval, prices: StudyPrices): Interval | null {
-  const rates = prices.lines.filter((l) => l.price !== null && (l.per === 'hour' || l.per === 'day'));
+  const rates = labourRates(prices);
   if (rates.length === 0) return null;
   const day = allowance('day', prices);
   const perHour = rates.map(({ price, per }) =>
@@ -69,6 +69,11 @@ export function labourPrice(hours: Interval, prices: StudyPrices): Interval | nu
   );
   const rate = { low: Math.min(...perHour.map((r) => r.low)), high: Math.max(...perHour.map((r) => r.high)) };
   return mul(hours, rate);
+}
+
+/** Lines of the prices that are what work costs. */
+export function labourRates(prices: StudyPrices): StudyPrices['lines'] {
+  return prices.lines.filter((l) => l.price !== null && (l.per === 'hour' || l.per === 'day'));
 }
 
 export function addPrices(a: Interval | null, b: Interval | null): Interval | null {

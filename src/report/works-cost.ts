@@ -1,0 +1,49 @@
+import { labourRates } from '../rework/cost/hours-of.ts';
+import type { Remaining, WorkCost } from '../rework/work.ts';
+import { hoursText } from '../units/hours-text.ts';
+import { moneyText } from '../units/money-text.ts';
+import { worksPageWords } from '../words/works-page-words.ts';
+import { sayIn } from './page-context.ts';
+import { tape, type WorksContext } from './works-context.ts';
+
+const words = worksPageWords.list;
+
+/** Whether the file has prices at all. */
+export function hasPrices({ plan }: WorksContext): boolean {
+  return (plan.before.prices?.lines ?? []).length > 0;
+}
+
+export function currencyOf({ plan }: WorksContext): string | null {
+  return plan.before.prices?.currency ?? null;
+}
+
+/** Price, or which prices are missing; without prices the material. */
+export function costText(page: WorksContext, cost: WorkCost): string {
+  if (!hasPrices(page)) return materialText(page, cost);
+  return moneyText(cost.price, currencyOf(page)) ?? sayIn(page, words.unpriced, { list: cost.unpriced });
+}
+
+/** Metres, rods and joints; what there is none of is left out. */
+export function materialText(page: WorksContext, { conductorM, rods, joints }: WorkCost): string {
+  const parts = [
+    ...(conductorM.high > 0 ? [sayIn(page, words.conductor, { length: tape(page, conductorM) })] : []),
+    ...(rods > 0 ? [sayIn(page, words.rods, { rods })] : []),
+    ...(joints > 0 ? [sayIn(page, words.joints, { joints })] : []),
+  ];
+  return parts.length === 0 ? words.noMaterial : parts.join(', ');
+}
+
+export function hoursOfCost({ hours }: WorkCost): string {
+  return hoursText(hours);
+}
+
+export function countsText(page: WorksContext, { hazards, defects, advices, cannotTell }: Remaining, short = false) {
+  return sayIn(page, short ? words.short : words.counts, { hazards, defects, advices, cannotTell });
+}
+
+/** Whether work is in the cost, and at which rate. */
+export function labourNote(page: WorksContext): readonly string[] {
+  if (!hasPrices(page)) return [words.noPrices];
+  const rates = labourRates(page.plan.before.prices!).map((r) => r.typed);
+  return [rates.length === 0 ? words.labourOut : sayIn(page, words.labourIn, { rates: rates.join(', ') })];
+}

@@ -1,0 +1,86 @@
+import { addCosts } from '../rework/cost/cost-of.ts';
+import { remainingOf } from '../rework/plan/remaining-of.ts';
+import type { Step } from '../rework/work.ts';
+import type { StudyFinding } from '../study/study.ts';
+import { moneyText } from '../units/money-text.ts';
+import { worksPageWords } from '../words/works-page-words.ts';
+import { type Block, cell, listCell, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
+import { sayIn } from './page-context.ts';
+import { titleOf, type WorksContext } from './works-context.ts';
+import { costText, countsText, currencyOf, hoursOfCost, labourNote } from './works-cost.ts';
+
+const words = worksPageWords.list;
+
+/** The answer first: how it stands, how it would stand, and the works in order. */
+export function worksListSection(page: WorksContext): Section {
+  const { before, after, steps, stopped } = page.plan;
+  const now = sayIn(page, words.now, { now: countsText(page, remainingOf(before.findings)) });
+  const then = sayIn(page, words.after, { after: countsText(page, remainingOf(after.findings)) });
+  const notes: readonly Block[] = [
+    paragraph(sayIn(page, words.shortMeans)),
+    ...labourNote(page).map(paragraph),
+    ...limitNote(page).map(paragraph),
+  ];
+  const blocks = [
+    paragraph(steps.length === 0 ? `${now} ${words.none}` : `${now} ${then}`),
+    ...(stopped ? [paragraph(words.stopped)] : []),
+    ...tableIfAny({ id: 'works-table', caption: words.caption, head: headOf(), rows: rowsOf(page) }),
+    ...(steps.length === 0 ? [] : notes),
+  ];
+  return { id: 'list', heading: words.heading, blocks };
+}
+
+function headOf(): readonly string[] {
+  return [words.number, words.work, words.takes, words.cost, words.hours, words.remains];
+}
+
+function rowsOf(page: WorksContext): readonly Row[] {
+  const { steps } = page.plan;
+  if (steps.length === 0) return [];
+  const total = addCosts(steps.map((s) => s.cost));
+  const last = steps.at(-1)!.inTurn.after;
+  return [
+    ...steps.map((s, i) => stepRow(page, s, i)),
+    row(
+      cell(''),
+      cell(words.total),
+      cell(''),
+      cell(costText(page, total)),
+      cell(hoursOfCost(total)),
+      cell(countsText(page, last, true)),
+    ),
+  ];
+}
+
+function stepRow(page: WorksContext, step: Step, index: number): Row {
+  const { steps } = page.plan;
+  const needs = step.work.needs.flatMap((id) => steps.flatMap((s, i) => (s.work.id === id ? [String(i + 1)] : [])));
+  const needed = needs.length === 0 ? null : sayIn(page, words.needs, { list: needs });
+  return row(
+    cell(String(index + 1)),
+    cell(titleOf(page, step), needed),
+    listCell(takesText(page, step)),
+    cell(costText(page, step.cost)),
+    cell(hoursOfCost(step.cost)),
+    cell(countsText(page, step.inTurn.after, true)),
+  );
+}
+
+/** How many of each severity; which ones stands further down. */
+function takesText(page: WorksContext, { inTurn }: Step): readonly string[] {
+  const cleared = inTurn.cleared.filter((f) => f.under === null);
+  const lines = (['hazard', 'defect', 'advice'] as const).flatMap((severity) => {
+    const n = cleared.filter((f: StudyFinding) => f.severity === severity).length;
+    return n === 0 ? [] : [`${n} ${worksPageWords.severity[severity]}`];
+  });
+  return lines.length === 0 ? [sayIn(page, words.nothing)] : lines;
+}
+
+function limitNote(page: WorksContext): readonly string[] {
+  const { budget, hours } = page.plan.limits;
+  const limits = [
+    ...(budget === null ? [] : [moneyText({ low: budget, high: budget }, currencyOf(page))!]),
+    ...(hours === null ? [] : [sayIn(page, words.hoursLimit, { hours })]),
+  ];
+  return limits.length === 0 ? [] : [sayIn(page, words.limits, { limits: limits.join(', ') })];
+}
