@@ -1,8 +1,25 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { changeText, newChanger, type SiteChange } from '../../src/site/change.ts';
 
-const text = readFileSync(new URL('../../examples/marl-hill/marl-hill.site.yaml', import.meta.url), 'utf8');
+const text = `site: {name: Small, region: us, units: ft, service: unknown}
+electrodes:
+  E1: {kind: rod, length: 8 ft}  # at the corner
+supports:
+  mast: {kind: mast, height: 25 ft}
+bars:
+  entry: {kind: entry panel}
+equipment:
+  radio: {kind: transceiver}
+lines:
+  line1: {kind: coax, path: [mast@top, entry, radio], length: 60 ft}
+conductors:
+  c1: {from: mast@base, to: E1, wire: 10 AWG copper}
+  # the next one is new
+  c2: {from: entry, to: E1, wire: 6 AWG copper, joints: [bolted lug, clamp1]}   # by the wall
+
+joints:
+  clamp1: {kind: acorn clamp, on: E1}
+`;
 
 const wire = (id: string): SiteChange => ({
   is: 'add',
