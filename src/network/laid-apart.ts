@@ -9,19 +9,38 @@ export interface LaidApart {
 /**
  * Wires that were typed along one line lie side by side, not in one another: each that runs within another, or back over itself,
  * is moved two diameters aside, the next of them four, and so on to where nothing lies yet. A wire within something much thicker
- * (a core in its shield, a cable within the legs of a tower) stays where it is.
+ * (a core in its shield, a cable within the legs of a tower) stays where it is. `rank`: which lies there before which, by piece;
+ * left out: in their order. Pieces of one rank go by their places.
  */
-export function laidApart(pieces: readonly StraightPiece[]): LaidApart {
+export function laidApart(pieces: readonly StraightPiece[], rank?: readonly number[]): LaidApart {
   const moved: number[] = [];
   const apart: Laid[] = [];
-  pieces.forEach((piece, i) => {
+  const lying = [...pieces];
+  for (const i of rank === undefined ? pieces.keys() : inRank(pieces, rank)) {
+    const piece = pieces[i]!;
     let lies = laid(piece);
-    for (let steps = 1; steps <= i && apart.some((other) => runsWithin(lies, other)); steps++)
+    for (let steps = 1; steps <= apart.length && apart.some((other) => runsWithin(lies, other)); steps++)
       lies = laid(aside(piece, steps * 4 * piece.radiusM));
     if (lies.piece !== piece) moved.push(i);
+    lying[i] = lies.piece;
     apart.push(lies);
-  });
-  return { pieces: apart.map(({ piece }) => piece), moved };
+  }
+  return { pieces: lying, moved: moved.sort((a, b) => a - b) };
+}
+
+function inRank(pieces: readonly StraightPiece[], rank: readonly number[]): readonly number[] {
+  const places = pieces.map((piece) => upwards(piece).flat());
+  return pieces.map((_, i) => i).sort((a, b) => rank[a]! - rank[b]! || compareFigures(places[a]!, places[b]!) || a - b);
+}
+
+/** Its ends, the one whose figures come first; whichever way the piece is told, it is moved to the same side. */
+function upwards({ from, to }: StraightPiece): readonly [Point, Point] {
+  return compareFigures(from, to) <= 0 ? [from, to] : [to, from];
+}
+
+function compareFigures(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((x, i) => x !== b[i]);
+  return at < 0 ? 0 : a[at]! - b[at]!;
 }
 
 /** A piece with its direction and its length. */
@@ -57,7 +76,8 @@ function runsWithin({ piece: a, along: other, lengthM: otherM }: Laid, { piece: 
 
 /** Level and square to the piece; of an upright one, to the east. */
 function aside({ from, to, radiusM }: StraightPiece, byM: number): StraightPiece {
-  const [[ux, uy]] = direction({ from, to, radiusM });
+  const [first, second] = upwards({ from, to, radiusM });
+  const [[ux, uy]] = direction({ from: first, to: second, radiusM });
   const level = Math.hypot(ux, uy);
   const [sx, sy] = level < 1e-6 ? [1, 0] : [-uy / level, ux / level];
   const shifted = ([x, y, z]: Point): Point => [x + sx * byM, y + sy * byM, z];

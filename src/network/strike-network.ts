@@ -1,6 +1,6 @@
 import type { BondingRun } from '../bonding/bonding-of.ts';
 import { filament } from '../materials/straight-inductance.ts';
-import type { Position } from '../site/site.ts';
+import type { Position, Site } from '../site/site.ts';
 import { inductanceMatrix, type StraightPiece } from '../surge/inductance-matrix.ts';
 import type { SurgeNetwork } from '../surge/surge-network.ts';
 import type { Side } from './certain.ts';
@@ -58,7 +58,11 @@ export function strikeNetwork(
   const branches = all.filter(({ from, to }) => at[from] !== at[to] && at[from]! >= 0);
   const laid = piecesOf(branches);
   const { branchOfPiece } = laid;
-  const { pieces, moved } = laidApart(laid.pieces);
+  const place = placeInFile(run.site);
+  const { pieces, moved } = laidApart(
+    laid.pieces,
+    [...branchOfPiece].map((branch) => place.get(branches[branch]!.part) ?? 0),
+  );
   const { ownH, mutualH } = inductances(branches, pieces, branchOfPiece);
   return {
     ok: true,
@@ -83,6 +87,12 @@ export function strikeNetwork(
     laidApart: idsInOrder(moved.map((piece) => branches[branchOfPiece[piece]!]!.part)),
     unknownElectrodes: unknownOf(leaking.points, ground),
   };
+}
+
+/** Of wires in one trench the one that was typed first lies where it was typed: what they are called must not decide that. */
+function placeInFile({ supports, lines, conductors, electrodes, metalwork }: Site): ReadonlyMap<string, number> {
+  const all = [...supports, ...electrodes, ...conductors, ...metalwork, ...lines];
+  return new Map(all.map(({ id }, i) => [id, i]));
 }
 
 /** Electrodes of which nothing is known though the soil is. */
