@@ -90,7 +90,8 @@ export function tieOf(scene: Scene, { kind, subject, pair, answers }: Tie): Work
 function needsOf(scene: Scene, ends: readonly string[]): readonly string[] {
   const own = ends.flatMap((id) => bondIdFor(scene, id) ?? []);
   const byShield = ends.flatMap((id) => shieldedLinesOf(scene, id)).flatMap((line) => bondsOfLine(scene, line));
-  return [...new Set([...rodOfService(scene), ...own, ...byShield])];
+  const rod = ends.some((id) => scene.part(id)?.section === 'supports') ? rodOfService(scene) : [];
+  return [...new Set([...rod, ...own, ...byShield])];
 }
 
 /** From a metre or two on what joins things that stand in soil lies in soil. */

@@ -1,9 +1,14 @@
 import type { Study } from '../../study/study.ts';
 import { byCodeUnit } from '../../units/by-code-unit.ts';
 import type { Work } from '../work.ts';
+import { arresterWorks } from './arrester-works.ts';
 import { bondWorks, neededBonds } from './bond-works.ts';
+import { conductorWorks } from './conductor-works.ts';
 import { neededPanels } from './entry-panel.ts';
+import { guyWorks } from './guy-works.ts';
+import { jointWorks } from './joint-works.ts';
 import { protectorWorks } from './protector-works.ts';
+import { deepenWorks, putRightWorks } from './put-right-works.ts';
 import { rodWorks, serviceRod } from './rod-works.ts';
 import { type Scene, sceneOf } from './scene.ts';
 import { tieWorks } from './tie-works.ts';
@@ -12,7 +17,18 @@ import { withSections } from './with-sections.ts';
 type Proposer = (scene: Scene) => readonly Work[];
 
 /** Everybody who proposes, in the order in which one that answers the same keeps its place. */
-const proposers: readonly Proposer[] = [bondWorks, tieWorks, protectorWorks, rodWorks];
+const proposers: readonly Proposer[] = [
+  bondWorks,
+  tieWorks,
+  arresterWorks,
+  protectorWorks,
+  jointWorks,
+  conductorWorks,
+  rodWorks,
+  guyWorks,
+  deepenWorks,
+  putRightWorks,
+];
 
 /** Works that are proposed because another needs them. */
 const suppliers: readonly ((scene: Scene, ids: readonly string[]) => readonly Work[])[] = [

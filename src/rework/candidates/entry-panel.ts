@@ -1,13 +1,16 @@
 import type { StudyPart } from '../../study/study.ts';
+import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
+import { ownElectrodes } from './apart-groups.ts';
 import { besideWall, wallM } from './building-walls.ts';
-import { landingsFor } from './landings.ts';
 import { layConductor } from './lay-conductor.ts';
 import { rodOfService } from './needed-first.ts';
+import { driveRod } from './new-rod.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
-import { ownerOf, type Scene } from './scene.ts';
+import { type Group, ownerOf, type Scene } from './scene.ts';
+import { usualWire } from './usual-wire.ts';
 import { apartM, type Spot, spotsOf, type WayToLay } from './way-to-lay.ts';
 
 export interface Panel {
@@ -65,11 +68,17 @@ export function neededPanels(scene: Scene, ids: readonly string[]): readonly Wor
 
 function putUp(scene: Scene, id: string, building: string): readonly Work[] {
   const { main, study } = scene;
-  if (main === null) return [];
   const spot = spotBesideService(scene, building);
-  const to = nearestLanding(scene, landingsFor(scene, main, main), spot);
-  if (to === null) return [];
+  const to = main === null ? null : nearestLanding(scene, panelLandings(scene, main), spot);
   const at = spot === null ? null : typedPlace(spot, study.site.units);
+  const fields: Record<string, ChangeValue> = {
+    kind: 'entry panel',
+    ...(at === null ? {} : { at }),
+    where: 'outside',
+    known: 'planned',
+  };
+  const bar: SiteChange = { is: 'add', section: 'bars', id, fields };
+  if (to === null) return [withOwnRod(scene, id, building, bar)];
   const laid = layConductor(scene, {
     id: scene.newId(`bond-${id}`),
     from: id,
@@ -77,25 +86,44 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
     duty: 'lead',
     way: to.way,
   });
-  const fields: Record<string, ChangeValue> = {
-    kind: 'entry panel',
-    ...(at === null ? {} : { at }),
-    where: 'outside',
-    known: 'planned',
-  };
   return [
     newWork({
       kind: 'move-panel',
       subject: id,
       at: [id, ownerOf(to.point)],
       answers: [],
-      changes: [{ is: 'add', section: 'bars', id, fields }],
+      changes: [bar],
       laid: [laid],
       needs: rodOfService(scene),
       materials: [each('entry panel')],
       values: { panel: id, to: to.point, wire: laid.wire, lengthM: laid.run.lengthM, building },
     }),
   ];
+}
+
+/** Where the file has no electrode at all the panel stands on a rod of its own. */
+function withOwnRod(scene: Scene, id: string, building: string, bar: SiteChange): Work {
+  const rod = scene.newId(`rod-${id}`);
+  const driven = driveRod(scene, { id: rod, to: id, spot: null, spacingM: standOffM });
+  return newWork({
+    kind: 'move-panel',
+    subject: id,
+    at: [id],
+    answers: [],
+    changes: [bar, ...driven.changes],
+    materials: [each('entry panel'), ...driven.materials],
+    runs: driven.runs,
+    values: { panel: id, to: rod, wire: usualWire(scene, 'in soil'), lengthM: null, building },
+  });
+}
+
+/** Electrodes, bars and the panel of the service's own group. */
+function panelLandings(scene: Scene, main: Group): readonly string[] {
+  const bars = main.parts.filter((id) => scene.part(id)?.section === 'bars');
+  const electrodes = ownElectrodes(scene, main);
+  const service = main.parts.filter((id) => id === scene.study.site.service);
+  const good = [...electrodes, ...bars, ...service];
+  return good.length > 0 ? good : main.parts.slice(0, 1);
 }
 
 interface Landing {

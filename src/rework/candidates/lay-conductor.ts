@@ -4,7 +4,7 @@ import type { Interval } from '../../units/interval.ts';
 import type { Material, WorkRun } from '../work.ts';
 import { plannedLength, typedPlace } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { rodWeld, usualJoint } from './usual-joint.ts';
+import { rodWeld, type UsualJoint, usualJoint } from './usual-joint.ts';
 import { type Duty, usualWire } from './usual-wire.ts';
 import { type WayToLay, wayToLay } from './way-to-lay.ts';
 
@@ -29,6 +29,8 @@ export interface ToLay {
   readonly way?: WayToLay | null;
   /** Ends that the same work drives. */
   readonly rods?: readonly string[];
+  /** Joints that its ends want, where a part does not tell; null: as usual. */
+  readonly joints?: readonly (UsualJoint | null)[];
 }
 
 /** Depth of a bonding wire that joins electrodes: below a spade's first cut. Ours; local frost and ploughs may ask for more. */
@@ -39,12 +41,12 @@ const slackM = 0.6;
 
 export function layConductor(
   scene: Scene,
-  { id, from, to, duty, wire = usualWire(scene, duty), way, rods = [] }: ToLay,
+  { id, from, to, duty, wire = usualWire(scene, duty), way, rods = [], joints = [] }: ToLay,
 ): Laid {
   const { units } = scene.study.site;
   const found = way === undefined ? wayToLay(scene, from, to) : way;
   const length = found === null ? null : plannedLength(found.lengthM + slackM, units);
-  const ends = [from, to].map((p) => (rods.includes(p) ? rodWeld : usualJoint(scene.part(ownerOf(p)))));
+  const ends = [from, to].map((p, i) => joints[i] ?? (rods.includes(p) ? rodWeld : usualJoint(scene.part(ownerOf(p)))));
   const fields: Record<string, ChangeValue> = {
     from,
     to,

@@ -1,6 +1,7 @@
 import type { StudyPart } from '../../study/study.ts';
-import { bondIdFor, ownElectrodes } from './apart-groups.ts';
+import { bondIdFor } from './apart-groups.ts';
 import { ownerOf, type Scene } from './scene.ts';
+import { isUs } from './usual-wire.ts';
 
 const shielded: readonly string[] = ['coax', 'cable tv'];
 
@@ -26,11 +27,20 @@ function isGrounding(part: StudyPart | undefined): boolean {
   return part !== undefined && ['electrodes', 'supports', 'bars'].includes(part.section);
 }
 
-/** The rod that a service needs that has no electrode, before anything is led to it; [] where it has one. */
+/**
+ * The rods that a service needs that has no electrode, before masts and protectors are led to it; [] where it has one, where
+ * a wire of it leads nobody knows where, and where the supplier's may be the one (regions other than US and Canada).
+ */
 export function rodOfService(scene: Scene): readonly string[] {
-  const { main } = scene;
-  if (main === null || ownElectrodes(scene, main).length > 0 || scene.study.site.service === 'unknown') return [];
-  return [serviceRodId(scene)];
+  const { main, study } = scene;
+  const isKnown = study.site.service !== 'unknown' && study.site.service !== 'none';
+  if (main === null || !isKnown || !isUs(study.site.region) || main.electrodes.length > 0) return [];
+  const isOpen = study.conductors.some((c) => [c.from, c.to].includes('unknown') && leads(c, main.parts));
+  return isOpen ? [] : [serviceRodId(scene)];
+}
+
+function leads({ from, to }: { readonly from: string; readonly to: string }, parts: readonly string[]): boolean {
+  return [from, to].some((p) => parts.includes(ownerOf(p)));
 }
 
 export function serviceRodId(scene: Scene): string {

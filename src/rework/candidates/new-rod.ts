@@ -3,7 +3,7 @@ import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Material, WorkRun } from '../work.ts';
 import { type Laid, layConductor } from './lay-conductor.ts';
 import { placeM, plannedLength, typedPlace } from './owner-units.ts';
-import type { Scene } from './scene.ts';
+import { ownerOf, type Scene } from './scene.ts';
 import { isUs, usualWire } from './usual-wire.ts';
 import { apartM, type Spot, spotsOf, type WayToLay } from './way-to-lay.ts';
 
@@ -36,26 +36,40 @@ export interface ToDrive {
   readonly to: string;
   /** null: nobody knows where it could stand. */
   readonly spot: Spot | null;
-  readonly spacingM: number;
+  /** null: not told, since it stands where something else does. */
+  readonly spacingM: number | null;
   readonly metal?: string;
+  readonly wire?: string;
+  /** Where the thing stands that it is tied to, if the same work puts it there. */
+  readonly beside?: Spot | null | undefined;
 }
 
 /** One more rod and the wire that ties it to a point. */
-export function driveRod(scene: Scene, { id, to, spot, spacingM, metal = 'copper-clad steel' }: ToDrive): Driven {
+export function driveRod(
+  scene: Scene,
+  { id, to, spot, spacingM, metal = 'copper-clad steel', wire: ownWire, beside }: ToDrive,
+): Driven {
   const { units } = scene.study.site;
   const size = usualRod(scene);
   const at = spot === null ? null : typedPlace(spot, units);
-  const near = [{ part: to.split('@')[0]!.split('.')[0]!, distance: plannedLength(spacingM, units).text }];
+  const near = spacingM === null ? [] : [{ part: ownerOf(to), distance: plannedLength(spacingM, units).text }];
   const fields: Record<string, ChangeValue> = {
     kind: 'rod',
-    ...(at === null ? { near } : { at }),
+    ...(at !== null ? { at } : near.length > 0 ? { near } : {}),
     length: size.length,
     diameter: size.diameter,
     metal,
     listed: 'yes',
     known: 'planned',
   };
-  const wire = tieOf(scene, id, to, at === null ? null : placeM(at, units), spacingM);
+  const wire = tieOf(scene, {
+    id,
+    to,
+    wire: ownWire ?? usualWire(scene, 'in soil'),
+    spacingM,
+    spot: at === null ? null : placeM(at, units),
+    beside,
+  });
   return {
     changes: [{ is: 'add', section: 'electrodes', id, fields }, wire.change],
     materials: [{ name: `${size.length} rod`, unit: 'each', count: { low: 1, high: 1 } }, ...wire.materials],
@@ -65,15 +79,23 @@ export function driveRod(scene: Scene, { id, to, spot, spacingM, metal = 'copper
 
 const exact = (m: number) => ({ low: m, high: m });
 
-/** Straight from the rod to what it is tied to: it was placed so that nothing is between. */
-function tieOf(scene: Scene, rod: string, to: string, spot: Spot | null, spacingM: number): Laid {
+type Tie = Pick<ToDrive, 'id' | 'to' | 'spot' | 'spacingM' | 'beside'> & { readonly wire: string };
+
+/** From the rod to what it is tied to, round what is in the way. */
+function tieOf(scene: Scene, { id: rod, to, wire, spot, spacingM, beside }: Tie): Laid {
   const id = scene.newId(`wire-${rod}`);
-  const there = spotsOf(scene.part(to.split('@')[0]!.split('.')[0]!));
-  const wire = usualWire(scene, 'in soil');
+  const there = beside == null ? spotsOf(scene.part(ownerOf(to))) : [beside];
   const nearest = spot === null ? undefined : [...there].sort((a, b) => apartM(a, spot) - apartM(b, spot))[0];
-  const way: WayToLay | null =
-    spot === null || nearest === undefined
-      ? { routeM: [], lengthM: spacingM }
-      : { routeM: [spot, nearest], lengthM: apartM(spot, nearest) };
-  return layConductor(scene, { id, from: rod, to, duty: 'in soil', way, wire, rods: [rod] });
+  const told: WayToLay | null = spacingM === null ? null : { routeM: [], lengthM: spacingM };
+  const way =
+    spot === null || nearest === undefined ? told : { routeM: [spot, nearest], lengthM: apartM(spot, nearest) };
+  return layConductor(scene, {
+    id,
+    from: rod,
+    to,
+    duty: 'in soil',
+    way,
+    wire,
+    rods: scene.part(ownerOf(to)) === undefined ? [rod, to] : [rod],
+  });
 }

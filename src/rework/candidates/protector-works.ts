@@ -44,7 +44,7 @@ export function protectorWorks(scene: Scene): readonly Work[] {
 
 function protect(scene: Scene, line: Line, answers: readonly StudyFinding[]): readonly Work[] {
   const path = linePath(scene, line.id);
-  const walls = bareWalls(line);
+  const walls = bareWalls(scene, line);
   if (path === null || walls.length === 0) return [];
   const ids = walls.map((_, i) => scene.newId(i === 0 ? `arrester-${line.id}` : `arrester-${line.id}-${i + 1}`));
   const after = walls.reduce<LinePath | null>((now, w, i) => (now === null ? null : through(now, w, ids[i]!)), path);
@@ -74,13 +74,17 @@ function needsOf(scene: Scene, { id, work }: Panel): readonly string[] {
   return [...rodOfService(scene), ...(bondIdFor(scene, id) === null ? [] : [bondIdFor(scene, id)!])];
 }
 
-/** Walls through which a core comes without a protector, each once; those of a line without a core by its shield. */
-function bareWalls({ crossings }: Line): readonly Crossing[] {
+/**
+ * Walls through which a core comes without a protector, each once; those of a line without a core by its shield. One with
+ * an arrester just inside has it moved.
+ */
+function bareWalls(scene: Scene, { crossings }: Line): readonly Crossing[] {
   const cores = crossings.filter((c) => c.which === 'core' && c.certain && c.protector === null);
   const shields = crossings.filter((c) => c.which === 'shield' && c.certain && c.bondedTo === null);
+  const isBare = (c: Crossing) => scene.part(c.after)?.section !== 'arresters';
   const isSame = (a: Crossing, b: Crossing) =>
     a.after === b.after && a.before === b.before && a.building === b.building;
-  return [...cores, ...shields.filter((s) => !cores.some((c) => isSame(c, s)))];
+  return [...cores, ...shields.filter((s) => !cores.some((c) => isSame(c, s)))].filter(isBare);
 }
 
 /** The path with a protector between the last stop outside and the wall, before a plug there; null: the stops are not found. */

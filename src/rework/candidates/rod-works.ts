@@ -8,11 +8,13 @@ import { newWork } from './new-work.ts';
 import { rodSpacingM } from './rod-spacing.ts';
 import { rodSpot } from './rod-spot.ts';
 import { ownerOf, type Scene } from './scene.ts';
+import { isUs } from './usual-wire.ts';
 import { type Spot, spotsOf } from './way-to-lay.ts';
 
 /** Rods where there are too few: beside a lone one, at a panel without any, at a tower, at a mast of a field station. */
 export function rodWorks(scene: Scene): readonly Work[] {
-  return [...besideLone(scene), ...atPanels(scene), ...atTowers(scene), ...atMasts(scene)];
+  const forService = serviceAnswers(scene).length > 0 ? serviceRod(scene, rodOfService(scene)) : [];
+  return [...forService, ...besideLone(scene), ...atPanels(scene), ...atTowers(scene), ...atMasts(scene)];
 }
 
 const loneRules: readonly string[] = ['single-rod-25-ohm', 'site-10-ohm', 'water-pipe-supplemented'];
@@ -38,18 +40,33 @@ function atPanels(scene: Scene): readonly Work[] {
   });
 }
 
-/** The rod of a service that has no electrode, where another work needs it or it is asked for itself. */
+/** The rods of a service that has no electrode, where another work needs them or they are asked for themselves. */
 export function serviceRod(scene: Scene, ids: readonly string[]): readonly Work[] {
-  return ids.includes(serviceRodId(scene)) ? [atBox(scene, scene.study.site.service, [])] : [];
+  const { service } = scene.study.site;
+  return ids.includes(serviceRodId(scene)) ? [atBox(scene, service, serviceAnswers(scene))] : [];
 }
 
-/** Off the wall, at arm's length from the panel. */
+function serviceAnswers(scene: Scene): readonly StudyFinding[] {
+  return scene.findings('service-electrode-known', 'arrester-bonded').filter((f) => isAtService(scene, f));
+}
+
+function isAtService(scene: Scene, { rule, at }: StudyFinding): boolean {
+  const arrester = scene.study.arresters.find((a) => a.id === at[0]);
+  return rule !== 'arrester-bonded' || arrester?.on === scene.study.site.service;
+}
+
+/** Off the wall, at arm's length from the panel; in the United States a second one, since nobody has measured the first. */
 function atBox(scene: Scene, box: string, answers: readonly StudyFinding[]): Work {
   const [here] = spotsOf(scene.part(box));
   const where = scene.part(box)?.where ?? '';
   const spot = here === undefined ? null : (besideWall(scene, where, here, wallOffM) ?? here);
-  const driven = driveRod(scene, { id: scene.newId(`rod-${box}`), to: box, spot, spacingM: wallOffM });
-  return rodsOf(scene, box, [driven], answers, wallOffM);
+  const first = scene.newId(`rod-${box}`);
+  const driven = driveRod(scene, { id: first, to: box, spot, spacingM: wallOffM });
+  const spacingM = 2 * usualRod(scene).lengthM;
+  const second = spot === null ? null : rodSpot(scene, spot, spacingM, [spot]);
+  const pair = driveRod(scene, { id: scene.newId(`rod-${box}-2`), to: first, spot: second, spacingM, beside: spot });
+  const both = isUs(scene.study.site.region) && (spot === null || second !== null);
+  return rodsOf(scene, box, both ? [driven, pair] : [driven], answers, both ? spacingM : wallOffM);
 }
 
 const wallOffM = 0.8;
@@ -64,20 +81,32 @@ function atTowers(scene: Scene): readonly Work[] {
     const answers = wrong.filter((f) => f.at[0] === tower);
     const missing = Math.max(...answers.map((f) => lackOf(f)));
     if (!(missing > 0 && missing <= mostRods)) return [];
-    const [foot] = spotsOf(scene.part(tower));
-    const radiusM = Math.max(usualRod(scene).lengthM, 2);
-    const spots: (Spot | null)[] = [];
-    for (let n = 0; n < missing; n++) {
-      const taken = spots.filter((s) => s !== null);
-      spots.push(foot === undefined ? null : rodSpot(scene, foot, radiusM, taken));
-    }
-    const legs = Number(scene.part(tower)?.typed.legs ?? '3') || 3;
-    const driven = spots.map((spot, n) => {
-      const to = legs > 1 ? `${tower}.leg${(n % legs) + 1}@base` : `${tower}@base`;
-      return driveRod(scene, { id: scene.newId(`rod-${tower}-${n + 1}`), to, spot, spacingM: radiusM });
-    });
-    return [rodsOf(scene, tower, driven, answers, radiusM)];
+    return [roundFoot(scene, tower, missing, answers)];
   });
+}
+
+/** Rods round the foot of a mast, each with a lead of its own, from leg to leg. */
+function roundFoot(scene: Scene, mast: string, count: number, answers: readonly StudyFinding[]): Work {
+  const [foot] = spotsOf(scene.part(mast));
+  const radiusM = usualRod(scene).lengthM;
+  const legs = legsOf(scene, mast);
+  const spots: (Spot | null)[] = [];
+  for (let n = 0; n < count; n++) {
+    const taken = spots.filter((s) => s !== null);
+    spots.push(foot === undefined ? null : rodSpot(scene, foot, radiusM, taken));
+  }
+  const driven = spots.map((spot, n) => {
+    const to = legs > 1 ? `${mast}.leg${(n % legs) + 1}@base` : `${mast}@base`;
+    return driveRod(scene, { id: scene.newId(`rod-${mast}-${n + 1}`), to, spot, spacingM: radiusM });
+  });
+  return rodsOf(scene, mast, driven, answers, radiusM);
+}
+
+/** Of a lattice tower whose legs nobody counted the fewest that stand. */
+function legsOf(scene: Scene, mast: string): number {
+  const part = scene.part(mast);
+  const counted = Number(part?.typed.legs ?? Number.NaN);
+  return Number.isInteger(counted) ? counted : part?.kind === 'lattice tower' ? 3 : 1;
 }
 
 const mostRods = 12;
@@ -94,6 +123,8 @@ function atMasts(scene: Scene): readonly Work[] {
   return scene.findings('mast-grounded', 'iec-mast-earthed', 'field-mast-rod').flatMap((f) => {
     const [mast] = f.at;
     if (mast === undefined || scene.part(mast)?.section !== 'supports') return [];
+    const legs = legsOf(scene, mast);
+    if (legs > 1) return [roundFoot(scene, mast, legs, [f])];
     const spacingM = 1;
     const [foot] = spotsOf(scene.part(mast));
     const spot = foot === undefined ? null : rodSpot(scene, foot, spacingM);

@@ -1,0 +1,185 @@
+import type { Study, StudyFinding } from '../../study/study.ts';
+import type { SiteChange } from '../../study/try-change.ts';
+import type { ChangeValue } from '../../study/written-lists.ts';
+import type { Material, Work } from '../work.ts';
+import { each, newWork } from './new-work.ts';
+import { plannedLength } from './owner-units.ts';
+import { ownerOf, type Scene } from './scene.ts';
+
+/** Small things that one field of the file says: each with sentences of its own. */
+export function putRightWorks(scene: Scene): readonly Work[] {
+  return [...neutrals(scene), ...pulledLines(scene), ...bends(scene), ...electrodes(scene), ...anchors(scene)];
+}
+
+interface Fix {
+  readonly words: string;
+  readonly subject: string;
+  readonly section: 'equipment' | 'electrodes' | 'conductors';
+  readonly fields: Readonly<Record<string, ChangeValue>>;
+  readonly answers: readonly StudyFinding[];
+  readonly materials?: readonly Material[];
+  readonly values?: Readonly<Record<string, unknown>>;
+}
+
+function fix({ words, subject, section, fields, answers, materials = [], values = {} }: Fix): Work {
+  const changes = Object.entries(fields).map(
+    ([field, value]): SiteChange => ({ is: 'set', section, id: subject, field, value }),
+  );
+  return newWork({
+    kind: 'put-right',
+    words,
+    subject,
+    at: [subject],
+    answers: answers.map((f) => f.id),
+    changes,
+    materials,
+    values: { part: subject, ...values },
+  });
+}
+
+/** A neutral bonded a second time: the screw or strap comes out. */
+function neutrals(scene: Scene): readonly Work[] {
+  return scene.findings('neutral-bonded-once').flatMap((f) => {
+    const [box] = f.at;
+    if (box === undefined || scene.part(box) === undefined) return [];
+    return [
+      fix({ words: 'neutral', subject: box, section: 'equipment', fields: { neutral_bonded: 'no' }, answers: [f] }),
+    ];
+  });
+}
+
+/** Lines that are pulled and left lying: each gets a grounded place to go, in every state of the file. */
+function pulledLines(scene: Scene): readonly Work[] {
+  const wrong = scene.findings('spare-and-disconnected-lines');
+  const lines = scene.study.lines.filter((l) => wrong.some((f) => f.at[0] === l.id));
+  const states = scene.study.written?.states ?? [];
+  const changes = states.flatMap(({ id, open }): readonly SiteChange[] => {
+    const grounded = open.map((o) => (isOf(o, lines) ? { ...asFields(o), end: 'grounded' } : o));
+    const same = JSON.stringify(grounded) === JSON.stringify(open);
+    return same ? [] : [{ is: 'set', section: 'states', id, field: 'open', value: grounded }];
+  });
+  if (lines.length === 0 || changes.length === 0) return [];
+  return [
+    newWork({
+      kind: 'put-right',
+      words: 'pulled-lines',
+      subject: 'pulled-lines',
+      at: lines.map((l) => l.id),
+      answers: wrong.map((f) => f.id),
+      changes,
+      materials: [each('grounded receptacle', lines.length)],
+      values: { lines: lines.map((l) => l.id).join(', '), count: lines.length },
+    }),
+  ];
+}
+
+function asFields(opening: ChangeValue): Readonly<Record<string, ChangeValue>> {
+  return typeof opening === 'object' && !Array.isArray(opening)
+    ? (opening as Readonly<Record<string, ChangeValue>>)
+    : { at: opening };
+}
+
+/** An opening names a plug of a line, or the line and a stop. */
+function isOf(opening: ChangeValue, lines: readonly Study['lines'][number][]): boolean {
+  const at = String(asFields(opening).at);
+  return lines.some((l) => at.startsWith(`${l.id}:`) || l.stops.includes(`plug ${at}`));
+}
+
+/** Bends too tight or too sharp: laid anew in a wide sweep. */
+function bends(scene: Scene): readonly Work[] {
+  const wrong = scene.findings('bend-radius').filter((f) => scene.part(f.at[0] ?? '')?.section === 'conductors');
+  return wrong.map((f) => {
+    const id = f.at[0]!;
+    const limitM = f.measured?.limit ?? 0.2;
+    const inches = Math.ceil(limitM / 0.0254 - 1e-6);
+    const radius = scene.study.site.units === 'ft' ? `${inches} in` : `${Math.ceil(limitM * 20 - 1e-6) * 50} mm`;
+    const angle = scene.study.conductors.find((c) => c.id === id)?.bendsDeg ?? 0;
+    const value = angle > 0 ? [{ angle: `${Math.round(angle)} deg`, radius }] : [{ radius }];
+    return fix({
+      words: 'bend',
+      subject: id,
+      section: 'conductors',
+      fields: { bends: value },
+      answers: [f],
+      values: { radius },
+    });
+  });
+}
+
+/** Electrodes found loose or eaten, and rods too short: driven anew, deeper. */
+function electrodes(scene: Scene): readonly Work[] {
+  const worn = scene.findings('condition-sound').filter((f) => scene.part(f.at[0] ?? '')?.section === 'electrodes');
+  return worn.map((f) =>
+    fix({
+      words: 'electrode-condition',
+      subject: f.at[0]!,
+      section: 'electrodes',
+      fields: { condition: 'sound' },
+      answers: [f],
+      values: { condition: f.because.key },
+    }),
+  );
+}
+
+/** A copper rod on a zinc-coated anchor: one of the anchor's metal in its place. */
+function anchors(scene: Scene): readonly Work[] {
+  return scene.findings('galvanised-and-copper-in-soil').flatMap((f) => {
+    const [guy] = f.at;
+    const ends = scene.study.conductors.flatMap((c) => {
+      if (ownerOf(c.from) === guy) return [ownerOf(c.to)];
+      return ownerOf(c.to) === guy ? [ownerOf(c.from)] : [];
+    });
+    const rods = [...new Set(ends)].filter((id) => scene.part(id)?.section === 'electrodes');
+    return rods.map((rod) =>
+      fix({
+        words: 'anchor-rod',
+        subject: rod,
+        section: 'electrodes',
+        fields: { metal: 'galvanised steel' },
+        answers: [f],
+        materials: [each('galvanised rod'), each('exothermic weld')],
+        values: { guy },
+      }),
+    );
+  });
+}
+
+/** Rules that ask a length of a rod. */
+const lengthRules: readonly string[] = [
+  'rod-length-us',
+  'comms-rod-size-us',
+  'lightning-rod-size-us',
+  'tower-rod-size',
+  'au-rod-dimensions',
+  'iec-antenna-electrode-minimum',
+  'type-a-length',
+  'military-rod-size',
+  'below-moisture-and-frost',
+];
+
+/** Rods that do not reach deep enough: another length is coupled on, or a longer one driven. */
+export function deepenWorks(scene: Scene): readonly Work[] {
+  const wrong = scene.findings(...lengthRules).filter((f) => isTooShort(scene, f));
+  const rods = [...new Set(wrong.map((f) => f.at[0]!))];
+  return rods.map((id) => {
+    const answers = wrong.filter((f) => f.at[0] === id);
+    const least = Math.max(...answers.map((f) => f.measured!.limit));
+    const length = plannedLength(least, scene.study.site.units);
+    const count = scene.study.electrodes?.find((e) => e.id === id)?.members ?? 1;
+    return newWork({
+      kind: 'deepen-rod',
+      subject: id,
+      at: [id],
+      answers: answers.map((f) => f.id),
+      changes: [{ is: 'set', section: 'electrodes', id, field: 'length', value: length.text }],
+      materials: [each(`${length.text} rod`, count), each('rod coupling', count)],
+      runs: [{ part: id, routeM: [], lengthM: { low: length.lengthM, high: length.lengthM }, depthM: null }],
+      values: { rod: id, lengthM: length.lengthM, count },
+    });
+  });
+}
+
+function isTooShort(scene: Scene, { at, measured }: StudyFinding): boolean {
+  const kind = scene.part(at[0] ?? '')?.kind ?? '';
+  return ['rod', 'rods', 'drilled rod', 'pipe'].includes(kind) && measured?.unit === 'm' && measured.limit > 0.5;
+}
