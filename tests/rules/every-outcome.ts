@@ -56,9 +56,11 @@ function sideGaps(limit: Limit, heard: readonly Heard[]): readonly string[] {
 const isLength = (key: string) => /M2?$/.test(key);
 
 function nearOf({ value: limit, key, sense }: Limit, { outcome, measured, text }: Heard) {
-  if (outcome !== 'met' && outcome !== 'not met') return [];
+  // a threshold above which a condition is asked at all has its near side where it is not asked
+  if (outcome !== 'met' && outcome !== 'not met' && outcome !== 'not applicable') return [];
+  const side = outcome === 'not met' ? outcome : 'met';
   // a rule that says no figure is taken at its word: one as typed stands close by the limit
-  if (measured === null) return [{ side: outcome, systems: typedNear(text, limit, key), isNumber: false }];
+  if (measured === null) return [{ side, systems: typedNear(text, limit, key), isNumber: false }];
   if (Math.abs(measured.limit / limit - 1) > 5e-3) return [];
   const value = single(measured.value);
   if (value === null) return [];
@@ -68,7 +70,7 @@ function nearOf({ value: limit, key, sense }: Limit, { outcome, measured, text }
   // the next size of the trade is as close as a gauge comes
   const share = gauge ? 0.65 : 0.1;
   const isNear = key === 'count' ? Math.abs(value - limit) <= 1 : Math.abs(Math.log(value / limit)) <= share;
-  return isNear ? [{ side: outcome, systems, isNumber: true }] : [];
+  return isNear ? [{ side, systems, isNumber: true }] : [];
 }
 
 function single(value: NonNullable<Heard['measured']>['value']): number | null {

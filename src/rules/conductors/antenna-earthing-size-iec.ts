@@ -1,7 +1,7 @@
 import { facadeExempt } from '../facade-exempt.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { sectionVerdict } from './size-rule.ts';
+import { limitsOf, sectionVerdict } from './size-rule.ts';
 
 /** 16 mm² copper, 25 mm² aluminium, 50 mm² steel. */
 const least = { copper: 16e-6, aluminium: 25e-6, steel: 50e-6, cladSteel: null };
@@ -17,6 +17,7 @@ export const antennaEarthingSizeIec = rule({
     clause: 'earthing conductor of an antenna',
     provenance: 'second-hand',
   },
+  limits: limitsOf(least),
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const leads = conductors.filter((c) => c.role === 'mast lead' || c.role === 'down conductor');

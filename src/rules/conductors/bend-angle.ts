@@ -11,6 +11,7 @@ export const bendAngle = rule({
   severity: 'defect',
   codeSets: ['any'],
   source: bendSource,
+  limits: [{ key: 'turnDeg', value: mostTurnDeg, sense: 'most' }],
   needs: ['sections', 'conductors'],
   check: (facts) => bentPaths(facts, ofConductor),
 });

@@ -1,5 +1,5 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
-import type { Interval } from '../../units/interval.ts';
+import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { bendSource, bentPaths } from './bent-paths.ts';
 
@@ -7,6 +7,8 @@ import { bendSource, bentPaths } from './bent-paths.ts';
 const leastM = 0.2;
 /** 8 in is 0.2032 m, and the limit is printed as 0.20 m: either is met by either. */
 const printedShare = 1 - 2e-2;
+/** The electrical code gives no radius for its thin antenna grounds: on wires thinner than 6 AWG it is advice. As printed. */
+const heavyM2 = 13.3e-6 * (1 - 2e-3);
 
 export const bendRadius = rule({
   id: 'bend-radius',
@@ -14,6 +16,7 @@ export const bendRadius = rule({
   severity: 'defect',
   codeSets: ['any'],
   source: bendSource,
+  limits: [{ key: 'radiusLengthM', value: leastM, sense: 'least' }],
   needs: ['sections', 'conductors'],
   check: (facts) => bentPaths(facts, ofConductor),
 });
@@ -27,7 +30,11 @@ function ofConductor(c: ConductorFacts): Verdict {
     tightest === null
       ? {}
       : { measured: { key: 'radiusLengthM', value: tightest, limit: leastM, sense: 'least' } as const };
-  if (tight.length > 0) return { is: 'not met', at, because: { key: 'tight' }, ...measured };
+  if (tight.length > 0) {
+    const isCodeGround = c.areaM2 !== null && isAtLeast(c.areaM2, heavyM2) === 'no';
+    if (isCodeGround) return { is: 'not met', at, because: { key: 'tight' }, severity: 'advice', ...measured };
+    return { is: 'not met', at, because: { key: 'tight' }, ...measured };
+  }
   const all = known.length === c.bends.length && known.every((r) => r.low >= leastM * printedShare);
   if (all) return { is: 'met', at, because: { key: 'wide' }, ...measured };
   return { is: 'cannot tell', at, because: { key: 'radius unknown' }, settle: { key: 'measure it' } };

@@ -15,6 +15,7 @@ export const bondBetweenGroupsLong = rule({
   severity: 'advice',
   codeSets: ['any'],
   source: { document: 'ours, by analogy with NFPA 70 800.100(A)(4)', edition: null, clause: null, provenance: 'ours' },
+  limits: [{ key: 'runLengthM', value: longM, sense: 'most' }],
   needs: ['sections', 'conductors'],
   check({ sections, conductors }) {
     const ties = conductors.filter((c) => longRuns.has(c.role));

@@ -6,6 +6,8 @@ import { rule, type Verdict } from '../rule.ts';
 
 /** Ours: about 1 µH, and more than 1 kV at 1 kA/µs, for each metre. */
 const shortM = 1;
+/** 20 ft: beyond it is a defect, by analogy with NFPA 70 800.100(A)(4). */
+const farM = 6.096;
 
 export const bondRunShort = rule({
   id: 'bond-run-short',
@@ -13,6 +15,10 @@ export const bondRunShort = rule({
   severity: 'advice',
   codeSets: ['any'],
   source: { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' },
+  limits: [
+    { key: 'wayLengthM', value: shortM, sense: 'most' },
+    { key: 'wayLengthM', value: farM, sense: 'most', of: 'a defect beyond' },
+  ],
   needs: ['sections', 'bonding', 'site'],
   check({ sections, bonding, site }) {
     const asked = new Set(entryParts(site));
@@ -43,6 +49,11 @@ function ofWay({ part, toElectrode }: WaysOfPart): Verdict {
   const measured = { key: 'wayLengthM', value, limit: shortM, sense: 'most' } as const;
   const short = isAtMost(value, shortM);
   if (short === 'yes') return { is: 'met', at, because: { key: 'short', values }, measured };
-  if (short === 'no') return { is: 'not met', at, because: { key: 'long', values }, measured };
+  if (short === 'no' && isAtMost(value, farM * 1.002) !== 'no')
+    return { is: 'not met', at, because: { key: 'long', values }, measured };
+  if (short === 'no') {
+    const beyond = { ...measured, limit: farM };
+    return { is: 'not met', at, because: { key: 'far', values }, severity: 'defect', measured: beyond };
+  }
   return { is: 'cannot tell', at, because: { key: 'length unknown', values }, settle: { key: 'measure it' }, measured };
 }

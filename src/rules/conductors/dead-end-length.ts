@@ -18,6 +18,7 @@ export const deadEndLength = rule({
     clause: 'down conductors; 4.9',
     provenance: 'read',
   },
+  limits: [{ key: 'runLengthM', value: mostM, sense: 'most' }],
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const towers = new Set(site.supports.filter((s) => !slender.includes(s.kind)).map((s) => s.id));

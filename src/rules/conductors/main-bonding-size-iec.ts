@@ -1,3 +1,5 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import type { Site } from '../../site/site.ts';
 import { earthingWires } from '../conductor-sizes/earthing-wires.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
@@ -5,6 +7,8 @@ import { limitsOf, sectionVerdict } from './size-rule.ts';
 
 /** 6 mm² copper, 16 mm² aluminium, 50 mm² steel. */
 const least = { copper: 6e-6, aluminium: 16e-6, steel: 50e-6, cladSteel: null };
+/** Where the neutral is earthed many times (TN-C-S) in the United Kingdom: BS 7671 544.1, second-hand. */
+const onMultipleEarth = { ...least, copper: 10e-6 };
 
 export const mainBondingSizeIec = rule({
   id: 'main-bonding-size-iec',
@@ -12,12 +16,26 @@ export const mainBondingSizeIec = rule({
   severity: 'defect',
   codeSets: ['iec'],
   source: { document: 'IEC 60364-5-54', edition: '2011', clause: '544.1', provenance: 'second-hand' },
-  limits: limitsOf(least),
-  needs: ['sections', 'conductors', 'site'],
-  check({ sections, conductors, site }) {
+  limits: [
+    ...limitsOf(least),
+    { key: 'areaM2', value: onMultipleEarth.copper, sense: 'least', of: 'copper on a TN-C-S supply, United Kingdom' },
+  ],
+  needs: ['header', 'sections', 'conductors', 'site'],
+  check({ header, sections, conductors, site }) {
     // earthing conductors are asked by a clause of their own
     const others = new Set(earthingWires(conductors, site).map((c) => c.id));
-    const bonds = conductors.filter((c) => (c.role === 'bond' || c.role === 'electrode tie') && !others.has(c.id));
-    return bonds.length === 0 ? nothingThere({ sections }, 'conductors') : bonds.map((c) => sectionVerdict(c, least));
+    const bonds = conductors.filter((c) => isMainBond(c, site) && !others.has(c.id));
+    if (bonds.length === 0) return nothingThere({ sections }, 'conductors');
+    const isMultiple = header.region === 'uk' && header.supply === 'tn-c-s';
+    return bonds.map((c) => sectionVerdict(c, isMultiple ? onMultipleEarth : least));
   },
 });
+
+/** To the main bar or the service, to an electrode, or from metal of the building; what joins boxes to a bar of theirs is none. */
+function isMainBond({ role, ends, passes }: ConductorFacts, { bars, electrodes, metalwork, header }: Site): boolean {
+  if (role === 'electrode tie') return true;
+  if (role !== 'bond') return false;
+  const main = bars.filter((b) => b.kind === 'main earthing bar');
+  const ids = new Set([...main, ...electrodes, ...metalwork].map((p) => p.id));
+  return [...ends, ...passes].some((id) => id !== null && (ids.has(id) || id === header.service));
+}

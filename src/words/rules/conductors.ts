@@ -41,7 +41,7 @@ export const conductors = {
     title: 'Main [bonding conductor]s are at least 6 mm² copper (16 mm² aluminium, 50 mm² steel)',
     failTitle: '[Bonding conductor] {at} is too thin',
     why: 'A main bond carries fault current; local supplies may ask for more.',
-    met: 'The least section of its metal; multiple-earth supplies ask for at least 10 mm².',
+    met: 'The least section of its metal; TN-C-S supplies in the United Kingdom ask for at least 10 mm² copper. A main [bonding conductor] ends on the [main bar], on an [electrode] or on metal of the building; what joins a box to a bar of the station is none.',
     remedy: 'Have a [electrician] replace {at} with the section that the supply asks for.',
     because: sizeSentences,
   },
@@ -49,7 +49,7 @@ export const conductors = {
     title: 'Bends of a lightning path have a radius of at least {=0.2 m}',
     failTitle: '{at} is bent too tightly',
     why: 'Force tries to straighten a tight bend and the voltage jumps across it; the bend’s own inductance hardly matters.',
-    met: 'Each bend has that radius or more.',
+    met: 'Each bend has that radius or more. On wires thinner than {=6 AWG}, for which the electrical code gives no radius, it is advice.',
     remedy: 'Lay {at} anew with bends of at least {=0.2 m} radius.',
     because: {
       none: 'No conductor of a lightning path has a bend in the file.',
@@ -92,7 +92,7 @@ export const conductors = {
     title: 'The way from panel and arrester to an [electrode] is short',
     failTitle: 'The way from {at} to its [electrode] is long',
     why: 'Each metre adds about a microhenry: more than a kilovolt at one kiloampere per microsecond.',
-    met: 'At most {=1 m} of conductor. Protectors of the mains are left out.',
+    met: 'At most {=1 m} of conductor; more is advice, more than {=20 ft} a defect. Protectors of the mains are left out.',
     remedy: 'Drive an [electrode] right below {at} and bond it to the others.',
     because: {
       none: 'No [entry panel] or arrester reaches an [electrode].',
@@ -100,6 +100,7 @@ export const conductors = {
       'measure it': 'Measure the conductors from {at} down to the [electrode].',
       short: 'The way from {at} to {electrode} is short.',
       long: 'From {at} to {electrode} the straight run has {inductanceH}.',
+      far: 'From {at} to {electrode} it is farther than {=20 ft}; the straight run has {inductanceH}.',
     },
   },
   'bond-between-groups-long': {

@@ -58,15 +58,16 @@ export const masts = {
     title: 'Each metal [guy] anchor has an [electrode]',
     failTitle: '[Guy] {at} has no [electrode] at its anchor',
     why: 'Part of a strike goes down the [guy]s; without an [electrode] it goes through turnbuckle and concrete.',
-    met: 'A conductor of the file ends on the [guy] or its anchor.',
+    met: 'A conductor of the file leads from the [guy] or its anchor to an [electrode]; one to the tower alone does not count.',
     remedy:
       'Clamp a conductor to {at} above the turnbuckle and lead it to a rod at the anchor; mind the metals (galvanised steel tied to copper in the same soil corrodes).',
     because: {
       none: 'No [guy] is in the file.',
-      electrode: 'A conductor ends on {at}.',
+      electrode: 'A conductor leads from {at} to an [electrode].',
       perhaps: 'Whether {at} {at?has:have} an [electrode] or {at?is:are} of metal is not known.',
       look: 'Look at the anchor of {at} for a conductor and a rod.',
       'no electrode': 'No conductor ends on {at}.',
+      'leads elsewhere': 'A conductor ends on {at}, and it leads to no [electrode] of the anchor.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

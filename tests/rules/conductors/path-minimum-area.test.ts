@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { verdictsOf } from '../verdicts-of.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A mast on a bar, the bar on a second one, that one on the rod. */
 function ask(middle: string, region = 'us') {
@@ -22,10 +23,23 @@ it('looks past the lead, either side of its least size, in both systems', () => 
   expect(ask(', wire: 10 AWG copper')).toEqual(['met end: enough', 'met middle: enough']);
   expect(ask(', wire: 5.3 mm2 copper')).toEqual(['met end: enough', 'met middle: enough']);
   expect(ask(', wire: 12 AWG copper')).toEqual(['not met middle: small', 'met end: enough']);
+  expect(ask(', wire: 5.2 mm2 copper')).toEqual(['not met middle: small', 'met end: enough']);
+  expect(ask(', wire: 32 kcmil copper', 'iec')).toEqual(['met end: enough', 'met middle: enough']);
+  expect(ask(', wire: 15.9 mm2 copper', 'iec')).toEqual(['not met middle: small', 'met end: enough']);
   expect(ask(', wire: 16 mm2 copper', 'iec')).toEqual(['met end: enough', 'met middle: enough']);
   expect(ask(', wire: 6 AWG copper', 'iec')).toEqual(['not met middle: small', 'met end: enough']);
 });
 
 it('leaves an unknown size to the conditions of that wire: it is asked about once', () => {
   expect(ask('')).toEqual(['met end: enough']);
+});
+
+it('is not asked where nothing leads from a mast to an electrode', () => {
+  const apart =
+    'site: {name: Way, region: us, service: none}\nconductors: {c: {from: a, to: unknown}}\nbars: {a: {kind: other}}\n';
+  expect(findingsOf('path-minimum-area', apart).outcome).toBe('not applicable');
+});
+
+everyOutcome('path-minimum-area', {
+  'cannot tell': 'a size that nobody knows is asked about where a clause asks it of that wire',
 });

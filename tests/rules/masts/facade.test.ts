@@ -1,38 +1,60 @@
 import { expect, test } from 'vitest';
-import { readSite } from '../../../src/site/read-site.ts';
-import { runStudy } from '../../../src/study/run-study.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
-/** `rule outcome at` of what is said of a metal arm of this kind and of its lead. */
-function said(kind: string, lead: string): readonly string[] {
-  const { site, problems } = readSite(
-    `site: {name: Balcony, region: iec, units: m, service: unknown}
+const earthed = 'iec-mast-earthed';
+const sized = 'antenna-earthing-size-iec';
+
+/** A metal arm of this kind and its lead. */
+const arm = (
+  kind: string,
+  lead: string,
+  more = '',
+) => `site: {name: Balcony, region: iec, units: m, service: unknown${more}}
 electrodes: {E1: {kind: rod}}
 supports: {arm: {kind: ${kind}, height: 6 m, metal: aluminium}}
 conductors: ${lead}
-`,
-    'balcony',
-  );
-  if (site === null) throw new Error(JSON.stringify(problems));
-  const { study } = runStudy(site, { state: null, version: 'test', checksum: '', date: null });
-  return study.findings
-    .filter((f) => f.rule === 'iec-mast-earthed' || f.rule === 'antenna-earthing-size-iec')
-    .map((f) => `${f.rule} ${f.outcome} ${f.at.join(' ')}`)
-    .sort();
-}
+`;
+const lead = (wire: string) => `{c1: {from: arm, to: E1, wire: ${wire}}}`;
 
 // IEC 60728-11: no earthing conductor at least 2 m below the roof's edge and at most 1.5 m from the wall (second-hand).
 test('an arm on the face of a building may be released, a mast is not', () => {
-  expect(said('building face', 'none')).toEqual(['iec-mast-earthed cannot tell arm']);
-  expect(said('mast', 'none')).toEqual(['iec-mast-earthed not met arm']);
+  expect(verdictsOf(earthed, arm('building face', 'none'))).toEqual(['cannot tell arm: on facade']);
+  expect(verdictsOf(earthed, arm('mast', 'none'))).toEqual(['not met arm: no way']);
 });
 
 test('so may the lead of such an arm', () => {
-  const thin = '{c1: {from: arm, to: E1, wire: 4 mm2 copper}}';
-  expect(said('building face', thin)).toEqual(['antenna-earthing-size-iec cannot tell c1', 'iec-mast-earthed met arm']);
-  expect(said('mast', thin)).toEqual(['antenna-earthing-size-iec not met c1', 'iec-mast-earthed met arm']);
+  const thin = lead('4 mm2 copper');
+  expect(verdictsOf(sized, arm('building face', thin))).toEqual(['cannot tell c1: on facade']);
+  expect(verdictsOf(earthed, arm('building face', thin))).toEqual(['met arm: earthed']);
+  expect(verdictsOf(sized, arm('mast', thin))).toEqual(['not met c1: small']);
+  expect(verdictsOf(earthed, arm('mast', thin))).toEqual(['met arm: earthed']);
 });
 
-test('a lead of 16 mm² is enough anywhere', () => {
-  const lead = '{c1: {from: arm, to: E1, wire: 16 mm2 copper}}';
-  expect(said('building face', lead)).toEqual(['antenna-earthing-size-iec met c1', 'iec-mast-earthed met arm']);
+test('no support, none of metal: not asked', () => {
+  const wood = arm('mast', 'none').replace('metal: aluminium', 'metal: none');
+  expect(findingsOf(earthed, wood).outcome).toBe('not applicable');
+  expect(
+    findingsOf(sized, arm('mast', '{c1: {from: E1, to: E1}}').replace('E1}}', 'E1}, c2: {from: E1, to: unknown}}'))
+      .outcome,
+  ).toBe('not applicable');
 });
+
+/** IEC 60728-11 (second-hand): 16 mm² copper, 25 mm² aluminium, 50 mm² steel. 1 kcmil is 0.5067 mm². */
+test.each([
+  ['16 mm2 copper', 'met c1: enough'],
+  ['15.9 mm2 copper', 'not met c1: small'],
+  ['32 kcmil copper', 'met c1: enough'],
+  ['31 kcmil copper', 'not met c1: small'],
+  ['25 mm2 aluminium', 'met c1: enough'],
+  ['24.8 mm2 aluminium', 'not met c1: small'],
+  ['50 kcmil aluminium', 'met c1: enough'],
+  ['49 kcmil aluminium', 'not met c1: small'],
+  ['50 mm2 galvanised steel', 'met c1: enough'],
+  ['49.7 mm2 galvanised steel', 'not met c1: small'],
+  ['99 kcmil galvanised steel', 'met c1: enough'],
+  ['98 kcmil galvanised steel', 'not met c1: small'],
+])('%s: %s', (wire, expected) => expect(verdictsOf(sized, arm('mast', lead(wire)))).toEqual([expected]));
+
+everyOutcome(earthed);
+everyOutcome(sized);

@@ -90,7 +90,7 @@ describe('shield-bonded-top-and-base', () => {
   it.each([
     ['both', '{bond: t@41 ft}, {bond: t@2 ft}', 'met coax: both'],
     ['no top', '{bond: t@39 ft}, {bond: t@2 ft}', 'not met coax: no top'],
-    ['no base', '{bond: t@48 ft}, {bond: t@11 ft}', 'not met coax: no base'],
+    ['no base', '{bond: t@48 ft}, {bond: t@10.5 ft}', 'not met coax: no base'],
     ['one half way', '{bond: t@25 ft}', 'not met coax: neither'],
     ['none, and the path says how it comes down', '{bend: t@2 ft}', 'not met coax: neither'],
     ['a path that says nothing of the mast', '{plug: j1}', 'cannot tell coax: heights unknown'],
@@ -169,3 +169,6 @@ conductors: {c1: {from: panel, to: R1}${bonds}}
 
 everyOutcome('tower-leg-connections');
 everyOutcome('tower-not-through-concrete-alone');
+everyOutcome('earth-is-not-a-fault-path');
+everyOutcome('shield-bonded-top-and-base');
+everyOutcome('shield-bonded-midway');
