@@ -37,7 +37,10 @@ function fartherFromLimit(before: StudyFinding['measured'], after: StudyFinding[
   return (ends.find((s) => s !== 0) ?? 0) as -1 | 0 | 1;
 }
 
-const sign = (was: number, is: number): number => (isSameNumber(was, is, 1e-6) ? 0 : Math.sign(is - was));
+/** Figures of a strike come out of time steps: a hundredth of a per cent is no change. */
+const sameShare = 1e-4;
+
+const sign = (was: number, is: number): number => (isSameNumber(was, is, sameShare) ? 0 : Math.sign(is - was));
 
 /** How far beyond its limit, as a share of the limit: a failing figure lies above what is at most allowed, or below what is asked. */
 function beyond({ value, limit }: NonNullable<StudyFinding['measured']>): Interval | null {

@@ -30,7 +30,8 @@ export function matchThings(before: Study, after: Study): MatchedThings {
   const matches = noMatches();
   matchIds(b, a, matches);
   const byId = new Set(matches.toAfter.keys());
-  matchSameNeighbourhood(b, a, matches);
+  matchSameNeighbourhood(b, a, matches, true);
+  matchSameNeighbourhood(b, a, matches, false);
   matchMostAlike(b, a, matches);
   const pairs = [...matches.toAfter].map(([i, j]): ThingPair => {
     const { id, section } = b.things[i]!;

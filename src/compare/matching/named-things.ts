@@ -11,6 +11,8 @@ export interface NamedThing {
   readonly placesM: readonly (readonly [number, number, number])[];
   /** What its owner says of it, names of other things left out. */
   readonly says: Readonly<Record<string, string>>;
+  /** What its owner noted about it: tells twins apart, and is soon written otherwise. */
+  readonly note: string;
   /** Ids that it names, with the field that does and the point of the thing that is meant. */
   readonly names: readonly { readonly role: string; readonly id: string }[];
 }
@@ -55,7 +57,12 @@ function partThing(p: StudyPart): NamedThing {
     ...naming.flatMap((role) => namedIn(role, p.typed[role] ?? '')),
   ];
   const placesM = p.routeM.length > 0 ? p.routeM : known(p.positionM);
-  return thing(p.id, p.section, p.kind, { placesM, says: { ...saidOf(p.typed), present: p.present }, names });
+  return thing(p.id, p.section, p.kind, {
+    placesM,
+    says: { ...saidOf(p.typed), present: p.present },
+    note: p.note ?? '',
+    names,
+  });
 }
 
 function saidOf(typed: Readonly<Record<string, string>>): NamedThing['says'] {
@@ -66,7 +73,7 @@ function saidOf(typed: Readonly<Record<string, string>>): NamedThing['says'] {
 const known = (positionM: StudyPart['positionM']) => (positionM === null ? [] : [positionM]);
 
 function thing(id: string, section: string, kind: string, more: Partial<NamedThing>): NamedThing {
-  return { id, section, kind, placesM: [], says: {}, names: [], ...more };
+  return { id, section, kind, placesM: [], says: {}, note: '', names: [], ...more };
 }
 
 function named(roles: Readonly<Record<string, string | null>>): NamedThing['names'] {

@@ -13,12 +13,12 @@ interface Alike {
  * Matches what looks the same with all that hangs on it, farther and farther round: colours of things are refined by the
  * colours of what they name and what names them (what is matched already has a colour of its own). Those alone in their
  * colour on both sides are the same. Where several are alike to the last, the first of both are taken as one and the rest
- * is looked at anew, so that twins keep what belongs to them.
+ * is looked at anew, so that twins keep what belongs to them. `noted`: what was noted about them has to be the same too.
  */
-export function matchSameNeighbourhood(before: ThingGraph, after: ThingGraph, matches: Matches): void {
+export function matchSameNeighbourhood(before: ThingGraph, after: ThingGraph, matches: Matches, noted: boolean): void {
   for (;;) {
     if (isAllMatched(before, matches.toAfter) || isAllMatched(after, matches.toBefore)) return;
-    const farthestFirst = colourRounds(before, after, matches).reverse();
+    const farthestFirst = colourRounds(before, after, matches, noted).reverse();
     if (farthestFirst.some((classes) => matchAlone(classes, matches))) continue;
     const twins = firstTwins(farthestFirst[0] ?? [], before, after);
     if (twins === null) return;
@@ -49,8 +49,8 @@ function firstTwins(classes: readonly Alike[], before: ThingGraph, after: ThingG
 }
 
 /** Classes of what is not matched, after each round of looking farther; the last round tells most apart. */
-function colourRounds(before: ThingGraph, after: ThingGraph, matches: Matches): Alike[][] {
-  let [b, a] = firstColours(before, after, matches);
+function colourRounds(before: ThingGraph, after: ThingGraph, matches: Matches, noted: boolean): Alike[][] {
+  let [b, a] = firstColours(before, after, matches, noted);
   const rounds: Alike[][] = [];
   for (let count = 0, round = 0; round < mostRounds; round += 1) {
     const names = new Map<string, number>();
@@ -63,12 +63,23 @@ function colourRounds(before: ThingGraph, after: ThingGraph, matches: Matches): 
 }
 
 /** By what is said of each; what is matched has a colour that only its match has. */
-function firstColours(before: ThingGraph, after: ThingGraph, { toAfter, toBefore }: Matches): [number[], number[]] {
+function firstColours(
+  before: ThingGraph,
+  after: ThingGraph,
+  { toAfter, toBefore }: Matches,
+  noted: boolean,
+): [number[], number[]] {
   const names = new Map<string, number>();
   const own = ({ things }: ThingGraph, i: number) => {
-    const { section, kind, placesM, says } = things[i]!;
+    const { section, kind, placesM, says, note } = things[i]!;
     const place = placesM.map((p) => p.map((x) => Math.round(x * 100)));
-    return JSON.stringify([section, kind, place, Object.entries(says).sort(([x], [y]) => (x < y ? -1 : 1))]);
+    return JSON.stringify([
+      section,
+      kind,
+      place,
+      noted ? note : '',
+      Object.entries(says).sort(([x], [y]) => (x < y ? -1 : 1)),
+    ]);
   };
   return [
     before.things.map((_, i) => numbered(names, toAfter.has(i) ? `pair ${i}` : own(before, i))),
