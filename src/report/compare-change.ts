@@ -79,14 +79,13 @@ function otherRegions({ comparison, after }: CompareContext): readonly Block[] {
 
 function byChange(page: CompareContext): Block {
   const counts = countsOf(page.comparison);
-  const section = sayIn(page.after, words.inSection, { section: page.after.sectionNumber('findings') });
   return {
     is: 'table',
     id: 'counts-change',
     look: 'plain',
-    caption: words.byChange,
-    head: [words.change, words.count, words.list],
-    rows: kinds.map((kind) => row(cell(words.kinds[kind]), cell(counts[kind]), cell(section))),
+    caption: sayIn(page.after, words.byChange, { section: page.after.sectionNumber('findings') }),
+    head: [words.change, words.count],
+    rows: kinds.map((kind) => row(cell(words.kinds[kind]), cell(counts[kind]))),
   };
 }
 

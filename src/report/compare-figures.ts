@@ -73,8 +73,8 @@ function groups(page: CompareContext): readonly Block[] {
       g.id[which] === null
         ? words.notThere
         : sayIn(page.after, words.groupEntry, {
-            parts: String(g.parts[which]),
-            electrodes: String(g.electrodes[which].length),
+            parts: g.parts[which],
+            electrodes: g.electrodes[which].length,
             service: g.hasService[which] === true ? sayIn(page.after, words.groupService) : '',
           }),
     );

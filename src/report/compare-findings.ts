@@ -31,7 +31,7 @@ function listOf(page: CompareContext, kind: Kind): readonly Block[] {
     ...tableIfAny({
       id: `findings-${kind}`,
       look: 'wide',
-      caption: words[kind],
+      caption: words.captions[kind],
       head: heads[kind],
       rows: counted.map((c) => rows[kind](page, c)),
     }),

@@ -4,6 +4,7 @@ import { pageWords } from '../words/page.ts';
 import { type Block, type Cell, cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import type { CompareContext } from './compare-context.ts';
 import { figure, kindName, type PageContext, partName, partNames, sayIn } from './page-context.ts';
+import { byNumber } from './part-schedules.ts';
 
 const words = compareReportWords.parts;
 
@@ -35,7 +36,10 @@ function changedTable(page: CompareContext): readonly Block[] {
     look: 'wide',
     caption: words.changed,
     head: [words.part, words.field, page.sides.before, page.sides.after],
-    rows: page.comparison.parts.changed.flatMap((c) => changedRows(page, c)),
+    rows: byNumber(
+      page.after,
+      page.comparison.parts.changed.map((c) => ({ ...c, id: c.after.id })),
+    ).flatMap((c) => changedRows(page, c)),
   });
 }
 
@@ -71,14 +75,17 @@ function partTable(page: PageContext, which: 'added' | 'removed', parts: readonl
     look: 'wide',
     caption: words[which],
     head: [words.part, pageWords.page.kind, words.details],
-    rows: parts.map((p) =>
-      row(
-        cell(partName(page, p.id)),
-        cell(kindName(page, p.kind), p.count > 1 ? `× ${p.count}` : null),
-        cell(typed(page, p)),
-      ),
+    rows: byNumber(page, parts).map((p) =>
+      row(cell(partName(page, p.id)), cell(kindOf(page, p), p.count > 1 ? `× ${p.count}` : null), cell(typed(page, p))),
     ),
   });
+}
+
+/** Of a conductor its task, where the study knows it. */
+function kindOf(page: PageContext, p: ComparedPart): string {
+  if (p.section !== 'conductors' || p.kind !== 'unknown') return kindName(page, p.kind);
+  const role = page.study.conductors.find((c) => c.id === p.id)?.role ?? 'unknown';
+  return role === 'unknown' ? words.conductor : kindName(page, role);
 }
 
 /** What the owner typed, but for the kind and the note's photographs. */

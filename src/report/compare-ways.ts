@@ -36,14 +36,14 @@ function wayCell(page: CompareContext, p: PathRow, side: 'before' | 'after') {
   const to = p.to[side];
   if (to === null) return cell(words.noWay);
   const own = side === 'before' ? page.before : page.after;
-  const separate = p.separatePaths[side];
+  const n = p.separatePaths[side];
+  const values = {
+    ohm: figure(page.after, p.resistanceOhm[side], 'resistance'),
+    henry: figure(page.after, p.inductanceH[side], 'inductance'),
+    n: n === null ? '' : String(n),
+  };
   return cell(
-    sayIn(page.after, words.to, { to: partName(own, to) }),
-    figure(page.after, p.lengthM[side], 'length'),
-    [
-      figure(page.after, p.resistanceOhm[side], 'resistance'),
-      figure(page.after, p.inductanceH[side], 'inductance'),
-    ].join(', '),
-    separate === null ? null : sayIn(page.after, words.separate, { n: String(separate) }),
+    sayIn(page.after, words.to, { to: partName(own, to), length: figure(page.after, p.lengthM[side], 'length') }),
+    sayIn(page.after, n === null ? words.figures : words.separate, values),
   );
 }
