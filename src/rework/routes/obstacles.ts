@@ -1,5 +1,6 @@
+import { byCodeUnit } from '../../units/by-code-unit.ts';
 import type { Ground } from './ground.ts';
-import { crossesPad, isInPad, type Pad, padAround } from './pad.ts';
+import { isInPad, type Pad, padAround, stretchInPad } from './pad.ts';
 import { padCells } from './pad-cells.ts';
 import type { Point } from './point.ts';
 import { windsRound } from './winds-round.ts';
@@ -24,6 +25,8 @@ export interface Obstacles {
   readonly isClear: (p: Point) => boolean;
   /** Whether the straight piece from a to b keeps the clearance of all things, or of all but some. */
   readonly sees: (a: Point, b: Point, but?: ReadonlySet<number>) => boolean;
+  /** Shares of a straight piece between which it lies in a clearance, one for each pad; their ends are still clear. */
+  readonly stretches: (a: Point, b: Point) => readonly (readonly [number, number])[];
   /** Things whose clearance or inside p lies in. */
   readonly thingsAt: (p: Point) => ReadonlySet<number>;
   /** Whether p lies inside the outline of a thing itself. */
@@ -68,7 +71,17 @@ export function obstaclesOf(ground: Ground, places: readonly Point[]): Obstacles
     things,
     pads,
     isClear: (p) => !cells.some(p, p, (pad) => isInPad(pad, p, toleranceM)) && !things.some((_, i) => isInside(p, i)),
-    sees: (a, b, but) => !cells.some(a, b, (pad) => but?.has(pad.thing) !== true && crossesPad(pad, a, b, toleranceM)),
+    sees: (a, b, but) =>
+      !cells.some(a, b, (pad) => but?.has(pad.thing) !== true && stretchInPad(pad, a, b, toleranceM) !== null),
+    stretches: (a, b) => {
+      const found: (readonly [number, number])[] = [];
+      cells.some(a, b, (pad) => {
+        const stretch = stretchInPad(pad, a, b, toleranceM / 2);
+        if (stretch !== null) found.push(stretch);
+        return false;
+      });
+      return found;
+    },
     thingsAt,
     isInside,
   };
@@ -87,10 +100,8 @@ function shapesOf({ areas, barriers }: Ground): readonly Shape[] {
     ...areas.map((a): Shape => ({ ...a, kind: 'area', points: a.cornersM.filter(isPlace) })),
     ...barriers.map((b): Shape => ({ ...b, kind: 'barrier', points: b.routeM.filter(isPlace) })),
   ];
-  return all.filter((s) => s.points.length > 0).sort((a, b) => order(a.kind, b.kind) || order(a.id, b.id));
+  return all.filter((s) => s.points.length > 0).sort((a, b) => byCodeUnit(a.kind, b.kind) || byCodeUnit(a.id, b.id));
 }
-
-const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Whether both coordinates are finite numbers. */
 export function isPlace(p: Point): boolean {

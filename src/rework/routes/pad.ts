@@ -56,17 +56,17 @@ export function isInPad(pad: Pad, p: Point, toleranceM: number): boolean {
   return pad.sides.every((s) => s.east * p[0] + s.north * p[1] - s.reachM < -toleranceM);
 }
 
-/** Whether a straight piece from a to b runs through the inside of a pad; along its outline it may. */
-export function crossesPad(pad: Pad, a: Point, b: Point, toleranceM: number): boolean {
+/** Shares of the straight piece from a to b between which it runs inside a pad; null: nowhere. Along the outline is outside. */
+export function stretchInPad(pad: Pad, a: Point, b: Point, toleranceM: number): readonly [number, number] | null {
   let from = 0;
   let to = 1;
   for (const { east, north, reachM } of pad.sides) {
     const atA = east * a[0] + north * a[1] - reachM + toleranceM;
     const atB = east * b[0] + north * b[1] - reachM + toleranceM;
-    if (atA >= 0 && atB >= 0) return false;
+    if (atA >= 0 && atB >= 0) return null;
     if (atA >= 0) from = Math.max(from, atA / (atA - atB));
     else if (atB > 0) to = Math.min(to, atA / (atA - atB));
-    if (from >= to) return false;
+    if (from >= to) return null;
   }
-  return true;
+  return [from, to];
 }

@@ -1,24 +1,16 @@
 import type { Study } from '../../study/study.ts';
 import type { Point } from './point.ts';
-import { shortestRoutes } from './shortest-routes.ts';
+import { type Leg, shortestRoutes } from './shortest-routes.ts';
 import { onGround, siteObstacles } from './site-obstacles.ts';
 
-/** One piece of a route between two places where it begins, ends or branches. */
-export interface RouteLeg {
-  /** Ids of parts; `junction 1` and so on where the route branches. */
-  readonly from: string;
-  readonly to: string;
-  readonly routeM: readonly Point[];
-  readonly lengthM: number;
-  readonly inTrenchM: number;
-}
+export type { Leg } from './shortest-routes.ts';
 
 /** A route that joins parts of a site. */
 export interface SiteRoute {
   readonly lengthM: number;
   /** Leg by leg: east, north in metres. */
   readonly routeM: readonly (readonly Point[])[];
-  readonly legs: readonly RouteLeg[];
+  readonly legs: readonly Leg[];
   /** Ids of what it goes round, in order. */
   readonly around: readonly string[];
   /** How much of it lies in trenches that are there. */
