@@ -34,6 +34,7 @@ export function hasUnprotected(study: Study, line: Line): boolean {
 
 /** What protects it, in lines: protectors, conductors without one, where its shield is bonded. */
 export function protectionLines(page: PageContext, line: Line): readonly string[] {
+  if (line.conductors.length === 0) return [words.noMetal];
   const devices = protectorsOf(page.study, line).map((a) => deviceText(page, a));
   const short = line.kind === 'mains' ? [] : line.conductors.flatMap((c) => withoutText(page, c, devices.length > 0));
   return [...(devices.length === 0 ? [words.nothing] : devices), ...short, ...shieldText(page, line)];
@@ -67,6 +68,7 @@ function shieldText(page: PageContext, line: Line): readonly string[] {
 
 /** How far it is from the protectors, or else from where the shield is bonded, to the nearest electrode. */
 export function bondLines(page: PageContext, line: Line): readonly string[] {
+  if (line.conductors.length === 0) return ['–'];
   const { study } = page;
   const from = protectorsOf(study, line).map((a) => [a.id, a.on]);
   const shields = line.crossings.filter((c) => c.which === 'shield' && c.bondedTo !== null).map((c) => [c.bondedTo]);

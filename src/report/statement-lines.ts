@@ -49,17 +49,20 @@ function pairsOf({ comparison, before, after }: CompareContext): readonly LinePa
 
 function lineRow(page: CompareContext, { before, after }: LinePair): Row {
   const [own, line] = after === null ? [page.before, before!] : [page.after, after];
+  const other = before !== null && after !== null && before.kind !== after.kind;
+  const kind = (own: PageContext, line: Line | null) =>
+    other && line !== null ? [sayIn(own, words.asKind, { kind: kindName(own, line.kind) })] : [];
   return row(
     cell(`${partName(own, line.id)}, ${kindName(own, line.kind)}`),
-    sideCell(page.before, before, words.notThere),
-    sideCell(page.after, after, words.gone),
+    sideCell(page.before, before, words.notThere, kind(page.before, before)),
+    sideCell(page.after, after, words.gone, kind(page.after, after)),
     after === null ? cell('–') : listCell(bondLines(page.after, after)),
   );
 }
 
 /** Nobody may miss that nothing is there. */
-function sideCell(page: PageContext, line: Line | null, absent: string): Cell {
+function sideCell(page: PageContext, line: Line | null, absent: string, kind: readonly string[]): Cell {
   if (line === null) return cell(absent);
-  const lines = protectionLines(page, line);
+  const lines = [...protectionLines(page, line), ...kind];
   return lines[0] === words.nothing ? loudCell(words.nothing, ...lines.slice(1)) : listCell(lines);
 }

@@ -111,6 +111,8 @@ export const statementWords = {
     left: 'As left: protector, where',
     bond: 'Length of its bond',
     nothing: 'nothing',
+    noMetal: 'no conductor in it',
+    asKind: '({kind})',
     on: '{kind} {name} on {on}',
     at: '{kind} {name}',
     shield: 'shield bonded at {list}',
