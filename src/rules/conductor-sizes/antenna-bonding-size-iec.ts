@@ -21,7 +21,7 @@ export const antennaBondingSizeIec = rule({
     clause: 'equipotential bonding',
     provenance: 'second-hand',
   },
-  limits: limitsOf(exposed),
+  limits: [...limitsOf(exposed), { key: 'areaM2', value: sheltered.copper, sense: 'least', of: 'copper, protected' }],
   needs: ['sections', 'conductors', 'site'],
   check(facts) {
     const exempt = facadeExempt(facts.site);

@@ -13,7 +13,7 @@ export const downConductorSizeIec = rule({
   severity: 'defect',
   codeSets: ['iec'],
   source: { document: 'IEC 62305-3', edition: '2010', clause: 'Table 6', provenance: 'memory' },
-  limits: limitsOf(least),
+  limits: [...limitsOf(least), { key: 'areaM2', value: least.aluminiumStrap, sense: 'least', of: 'aluminium tape' }],
   needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {
     const system = lightningSystem(facts);

@@ -11,7 +11,10 @@ export const downConductorSizeUs = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 780', edition: null, clause: 'material class tables', provenance: 'memory' },
-  limits: limitsOf(mainSections.low),
+  limits: [
+    ...limitsOf(mainSections.low),
+    ...limitsOf(mainSections.high).map((l) => ({ ...l, of: `${l.of}, above 75 ft` })),
+  ],
   needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {
     const system = lightningSystem(facts);

@@ -17,7 +17,11 @@ export const earthingConductorSizeIec = rule({
   codeSets: ['iec'],
   source: { document: 'IEC 60364-5-54', edition: '2011', clause: '542.3', provenance: 'memory' },
   since: 2011,
-  limits: limitsOf(alone),
+  limits: [
+    ...limitsOf(alone),
+    { key: 'areaM2', value: shared.copper, sense: 'least', of: 'copper that lightning protection shares' },
+    { key: 'areaM2', value: inSoil.copper, sense: 'least', of: 'bare copper in soil' },
+  ],
   needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {
     const wires = earthingWires(facts.conductors, facts.site);

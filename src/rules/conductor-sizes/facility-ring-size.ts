@@ -18,7 +18,7 @@ export const facilityRingSize = rule({
     clause: '1.13',
     provenance: 'read',
   },
-  limits: limitsOf(defence),
+  limits: [...limitsOf(defence), { key: 'areaM2', value: aviation.copper, sense: 'least', of: 'copper, aviation' }],
   needs: ['header', 'sections', 'conductors', 'site'],
   check({ header, sections, conductors, site }) {
     const claims = claimsOf(header);

@@ -1,6 +1,6 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import type { Arrester } from '../../site/site.ts';
-import { limitsOf, sectionVerdict } from '../conductors/size-rule.ts';
+import { sectionVerdict } from '../conductors/size-rule.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -14,7 +14,9 @@ export const surgeDeviceConductor = rule({
   severity: 'defect',
   codeSets: ['iec'],
   source: { document: 'IEC 62305-4', edition: '2010', clause: 'Table 1', provenance: 'second-hand' },
-  limits: limitsOf(byClass.II),
+  limits: Object.entries(byClass).map(
+    ([name, { copper: value }]) => ({ key: 'areaM2', value, sense: 'least', of: `copper, class ${name}` }) as const,
+  ),
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const devices = site.arresters.filter((a) => a.kind === 'mains protector' && a.present !== 'no');

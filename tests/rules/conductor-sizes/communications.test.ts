@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (kind: string, lead: string, tie = '6 AWG copper', region = 'us') =>
@@ -63,3 +65,35 @@ describe('comms-electrode-bond-size', () => {
     );
   });
 });
+
+describe('sizes of communications leads and ties on each side', () => {
+  eitherSide('communications-conductor-size', (figure) => site('telephone protector', figure), [
+    ['2.08 mm2 copper', '2.05 mm2 copper'],
+    ['14 AWG copper', '15 AWG copper'],
+  ]);
+  eitherSide('comms-electrode-bond-size', (figure) => site('telephone protector', '10 AWG copper', figure), [
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+  ]);
+});
+
+/** NFPA 70 810.21(J): 6 AWG (second-hand). */
+describe('antenna-electrode-bond-size', () => {
+  const rule = 'antenna-electrode-bond-size';
+  const tie = (figure: string) => site('gas tube', '10 AWG copper', figure);
+  eitherSide(rule, tie, [
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+  ]);
+
+  it('cannot tell without a size or of a metal without a figure; is asked of ties', () => {
+    expect(verdictsOf(rule, tie('6 AWG copper'))).toEqual(['met tie: enough']);
+    expect(verdictsOf(rule, tie('unknown'))).toEqual(['cannot tell tie: size unknown']);
+    expect(verdictsOf(rule, tie('4 AWG aluminum'))).toEqual(['cannot tell tie: metal not listed']);
+    expect(findingsOf(rule, tie('6 AWG copper').replace(/ {2}tie.*/, '')).outcome).toBe('not applicable');
+  });
+});
+
+everyOutcome('communications-conductor-size');
+everyOutcome('comms-electrode-bond-size');
+everyOutcome('antenna-electrode-bond-size');

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** IEC 60364-5-54:2011 542.3 (from memory): 6 mm² copper or 50 mm² steel, 16 mm² with lightning protection, 25 mm² in soil. */
@@ -38,6 +40,27 @@ conductors: {c: {from: main, to: R, wire: ${text}${says}}}
     ]);
   });
 
+  eitherSide(rule, wire, [
+    ['6 mm2 copper', '5.9 mm2 copper'],
+    ['12 kcmil copper', '11.7 kcmil copper'],
+    ['50 mm2 galvanised steel', '49 mm2 galvanised steel'],
+    ['99 kcmil galvanised steel', '98 kcmil galvanised steel'],
+  ]);
+  eitherSide(rule, (figure) => wire(figure, ', buried: no', ', claims: class III'), [
+    ['16 mm2 copper', '15.8 mm2 copper'],
+    ['32 kcmil copper', '31 kcmil copper'],
+  ]);
+  eitherSide(rule, (figure) => wire(figure, ', buried: 0.5 m'), [
+    ['25 mm2 copper', '24.7 mm2 copper'],
+    ['50 kcmil copper', '49 kcmil copper'],
+  ]);
+
+  it('is not asked where nothing leads from the bar to an electrode', () => {
+    expect(
+      findingsOf(rule, wire('6 mm2 copper').replace('from: main', 'from: R').replace('to: R', 'to: unknown')).outcome,
+    ).toBe('not applicable');
+  });
+
   it('is not asked of an edition before 2011, and main-bonding-size-iec does not ask of the same wire', () => {
     const old = ', code: {document: IEC 60364-5-54, edition: 2002}';
     expect(findingsOf(rule, wire('2.5 mm2 copper', ', buried: no', old)).outcome).toBe('not applicable');
@@ -63,6 +86,15 @@ conductors: {c: {from: a1, to: main, wire: ${wire}${says}}}
     expect(verdictsOf(rule, lead('2 mm2 copper'))).toEqual(['not met c: small']);
   });
 
+  eitherSide(rule, (figure) => lead(figure, ', runs: open'), [
+    ['4 mm2 copper', '3.9 mm2 copper'],
+    ['8 kcmil copper', '7.7 kcmil copper'],
+  ]);
+  eitherSide(rule, (figure) => lead(figure, ', runs: in conduit'), [
+    ['2.5 mm2 copper', '2.4 mm2 copper'],
+    ['5 kcmil copper', '4.8 kcmil copper'],
+  ]);
+
   it('has no word on protectors of mains and telephone', () => {
     expect(findingsOf(rule, lead('1.5 mm2 copper', '', 'mains protector')).outcome).toBe('not applicable');
     expect(findingsOf(rule, lead('1.5 mm2 copper', '', 'telephone protector')).outcome).toBe('not applicable');
@@ -70,21 +102,71 @@ conductors: {c: {from: a1, to: main, wire: ${wire}${says}}}
 });
 
 /** IEC 62305-4:2010 Table 1 (second-hand): 16, 6 and 1 mm² copper by class. */
-it('surge-device-conductor: by the class of the protector', () => {
+describe('surge-device-conductor', () => {
   const rule = 'surge-device-conductor';
   const lead = (wire: string, says = '') => `site: {name: Mains, region: iec, service: unknown}
 bars: {main: {kind: main earthing bar}}
 arresters: {spd: {kind: mains protector${says}}}
 conductors: {c: {from: spd, to: main, wire: ${wire}}}
 `;
-  expect(verdictsOf(rule, lead('16 mm2 copper'))).toEqual(['met c: enough']);
-  expect(verdictsOf(rule, lead('10 mm2 copper', ', test_class: I'))).toEqual(['not met c: small']);
-  expect(verdictsOf(rule, lead('6 mm2 copper', ', test_class: II'))).toEqual(['met c: enough']);
-  expect(verdictsOf(rule, lead('10 AWG copper', ', test_class: II'))).toEqual(['not met c: small']);
-  expect(verdictsOf(rule, lead('1 mm2 copper', ', test_class: III'))).toEqual(['met c: enough']);
-  expect(verdictsOf(rule, lead('0.9 mm2 copper'))).toEqual(['not met c: small']);
-  expect(verdictsOf(rule, lead('6 mm2 copper'))).toEqual(['cannot tell c: class unknown']);
-  expect(findingsOf(rule, lead('16 mm2 copper').replace('mains protector', 'gas tube')).outcome).toBe('not applicable');
+  const ofClass = (name: string) => (figure: string) => lead(figure, `, test_class: ${name}`);
+
+  eitherSide(rule, ofClass('I'), [
+    ['16 mm2 copper', '15.8 mm2 copper'],
+    ['32 kcmil copper', '31 kcmil copper'],
+  ]);
+  eitherSide(rule, ofClass('II'), [
+    ['6 mm2 copper', '5.9 mm2 copper'],
+    ['12 kcmil copper', '11.7 kcmil copper'],
+  ]);
+  eitherSide(rule, ofClass('III'), [
+    ['1 mm2 copper', '0.98 mm2 copper'],
+    ['17 AWG copper', '18 AWG copper'],
+  ]);
+
+  it('asks the class only where it matters', () => {
+    expect(verdictsOf(rule, lead('16 mm2 copper'))).toEqual(['met c: enough']);
+    expect(verdictsOf(rule, lead('10 AWG copper', ', test_class: II'))).toEqual(['not met c: small']);
+    expect(verdictsOf(rule, lead('0.9 mm2 copper'))).toEqual(['not met c: small']);
+    expect(verdictsOf(rule, lead('6 mm2 copper'))).toEqual(['cannot tell c: class unknown']);
+    const tube = lead('16 mm2 copper').replace('mains protector', 'gas tube');
+    expect(findingsOf(rule, tube).outcome).toBe('not applicable');
+  });
+});
+
+/** IEC 60364-5-54 544.1 (second-hand): 6 mm² copper, 16 mm² aluminium, 50 mm² steel; BS 7671 544.1 on TN-C-S: 10 mm². */
+describe('main-bonding-size-iec', () => {
+  const rule = 'main-bonding-size-iec';
+  const bond = (wire: string, header = 'region: iec', to = 'main') => `site: {name: Bond, ${header}, service: unknown}
+bars: {main: {kind: main earthing bar}, desk: {kind: station ground bar}}
+equipment: {radio: {kind: transceiver}}
+metalwork: {pipe: {kind: water pipe}}
+conductors: {c: {from: ${to === 'main' ? 'pipe' : 'radio'}, to: ${to}, wire: ${wire}}}
+`;
+
+  eitherSide(rule, bond, [
+    ['6 mm2 copper', '5.9 mm2 copper'],
+    ['12 kcmil copper', '11.7 kcmil copper'],
+    ['16 mm2 aluminium', '15.8 mm2 aluminium'],
+    ['32 kcmil aluminium', '31 kcmil aluminium'],
+    ['50 mm2 galvanised steel', '49 mm2 galvanised steel'],
+    ['99 kcmil galvanised steel', '98 kcmil galvanised steel'],
+  ]);
+  eitherSide(rule, (figure) => bond(figure, 'region: uk, supply: tn-c-s'), [
+    ['10 mm2 copper', '9.9 mm2 copper'],
+    ['20 kcmil copper', '19.5 kcmil copper'],
+  ]);
+
+  it('asks 6 mm² of a TN-S supply in the United Kingdom, and of a TN-C-S supply elsewhere', () => {
+    expect(verdictsOf(rule, bond('6 mm2 copper', 'region: uk, supply: tn-s'))).toEqual(['met c: enough']);
+    expect(verdictsOf(rule, bond('6 mm2 copper', 'region: iec, supply: tn-c-s'))).toEqual(['met c: enough']);
+    expect(verdictsOf(rule, bond('6 mm2 copper', 'region: uk, supply: tn-c-s'))).toEqual(['not met c: small']);
+  });
+
+  it('cannot tell without a size; takes the bond of a radio for no main bond', () => {
+    expect(verdictsOf(rule, bond('unknown'))).toEqual(['cannot tell c: size unknown']);
+    expect(findingsOf(rule, bond('2.5 mm2 copper', 'region: iec', 'desk')).outcome).toBe('not applicable');
+  });
 });
 
 /** IEC 60728-11 (second-hand): at least 2 m below the edge of the roof and at most 1.5 m from the wall; both must hold. */
@@ -123,3 +205,8 @@ conductors: ${lead}
     expect(verdictsOf('antenna-bonding-size-iec', lead('2 mm2 copper'))).toEqual(['not met c: small']);
   });
 });
+
+everyOutcome('earthing-conductor-size-iec');
+everyOutcome('antenna-bonding-size-iec');
+everyOutcome('surge-device-conductor');
+everyOutcome('main-bonding-size-iec');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -184,4 +185,91 @@ it('bar-section-iec: 50 mm² of copper or steel', () => {
   expect(bar(', section: 60 mm2, metal: aluminium')).toEqual(['cannot tell main: metal not listed']);
 });
 
+describe('sizes of lightning protection on each side', () => {
+  eitherSide('down-conductor-size-us', (figure) => terminal('70 ft', figure), [
+    ['29 mm2 copper', '28.8 mm2 copper'],
+    ['57.4 kcmil copper', '56 kcmil copper'],
+    ['50 mm2 aluminium', '49 mm2 aluminium'],
+    ['98.7 kcmil aluminium', '97 kcmil aluminium'],
+  ]);
+  eitherSide('down-conductor-size-us', (figure) => terminal('80 ft', figure), [
+    ['58 mm2 copper', '57 mm2 copper'],
+    ['115 kcmil copper', '113 kcmil copper'],
+    ['97 mm2 aluminium', '96 mm2 aluminium'],
+    ['192 kcmil aluminium', '189 kcmil aluminium'],
+  ]);
+  const down = (region: string) => (figure: string) => site(region, '', figure);
+  eitherSide('down-conductor-size-iec', down('iec'), [
+    ['50 mm2 copper', '49 mm2 copper'],
+    ['99 kcmil copper', '97 kcmil copper'],
+    ['50 mm2 aluminium', '49 mm2 aluminium'],
+    ['50 mm2 stainless steel', '49 mm2 stainless steel'],
+    ['strap 28 mm x 2.5 mm aluminium', 'strap 27 mm x 2.5 mm aluminium'],
+    ['strap 1.1 in x 0.1 in aluminium', 'strap 1 in x 0.1 in aluminium'],
+  ]);
+  eitherSide('au-down-conductor', down('au'), [
+    ['35 mm2 copper', '34.7 mm2 copper'],
+    ['70 kcmil copper', '68 kcmil copper'],
+    ['70 mm2 aluminium', '69 mm2 aluminium'],
+    ['139 kcmil aluminium', '137 kcmil aluminium'],
+  ]);
+  const more = (typed: string) => (figure: string) =>
+    `${site('us', '', 'round 10 mm copper', typed.replace('?', figure))}${house('8 m')}`.replace(
+      'kind: air terminal',
+      'kind: air terminal, height: 8 m',
+    );
+  eitherSide('common-bond-main-size', more('tie: {from: L, to: R, wire: ?}'), [
+    ['29 mm2 copper', '28.8 mm2 copper'],
+    ['57.4 kcmil copper', '56 kcmil copper'],
+    ['50 mm2 aluminium', '49 mm2 aluminium'],
+    ['98.7 kcmil aluminium', '97 kcmil aluminium'],
+  ]);
+  const body = (figure: string) =>
+    `${site('us', '', 'round 10 mm copper', `bond: {from: frame, to: L, wire: ${figure}}`)}metalwork: {frame: {kind: steel frame}}\n`;
+  eitherSide('bonding-conductor-size-us', body, [
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+    ['20.8 mm2 aluminum', '20.6 mm2 aluminum'],
+    ['41.1 kcmil aluminum', '40 kcmil aluminum'],
+  ]);
+  const bonds = (typed: string) => (figure: string) =>
+    `${site('iec', ', claims: class II', 'round 8 mm copper', typed.replace('?', figure))}bars: {main: {kind: main earthing bar}, second: {kind: station ground bar}}
+metalwork: {pipe: {kind: water pipe}}
+`;
+  eitherSide('bar-to-bar-bond-iec', bonds('bond: {from: main, to: second, wire: ?}'), [
+    ['16 mm2 copper', '15.8 mm2 copper'],
+    ['32 kcmil copper', '31 kcmil copper'],
+    ['25 mm2 aluminium', '24.7 mm2 aluminium'],
+    ['50 kcmil aluminium', '49 kcmil aluminium'],
+    ['50 mm2 galvanised steel', '49 mm2 galvanised steel'],
+    ['99 kcmil galvanised steel', '97 kcmil galvanised steel'],
+  ]);
+  eitherSide('body-to-bar-bond-iec', bonds('body: {from: pipe, to: main, wire: ?}'), [
+    ['6 mm2 copper', '5.9 mm2 copper'],
+    ['12 kcmil copper', '11.7 kcmil copper'],
+    ['10 mm2 aluminium', '9.9 mm2 aluminium'],
+    ['20 kcmil aluminium', '19.5 kcmil aluminium'],
+    ['16 mm2 galvanised steel', '15.8 mm2 galvanised steel'],
+    ['32 kcmil galvanised steel', '31 kcmil galvanised steel'],
+  ]);
+  const bar = (figure: string) =>
+    `site: {name: Bar, region: iec, service: unknown, claims: class III}\nbars: {main: {kind: main earthing bar, metal: copper, section: ${figure}}}\n`;
+  eitherSide('bar-section-iec', bar, [
+    ['50 mm2', '49 mm2'],
+    ['0.078 sq in', '0.076 sq in'],
+  ]);
+});
+
+it('common-bond-main-size: a height that nobody knows leaves a tie between the two sizes open', () => {
+  const tie = site('us', '', 'round 10 mm copper', 'tie: {from: L, to: R, wire: 30 mm2 copper}');
+  expect(verdictsOf('common-bond-main-size', tie)).toEqual(['cannot tell tie: height unknown']);
+});
+
+everyOutcome('down-conductor-size-us');
 everyOutcome('down-conductor-size-iec');
+everyOutcome('au-down-conductor');
+everyOutcome('common-bond-main-size');
+everyOutcome('bonding-conductor-size-us');
+everyOutcome('bar-to-bar-bond-iec');
+everyOutcome('body-to-bar-bond-iec');
+everyOutcome('bar-section-iec');

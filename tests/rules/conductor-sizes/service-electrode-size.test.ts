@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A service panel and one wire to what is named; `service` is the size of the service conductors, where it is known. */
@@ -97,3 +99,29 @@ it('service-conductor-size: a pipe or a frame by the table', () => {
   expect(pipe('3/0 AWG copper')).toEqual(['met gec: enough']);
   expect(pipe('10 AWG copper')).toEqual(['not met gec: small']);
 });
+
+describe('sizes on each side, for a service of 4/0 AWG copper', () => {
+  const wire = (electrode: string) => (figure: string) =>
+    site(`{E: {${electrode}}}`, 'to: E', figure, '4/0 AWG copper');
+  eitherSide('rod-only-conductor-size', wire('kind: rod'), [
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+    ['21.2 mm2 aluminum', '21 mm2 aluminum'],
+    ['4 AWG aluminum', '41 kcmil aluminum'],
+  ]);
+  eitherSide('concrete-only-conductor-size', wire('kind: concrete-encased'), [
+    ['21.2 mm2 copper', '21 mm2 copper'],
+    ['4 AWG copper', '41 kcmil copper'],
+  ]);
+
+  it('none of them is asked of a wire that does not come from the service', () => {
+    const tie = site('{R: {kind: rod}, S: {kind: rod}}', 'to: R', '8 AWG copper').replace('from: panel', 'from: S');
+    for (const rule of ['concrete-only-conductor-size', 'ring-conductor-size', 'service-conductor-size'])
+      expect(findingsOf(rule, tie).outcome).toBe('not applicable');
+  });
+});
+
+everyOutcome('rod-only-conductor-size');
+everyOutcome('concrete-only-conductor-size');
+everyOutcome('ring-conductor-size');
+everyOutcome('service-conductor-size');

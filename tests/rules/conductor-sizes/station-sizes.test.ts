@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -119,13 +120,13 @@ it('tower-lead-size: by the edition that is named', () => {
       site(`c: {from: tower, to: R, wire: ${wire}}`, { header: `, code: {document: TIA-222${edition}}` }),
     );
   const said = (wire: string, edition: string) =>
-    lead(wire, edition).findings.map((f) => `${f.outcome}: ${f.because.key}`);
-  expect(said('2/0 AWG tinned copper', '-G')).toEqual(['met: enough']);
-  expect(said('66 mm2 copper', '-G')).toEqual(['not met: small']);
-  expect(said('6 AWG tinned copper', '-F')).toEqual(['met: enough']);
-  expect(said('8 AWG tinned copper', '-F')).toEqual(['not met: small']);
-  expect(said('6 AWG copper', '')).toEqual(['cannot tell: edition unknown']);
-  expect(said('8 AWG copper', '')).toEqual(['not met: small']);
+    lead(wire, edition).findings.map((f) => `${f.outcome} ${f.at.join(' ')}: ${f.because.key}`);
+  expect(said('2/0 AWG tinned copper', '-G')).toEqual(['met c: enough']);
+  expect(said('66 mm2 copper', '-G')).toEqual(['not met c: small']);
+  expect(said('6 AWG tinned copper', '-F')).toEqual(['met c: enough']);
+  expect(said('8 AWG tinned copper', '-F')).toEqual(['not met c: small']);
+  expect(said('6 AWG copper', '')).toEqual(['cannot tell c: edition unknown']);
+  expect(said('8 AWG copper', '')).toEqual(['not met c: small']);
   expect(lead('8 AWG copper', '-H').outcome).toBe('not applicable');
   expect(findingsOf(rule, site('c: {from: tower, to: R, wire: 10 AWG copper}')).outcome).toBe('not applicable');
 });
@@ -142,4 +143,83 @@ it('tactical-conductor-size: 6 AWG at a temporary station', () => {
   expect(findingsOf(rule, site('c: {from: tower, to: R, wire: 8 AWG copper}')).outcome).toBe('not applicable');
 });
 
+describe('sizes of the station on each side', () => {
+  const lead = (figure: string) => site(`c: {from: tower, to: R, wire: ${figure}}`);
+  eitherSide('mast-ground-size', lead, [
+    ['5.26 mm2 copper', '5.2 mm2 copper'],
+    ['10 AWG copper', '11 AWG copper'],
+    ['8.37 mm2 aluminum', '8.3 mm2 aluminum'],
+    ['8 AWG aluminum', '9 AWG aluminum'],
+    ['1.04 mm2 copper-clad steel', '1.03 mm2 copper-clad steel'],
+    ['17 AWG copper-clad steel', '18 AWG copper-clad steel'],
+  ]);
+  eitherSide('transmit-protective-ground-size', lead, [
+    ['5.26 mm2 copper', '5.2 mm2 copper'],
+    ['10 AWG copper', '11 AWG copper'],
+    ['5.26 mm2 copper-clad steel', '5.2 mm2 copper-clad steel'],
+    ['10 AWG copper-clad steel', '11 AWG copper-clad steel'],
+  ]);
+  eitherSide('transmit-operating-ground-size', (figure) => site(`c: {from: radio, to: bar, wire: ${figure}}`), [
+    ['2.08 mm2 copper', '2.05 mm2 copper'],
+    ['14 AWG copper', '15 AWG copper'],
+  ]);
+  const down = (figure: string) => site(`c: {from: entry, to: R, wire: ${figure}}`);
+  eitherSide('panel-to-rod-conductor', down, [
+    ['strap 40 mm x 0.1 mm copper', 'strap 37 mm x 0.1 mm copper'],
+    ['strap 1.5 in x 0.004 in copper', 'strap 1.4 in x 0.004 in copper'],
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+  ]);
+  const tie = (claims: string) => (figure: string) =>
+    site(`c: {from: R, to: S, wire: ${figure}}`, { header: `, claims: ${claims}` });
+  eitherSide('facility-ring-size', tie('MIL-HDBK-419A'), [
+    ['53.5 mm2 copper', '53 mm2 copper'],
+    ['1/0 AWG copper', '1 AWG copper'],
+  ]);
+  eitherSide('facility-ring-size', tie('FAA-STD-019'), [
+    ['107 mm2 copper', '106 mm2 copper'],
+    ['4/0 AWG copper', '3/0 AWG copper'],
+  ]);
+  const ofTower = (figure: string) =>
+    site(`c: {from: tower, to: R, wire: ${figure}}`, { header: ', code: {document: TIA-222-G}' });
+  eitherSide('tower-lead-size', ofTower, [
+    ['67 mm2 tinned copper', '66 mm2 tinned copper'],
+    ['2/0 AWG tinned copper', '1/0 AWG tinned copper'],
+  ]);
+  const inField = (figure: string) => site(`c: {from: tower, to: R, wire: ${figure}}`, { header: ', temporary: yes' });
+  eitherSide('tactical-conductor-size', inField, [
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+  ]);
+});
+
+it('mast-ground-size: cannot tell without a size, or of steel, for which NFPA 70 810.21(H) has no figure', () => {
+  const lead = (wire: string) => site(`c: {from: tower, to: R, wire: ${wire}}`);
+  expect(verdictsOf('mast-ground-size', lead('10 AWG copper'))).toEqual(['met c: enough']);
+  expect(verdictsOf('mast-ground-size', lead('12 AWG copper'))).toEqual(['not met c: small']);
+  expect(verdictsOf('mast-ground-size', lead('unknown'))).toEqual(['cannot tell c: size unknown']);
+  expect(verdictsOf('mast-ground-size', lead('50 mm2 galvanised steel'))).toEqual(['cannot tell c: metal not listed']);
+  expect(findingsOf('mast-ground-size', site('c: {from: R, to: S, wire: 14 AWG copper}')).outcome).toBe(
+    'not applicable',
+  );
+});
+
+it('of metals without a figure the larger sizes cannot be told', () => {
+  const steel = '50 mm2 galvanised steel';
+  expect(verdictsOf('transmit-operating-ground-size', site(`c: {from: radio, to: bar, wire: ${steel}}`))).toEqual([
+    'cannot tell c: metal not listed',
+  ]);
+  const field = site(`c: {from: tower, to: R, wire: ${steel}}`, { header: ', temporary: yes' });
+  expect(verdictsOf('tactical-conductor-size', field)).toEqual(['cannot tell c: metal not listed']);
+});
+
 everyOutcome('size-by-length');
+everyOutcome('mast-ground-size');
+everyOutcome('transmit-protective-ground-size');
+everyOutcome('transmit-operating-ground-size');
+everyOutcome('panel-to-rod-conductor', {
+  'cannot tell': 'a size that nobody knows is asked about by antenna-electrode-bond-size, once',
+});
+everyOutcome('facility-ring-size');
+everyOutcome('tower-lead-size');
+everyOutcome('tactical-conductor-size');
