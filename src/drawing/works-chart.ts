@@ -120,7 +120,11 @@ function stepNumbers(places: readonly number[]): readonly Svg[] {
   return places.flatMap((x, i): readonly Svg[] => {
     const says = String(i + 1);
     const left = x - textWidth(says, size) / 2;
-    const thread = line([x, plot.y - 1], [x, plot.y + plot.height], { stroke: soft, 'stroke-width': 0.12 });
+    const thread = line([x, plot.y - 1], [x, plot.y + plot.height], {
+      stroke: soft,
+      'stroke-width': 0.12,
+      'stroke-dasharray': '0.5 0.9',
+    });
     if (left < free) return [thread];
     free = left + textWidth(says, size) + 0.8;
     return [thread, text(says, { x: left, y: plot.y - 1.6, 'font-size': size, 'font-weight': 'bold', fill: ink })];

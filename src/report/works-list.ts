@@ -4,30 +4,50 @@ import type { Step } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { moneyText } from '../units/money-text.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
-import { type Block, cell, listCell, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
+import { type Block, cell, listCell, minor, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
 import { sayIn } from './page-context.ts';
 import { titleOf, type WorksContext } from './works-context.ts';
-import { costText, countsText, currencyOf, hoursOfCost, labourNote } from './works-cost.ts';
+import { costText, countsText, currencyOf, hasPrices, hoursOfCost, labourNote, materialText } from './works-cost.ts';
 
 const words = worksPageWords.list;
 
-/** The answer first: how it stands, how it would stand, and the works in order. */
+/** The works in order, on one table. */
 export function worksListSection(page: WorksContext): Section {
-  const { before, after, steps, stopped } = page.plan;
-  const now = sayIn(page, words.now, { now: countsText(page, remainingOf(before.findings)) });
-  const then = sayIn(page, words.after, { after: countsText(page, remainingOf(after.findings)) });
   const notes: readonly Block[] = [
     paragraph(sayIn(page, words.shortMeans)),
     ...labourNote(page).map(paragraph),
     ...limitNote(page).map(paragraph),
   ];
-  const blocks = [
-    paragraph(steps.length === 0 ? `${now} ${words.none}` : `${now} ${then}`),
-    ...(stopped ? [paragraph(words.stopped)] : []),
-    ...tableIfAny({ id: 'works-table', caption: words.caption, head: headOf(), rows: rowsOf(page) }),
-    ...(steps.length === 0 ? [] : notes),
-  ];
+  const table = tableIfAny({ id: 'works-table', caption: words.caption, head: headOf(), rows: rowsOf(page) });
+  const blocks = [...table, ...notes];
   return { id: 'list', heading: words.heading, blocks };
+}
+
+/** The answer first: how it stands, how it would stand, what all of it costs, and where to begin. */
+export function worksSummarySection(page: WorksContext): Section {
+  const { before, after, steps, stopped } = page.plan;
+  const { heading, all, allMaterial, first, step } = worksPageWords.summary;
+  const now = sayIn(page, words.now, { now: countsText(page, remainingOf(before.findings)) });
+  const notes = stopped ? [paragraph(words.stopped)] : [];
+  if (steps.length === 0) return { id: 'summary', heading, blocks: [paragraph(`${now} ${words.none}`), ...notes] };
+  const then = sayIn(page, words.after, { after: countsText(page, remainingOf(after.findings)) });
+  const total = addCosts(steps.map((s) => s.cost));
+  const values = { cost: costText(page, total), material: materialText(page, total), hours: hoursOfCost(total) };
+  const allOf = sayIn(page, hasPrices(page) ? all : allMaterial, values);
+  const items = steps
+    .slice(0, 3)
+    .map((s) => sayIn(page, step, { title: titleOf(page, s), cost: costText(page, s.cost) }));
+  return {
+    id: 'summary',
+    heading,
+    blocks: [
+      paragraph(`${now} ${then}`),
+      ...notes,
+      paragraph(allOf),
+      minor(first),
+      { is: 'list', ordered: true, items },
+    ],
+  };
 }
 
 function headOf(): readonly string[] {

@@ -10,7 +10,7 @@ import { type WorksContext, worksContext } from './works-context.ts';
 import { worksEachSection } from './works-each.ts';
 import { framedModel } from './works-frame.ts';
 import { worksLeftSection, worksRemainSection } from './works-left.ts';
-import { worksListSection } from './works-list.ts';
+import { worksListSection, worksSummarySection } from './works-list.ts';
 import { worksMaterialSection } from './works-material.ts';
 import { worksMethodSection } from './works-method.ts';
 
@@ -19,8 +19,16 @@ export function worksModel(plan: WorksPlan, comparison: Comparison): ReportModel
   const page = worksContext(plan, comparison, []);
   const some = plan.steps.length > 0;
   const sections: readonly Section[] = [
-    worksListSection(page),
-    ...(some ? [chartSection(page), worksPlanSection(page), worksEachSection(page), worksMaterialSection(page)] : []),
+    worksSummarySection(page),
+    ...(some
+      ? [
+          worksListSection(page),
+          chartSection(page),
+          worksPlanSection(page),
+          worksEachSection(page),
+          worksMaterialSection(page),
+        ]
+      : []),
     worksRemainSection(page),
     worksLeftSection(page),
     worksMethodSection(page),

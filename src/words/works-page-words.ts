@@ -6,6 +6,13 @@ export const worksPageWords = {
     'Worked out from what somebody typed; nobody designed or inspected it. Prices are those of the file, hours are allowances of our own. Local code, the [authority] and a [electrician] decide.',
   skip: 'Skip to the list of works',
   footer: '{site}, works, evenground {version}, file {checksum}',
+  summary: {
+    heading: 'In short',
+    all: 'All works together: {cost}; {material}; {hours} of one person.',
+    allMaterial: 'All works together: {material}; {hours} of one person.',
+    first: 'Do these first',
+    step: '{title}: {cost}',
+  },
   list: {
     heading: 'What to do, in order',
     now: 'Now: {now}.',
@@ -23,7 +30,8 @@ export const worksPageWords = {
     nothing: 'nothing by itself',
     brings: 'leaves as advice: {list}',
     needs: 'after work {list}',
-    counts: '{hazards} hazard, {defects} defect, {advices} advice, {cannotTell} cannot tell',
+    counts:
+      '{hazards} {hazards?hazard:hazards}, {defects} {defects?defect:defects}, {advices} of advice, {cannotTell} that cannot be told',
     short: '{hazards} / {defects} / {advices}',
     shortMeans: '“Then remain” counts hazards / defects / advice.',
     unpriced: 'no price for {list}',

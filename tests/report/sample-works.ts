@@ -246,7 +246,7 @@ function planOf(text: string, file: string, typed: readonly Typed[]): WorksPlan 
     ],
     searched: 'step by step',
     weighedBy: steps.every((s) => s.cost.price !== null) ? 'price' : 'material',
-    limits: { budget: null, hours: null },
+    limits: { budget: 1500, hours: null },
     stopped: false,
   };
 }
