@@ -7,10 +7,14 @@ import { conductorWorks } from './conductor-works.ts';
 import { neededPanels } from './entry-panel.ts';
 import { guyWorks } from './guy-works.ts';
 import { jointWorks } from './joint-works.ts';
+import { lineWorks } from './line-works.ts';
 import { protectorWorks } from './protector-works.ts';
 import { deepenWorks, putRightWorks } from './put-right-works.ts';
+import { ringWorks } from './ring-works.ts';
 import { rodWorks, serviceRod } from './rod-works.ts';
 import { type Scene, sceneOf } from './scene.ts';
+import { secondPathWorks } from './second-path-works.ts';
+import { serviceWorks } from './service-works.ts';
 import { tieWorks } from './tie-works.ts';
 import { withSections } from './with-sections.ts';
 
@@ -22,10 +26,14 @@ const proposers: readonly Proposer[] = [
   tieWorks,
   arresterWorks,
   protectorWorks,
+  lineWorks,
   jointWorks,
   conductorWorks,
   rodWorks,
   guyWorks,
+  secondPathWorks,
+  ringWorks,
+  serviceWorks,
   deepenWorks,
   putRightWorks,
 ];

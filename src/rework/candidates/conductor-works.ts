@@ -82,7 +82,8 @@ function outside(scene: Scene, row: Conductor) {
   const typed = scene.part(row.id)?.typed ?? {};
   const way = wayToLay(scene, row.from, row.to);
   const length = way === null ? null : plannedLength(way.lengthM + upM(scene, row), units);
-  const corners = (way?.routeM ?? []).slice(1, -1).map((c) => typedPlace(c, units));
+  const points = way?.routeM ?? [];
+  const corners = points.length < 3 ? [] : points.map((c) => typedPlace(c, units));
   const fields: (readonly [string, ChangeValue | null])[] = [
     ['where', 'outside'],
     ['length', length?.text ?? 'unknown'],

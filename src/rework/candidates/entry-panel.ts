@@ -4,9 +4,9 @@ import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { ownElectrodes } from './apart-groups.ts';
 import { besideWall, wallM } from './building-walls.ts';
+import { firstRods } from './first-rods.ts';
 import { layConductor } from './lay-conductor.ts';
 import { rodOfService } from './needed-first.ts';
-import { driveRod } from './new-rod.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
@@ -103,17 +103,16 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
 
 /** Where the file has no electrode at all the panel stands on a rod of its own. */
 function withOwnRod(scene: Scene, id: string, building: string, bar: SiteChange): Work {
-  const rod = scene.newId(`rod-${id}`);
-  const driven = driveRod(scene, { id: rod, to: id, spot: null, spacingM: standOffM });
+  const driven = firstRods(scene, id, id, null, standOffM);
   return newWork({
     kind: 'move-panel',
     subject: id,
     at: [id],
     answers: [],
-    changes: [bar, ...driven.changes],
-    materials: [each('entry panel'), ...driven.materials],
-    runs: driven.runs,
-    values: { panel: id, to: rod, wire: usualWire(scene, 'in soil'), lengthM: null, building },
+    changes: [bar, ...driven.flatMap((d) => d.changes)],
+    materials: [each('entry panel'), ...driven.flatMap((d) => d.materials)],
+    runs: driven.flatMap((d) => d.runs),
+    values: { panel: id, to: `rod-${id}`, wire: usualWire(scene, 'in soil'), lengthM: null, building },
   });
 }
 

@@ -44,10 +44,13 @@ export function jointWorks(scene: Scene): readonly Work[] {
 function faultyJoints(scene: Scene, { id, jointIds }: Written): readonly Faulty[] {
   const wrong = scene.findings(...jointRules);
   const shared = scene.findings('one-conductor-per-clamp');
+  const row = scene.study.conductors.find((c) => c.id === id)!;
   return jointIds.flatMap((joint, index) => {
     if (joint === null) return [];
     const isOwn = scene.part(joint) === undefined;
-    const own = isOwn ? wrong.filter((f) => f.at[0] === joint) : [];
+    const isWeld = jointAt(scene, row, index, jointIds.length).material === 'exothermic weld';
+    const about = wrong.filter((f) => f.at[0] === joint && (isWeld || f.rule !== 'galvanic-pair'));
+    const own = isOwn ? about : [];
     const crowded = shared.filter((f) => f.at[0] === joint && heldFirst(f) !== id && !isOwn);
     const answers = [...own, ...crowded];
     return answers.length === 0 ? [] : [{ index, answers }];

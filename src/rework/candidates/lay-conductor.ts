@@ -24,7 +24,7 @@ export interface ToLay {
   readonly from: string;
   readonly to: string;
   readonly duty: Duty;
-  readonly wire?: string;
+  readonly wire?: string | undefined;
   /** Where its way is known already. */
   readonly way?: WayToLay | null;
   /** Ends that the same work drives. */
@@ -69,10 +69,10 @@ export function layConductor(
   };
 }
 
-/** Corners between the ends; the ends are where the parts are. */
+/** Where there are corners all points of the way, so that a plan draws it from end to end. */
 function routeField(way: WayToLay | null, scene: Scene): Readonly<Record<string, ChangeValue>> {
-  const corners = (way?.routeM ?? []).slice(1, -1);
-  return corners.length === 0 ? {} : { route: corners.map((c) => typedPlace(c, scene.study.site.units)) };
+  const points = way?.routeM ?? [];
+  return points.length < 3 ? {} : { route: points.map((c) => typedPlace(c, scene.study.site.units)) };
 }
 
 function placeFields(scene: Scene, from: string, to: string, duty: Duty): Readonly<Record<string, ChangeValue>> {

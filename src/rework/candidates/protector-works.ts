@@ -1,7 +1,7 @@
 import type { Study, StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
-import type { Work } from '../work.ts';
+import type { Material, Work } from '../work.ts';
 import { bondIdFor } from './apart-groups.ts';
 import { mountFor, type Panel } from './entry-panel.ts';
 import { isStop, type LinePath, linePath, stopName, withStop } from './line-path.ts';
@@ -14,7 +14,7 @@ type Line = Study['lines'][number];
 type Crossing = Line['crossings'][number];
 
 /** What a protector on the entry panel, its shield bonded there, puts right. */
-const bareRules: readonly string[] = [
+export const bareRules: readonly string[] = [
   'shield-bonded-at-entry',
   'canada-coax-shield-grounded',
   'discharge-unit-present',
@@ -44,27 +44,53 @@ export function protectorWorks(scene: Scene): readonly Work[] {
 
 function protect(scene: Scene, line: Line, answers: readonly StudyFinding[]): readonly Work[] {
   const path = linePath(scene, line.id);
-  const walls = bareWalls(scene, line);
-  if (path === null || walls.length === 0) return [];
-  const ids = walls.map((_, i) => scene.newId(i === 0 ? `arrester-${line.id}` : `arrester-${line.id}-${i + 1}`));
-  const after = walls.reduce<LinePath | null>((now, w, i) => (now === null ? null : through(now, w, ids[i]!)), path);
-  if (after === null) return [];
-  const mounts = walls.map((w) => mountFor(scene, w.building, feedKinds.includes(line.kind)));
-  const kind = kinds[line.kind] ?? 'data protector';
-  const added = ids.map((id, i) => protector(id, mounts[i]!.id, kind, line, scene));
-  const panels = [...new Set(mounts.map((m) => m.id))];
+  const protection = path === null ? null : protectionOf(scene, line, path);
+  if (path === null || protection === null) return [];
+  const { kind, count, panels } = protection;
   return [
     newWork({
       kind: 'add-protector',
       subject: line.id,
       at: [line.id, ...panels],
       answers: answers.map((f) => f.id),
-      changes: [...added, ...pathChanges(line.id, path, after)],
-      needs: [...new Set([...mounts.flatMap((m) => needsOf(scene, m)), ...bondsOfLine(scene, line.id)])],
-      materials: [each(kind, ids.length), each('bolted lug', ids.length)],
-      values: { line: line.id, kind, panel: panels.join(', '), count: ids.length },
+      changes: [...protection.changes, ...pathChanges(line.id, path, protection.path)],
+      needs: protection.needs,
+      materials: protection.materials,
+      values: { line: line.id, kind, panel: panels.join(', '), count },
     }),
   ];
+}
+
+/** Protectors at every wall through which a line comes in bare. */
+export interface Protection {
+  readonly path: LinePath;
+  readonly kind: string;
+  readonly count: number;
+  readonly panels: readonly string[];
+  readonly changes: readonly SiteChange[];
+  readonly needs: readonly string[];
+  readonly materials: readonly Material[];
+}
+
+/** null: it comes in nowhere bare, or nobody can say where in its path. */
+export function protectionOf(scene: Scene, line: Line, path: LinePath): Protection | null {
+  const walls = bareWalls(scene, line);
+  if (walls.length === 0) return null;
+  const ids = walls.map((_, i) => scene.newId(i === 0 ? `arrester-${line.id}` : `arrester-${line.id}-${i + 1}`));
+  const after = walls.reduce<LinePath | null>((now, w, i) => (now === null ? null : through(now, w, ids[i]!)), path);
+  if (after === null) return null;
+  const mounts = walls.map((w) => mountFor(scene, w.building, feedKinds.includes(line.kind)));
+  const kind = kinds[line.kind] ?? 'data protector';
+  const needs = [...mounts.flatMap((m) => needsOf(scene, m)), ...bondsOfLine(scene, line.id)];
+  return {
+    path: after,
+    kind,
+    count: ids.length,
+    panels: [...new Set(mounts.map((m) => m.id))],
+    changes: ids.map((id, i) => protector(id, mounts[i]!.id, kind, line, scene)),
+    needs: [...new Set(needs)],
+    materials: [each(kind, ids.length), each('bolted lug', ids.length)],
+  };
 }
 
 const feedKinds: readonly string[] = ['coax', 'open-wire', 'single wire', 'cable tv'];

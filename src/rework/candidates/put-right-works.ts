@@ -150,10 +150,8 @@ const lengthRules: readonly string[] = [
   'comms-rod-size-us',
   'lightning-rod-size-us',
   'tower-rod-size',
-  'au-rod-dimensions',
   'iec-antenna-electrode-minimum',
   'type-a-length',
-  'military-rod-size',
   'below-moisture-and-frost',
 ];
 

@@ -2,13 +2,14 @@ import type { StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
 import { bondIdFor, ownElectrodes } from './apart-groups.ts';
 import { besideWall } from './building-walls.ts';
+import { firstRods } from './first-rods.ts';
+import { legsOf } from './legs-of.ts';
 import { rodOfService, serviceRodId } from './needed-first.ts';
 import { type Driven, driveRod, usualRod } from './new-rod.ts';
 import { newWork } from './new-work.ts';
 import { rodSpacingM } from './rod-spacing.ts';
 import { rodSpot } from './rod-spot.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { isUs } from './usual-wire.ts';
 import { type Spot, spotsOf } from './way-to-lay.ts';
 
 /** Rods where there are too few: beside a lone one, at a panel without any, at a tower, at a mast of a field station. */
@@ -19,18 +20,45 @@ export function rodWorks(scene: Scene): readonly Work[] {
 
 const loneRules: readonly string[] = ['single-rod-25-ohm', 'site-10-ohm', 'water-pipe-supplemented'];
 
+/** One more; for the goal of ten ohm as many as it takes, one after the other. A reading cannot be worked away. */
 function besideLone(scene: Scene): readonly Work[] {
-  const wrong = scene.findings(...loneRules);
+  const wrong = scene
+    .findings(...loneRules)
+    .filter((f) => f.rule !== 'site-10-ohm' || f.because.key === 'works out high');
   const places = [...new Set(wrong.flatMap((f) => f.at.slice(0, 1)))].filter((id) => scene.part(id) !== undefined);
   return places.flatMap((id) => {
     const answers = wrong.filter((f) => f.at[0] === id);
     const spacingM = rodSpacingM(scene, id);
-    const [here] = spotsOf(scene.part(id));
-    const spot = here === undefined ? null : rodSpot(scene, here, spacingM);
-    if (here !== undefined && spot === null) return [];
-    const driven = driveRod(scene, { id: scene.newId(`rod-${id}`), to: id, spot, spacingM });
-    return [rodsOf(scene, id, [driven], answers, spacingM)];
+    const driven = inLine(scene, id, spacingM, Math.max(...answers.map(rodsAsked)));
+    return driven.length === 0 ? [] : [rodsOf(scene, id, driven, answers, spacingM)];
   });
+}
+
+/** Rods beside each other feel one another: so much more than their number would say. Ours. */
+const crowding = 1.4;
+
+function rodsAsked({ rule, measured }: StudyFinding): number {
+  if (rule !== 'site-10-ohm' || measured === null) return 1;
+  const ohm = typeof measured.value === 'number' ? measured.value : measured.value.high;
+  return Math.ceil((crowding * ohm) / measured.limit) - 1;
+}
+
+/** From one to the next; [] where they find no place, or are so many that another remedy is wanted. */
+function inLine(scene: Scene, id: string, spacingM: number, count: number): readonly Driven[] {
+  if (!(count >= 1 && count <= mostRods)) return [];
+  const driven: Driven[] = [];
+  let [from] = spotsOf(scene.part(id));
+  let to = id;
+  const taken: Spot[] = [];
+  for (let n = 0; n < count; n++) {
+    const spot = from === undefined ? null : rodSpot(scene, from, spacingM, taken);
+    if (from !== undefined && spot === null) return [];
+    const rod = scene.newId(n === 0 ? `rod-${id}` : `rod-${id}-${n + 1}`);
+    driven.push(driveRod(scene, { id: rod, to, spot, spacingM, beside: n === 0 ? null : from }));
+    if (spot !== null) taken.push(spot);
+    [from, to] = [spot ?? undefined, rod];
+  }
+  return driven;
 }
 
 function atPanels(scene: Scene): readonly Work[] {
@@ -60,13 +88,7 @@ function atBox(scene: Scene, box: string, answers: readonly StudyFinding[]): Wor
   const [here] = spotsOf(scene.part(box));
   const where = scene.part(box)?.where ?? '';
   const spot = here === undefined ? null : (besideWall(scene, where, here, wallOffM) ?? here);
-  const first = scene.newId(`rod-${box}`);
-  const driven = driveRod(scene, { id: first, to: box, spot, spacingM: wallOffM });
-  const spacingM = 2 * usualRod(scene).lengthM;
-  const second = spot === null ? null : rodSpot(scene, spot, spacingM, [spot]);
-  const pair = driveRod(scene, { id: scene.newId(`rod-${box}-2`), to: first, spot: second, spacingM, beside: spot });
-  const both = isUs(scene.study.site.region) && (spot === null || second !== null);
-  return rodsOf(scene, box, both ? [driven, pair] : [driven], answers, both ? spacingM : wallOffM);
+  return rodsOf(scene, box, firstRods(scene, box, box, spot, wallOffM), answers, wallOffM);
 }
 
 const wallOffM = 0.8;
@@ -102,13 +124,6 @@ function roundFoot(scene: Scene, mast: string, count: number, answers: readonly 
   return rodsOf(scene, mast, driven, answers, radiusM);
 }
 
-/** Of a lattice tower whose legs nobody counted the fewest that stand. */
-function legsOf(scene: Scene, mast: string): number {
-  const part = scene.part(mast);
-  const counted = Number(part?.typed.legs ?? Number.NaN);
-  return Number.isInteger(counted) ? counted : part?.kind === 'lattice tower' ? 3 : 1;
-}
-
 const mostRods = 12;
 
 function lackOf({ because }: StudyFinding): number {
@@ -125,20 +140,13 @@ function atMasts(scene: Scene): readonly Work[] {
     if (mast === undefined || scene.part(mast)?.section !== 'supports') return [];
     const legs = legsOf(scene, mast);
     if (legs > 1) return [roundFoot(scene, mast, legs, [f])];
-    const spacingM = 1;
     const [foot] = spotsOf(scene.part(mast));
-    const spot = foot === undefined ? null : rodSpot(scene, foot, spacingM);
-    return [
-      rodsOf(
-        scene,
-        mast,
-        [driveRod(scene, { id: scene.newId(`rod-${mast}`), to: `${mast}@base`, spot, spacingM })],
-        [f],
-        spacingM,
-      ),
-    ];
+    const spot = foot === undefined ? null : rodSpot(scene, foot, atFootM);
+    return [rodsOf(scene, mast, firstRods(scene, `${mast}@base`, mast, spot, atFootM), [f], atFootM)];
   });
 }
+
+const atFootM = 1;
 
 function rodsOf(
   scene: Scene,

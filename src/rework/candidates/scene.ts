@@ -13,7 +13,7 @@ export interface Scene {
   readonly parts: (section: string) => readonly StudyPart[];
   /** Group of a part or of a point of it; null where no group holds it. */
   readonly groupOf: (point: string) => Group | null;
-  /** The group that bonds lead to: the service's, else with the service unknown the one with most electrodes. null: field station. */
+  /** The group that bonds lead to: the service's, else the one with most electrodes. null: there is none. */
   readonly main: Group | null;
   /** A name that nothing in the file has. */
   readonly newId: (wished: string) => string;
@@ -45,9 +45,9 @@ export function ownerOf(point: string): string {
   return point.split('@')[0]!.split('.')[0]!;
 }
 
-function mainGroup({ bonding, site }: Study): Group | null {
+function mainGroup({ bonding }: Study): Group | null {
   const withService = bonding.groups.find((g) => g.hasService === true);
-  if (withService !== undefined || site.service === 'none') return withService ?? null;
+  if (withService !== undefined) return withService;
   const most = Math.max(0, ...bonding.groups.map((g) => g.electrodes.length));
   return most === 0 ? null : (bonding.groups.find((g) => g.electrodes.length === most) ?? null);
 }

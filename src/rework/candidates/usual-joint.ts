@@ -24,6 +24,9 @@ const steelLug: UsualJoint = {
   material: 'bolted lug',
 };
 
+/** On the flange or plate at the foot of a tower, never on the tube of a leg. */
+const flangeWeld: UsualJoint = rodWeld;
+
 /** Electrodes that a weld may be made to: what is driven or laid of copper or of copper on steel. */
 const welded: readonly string[] = ['rod', 'rods', 'buried wire', 'radial', 'plate', 'drilled rod', 'strap on rock'];
 
@@ -31,7 +34,7 @@ const welded: readonly string[] = ['rod', 'rods', 'buried wire', 'radial', 'plat
 export function usualJoint(on: StudyPart | undefined): UsualJoint {
   if (on === undefined) return lug;
   if (on.section === 'electrodes') return onElectrode(on);
-  if (on.section === 'supports') return steelLug;
+  if (on.section === 'supports') return /tower/.test(on.kind) ? flangeWeld : steelLug;
   if (on.section === 'metalwork') return /pipe|tank/.test(on.kind) ? pipeClamp : lug;
   return on.section === 'conductors' ? rodWeld : lug;
 }
