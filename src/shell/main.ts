@@ -105,6 +105,9 @@ function addRework(program: Command, done: (code: ExitCode) => void): void {
     .option('--state <name>', 'a state of the file, such as storm')
     .option('--json', 'as JSON')
     .option('-o, --output <file>', 'write the improved site file there; - is stdout')
+    .option('--sheet <dir>', 'folder for the page of works and the contractor’s sheet')
+    .option('--pdf', 'print those pages to PDF as well')
+    .option('--browser <path>', 'browser that prints the PDF')
     .action(async (file, options) => done(await (await import('./commands/works.ts')).works(file, options)));
 }
 

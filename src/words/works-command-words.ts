@@ -62,6 +62,8 @@ export const worksCommandWords = {
   nextCompare: 'Next: evenground compare {file} {output}',
   written: '{output}: the file with all of it done; everything else stands as it was.',
   notWritten: '{output} was not written, because the search was stopped.',
+  sheets: 'Open: {list}',
+  sheetsNotWritten: 'No pages were written to {sheet}, because the search was stopped.',
   sameFile: '{output}: this is the file itself. Name another one, so that yours stays as it is.',
   noPrices:
     '{file}: --budget asks for prices, and the file has none. Add them, such as `prices: {currency: USD, rod: 28, 6 AWG copper per ft: 1.1}`, or limit the work with --hours.',

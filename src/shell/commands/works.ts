@@ -1,4 +1,5 @@
 import { realpathSync } from 'node:fs';
+import { setFlagsFromString } from 'node:v8';
 import { candidatesOf } from '../../rework/candidates/candidates-of.ts';
 import { costOf } from '../../rework/cost/cost-of.ts';
 import { type TryChanges, triedOf } from '../../rework/plan/outlook.ts';
@@ -30,6 +31,10 @@ export interface WorksOptions {
   readonly json?: boolean;
   /** The improved site file. */
   readonly output?: string;
+  /** Folder for the page of works and the contractor's sheet. */
+  readonly sheet?: string;
+  readonly pdf?: boolean;
+  readonly browser?: string;
 }
 
 /** Works in order, each with its recomputed effect; the improved site file where one is asked for. */
@@ -39,11 +44,32 @@ export async function works(file: string, options: WorksOptions): Promise<ExitCo
   const written = writeImproved(file, options.output, plan);
   const terminal = terminalOf(process.stdout, process.env.NO_COLOR);
   if (!toStdout) print(options.json ? worksJson(plan) : sayWorks(plan, { file, ...options, written }, terminal), '-');
-  return options.output !== undefined && !written ? exitCode.output : exitCode.fine;
+  const sheets = await writePages(plan, file, options);
+  return (options.output !== undefined && !written) || !sheets ? exitCode.output : exitCode.fine;
 }
+
+/** Whether the pages that were asked for are written; their names go where they are not in the way of what is printed. */
+async function writePages(plan: WorksPlan, file: string, { sheet, ...options }: WorksOptions): Promise<boolean> {
+  if (sheet === undefined) return true;
+  const inTheWay = options.json === true || options.output === '-';
+  const tell = (text: string) => (inTheWay ? process.stderr : process.stdout).write(`${plain(text)}\n`);
+  if (plan.stopped) {
+    tell(fill(words.sheetsNotWritten, { sheet }));
+    return false;
+  }
+  const { writeSheets } = await import('../write-sheets.ts');
+  tell(fill(words.sheets, { list: (await writeSheets(plan, file, { sheet, ...options })).join(', ') }));
+  return true;
+}
+
+// Unlike a check this runs long enough for functions to be optimized early: see main.ts. The default of Node 20.
+const optimizeEarly = () => {
+  if (process.versions.v8.startsWith('11.')) setFlagsFromString('--interrupt-budget=135168');
+};
 
 /** The plan of a site file within the limits that were asked for. */
 export async function planOfFile(file: string, options: WorksOptions): Promise<WorksPlan> {
+  optimizeEarly();
   const limits = { budget: numberOf('--budget', options.budget), hours: numberOf('--hours', options.hours) };
   refuseSameFile(file, options.output);
   const { site, checksum } = loadSite(file, options.state ?? null);
