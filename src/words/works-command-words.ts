@@ -11,7 +11,7 @@ export const worksCommandWords = {
     material:
       'Danger first: what takes a hazard away, then what takes a defect away; among those what does most for its material and its hours, which weigh alike.',
     material_why:
-      'The file does not have a price for all of it, so material is counted in length of conductor, [an electrode] driven as {rodM} of it, a joint as {jointM}.',
+      'The file does not have a price for all of it, so material is counted in length of conductor, a [rod] as {rodM} of it, a joint as {jointM}.',
     weights: 'A hazard counts {hazard}, a defect {defect}, a piece of advice {advice}; these weights are ours.',
     tried: 'Each work was worked out on the site as it is, and again after those before it.',
     every: 'Every set of the works that could be done was gone through for the cheapest.',
@@ -53,7 +53,7 @@ export const worksCommandWords = {
   },
   unanswered: 'NO WORK ANSWERS',
   caution:
-    'The figures hold for what the file says. Works on [a service panel] are for [an electrician]; buried lines are located before anybody digs; the local code and whoever administers it decide.',
+    'The figures hold for what the file says. Works on a [service panel] are for a [electrician]; buried lines are located before anybody digs; the local code and whoever administers it decide.',
   stopped: 'Stopped: what was found so far. Not all works were tried.',
   verdict: 'After all of it: {counts}.',
   verdictNone: 'As it is: {counts}.',
