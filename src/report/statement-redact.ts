@@ -35,7 +35,10 @@ export function redacted(input: StatementInput, leaveOut: ReadonlySet<LeaveOut>)
     comparison: input.comparison,
   };
   const sorted = [...new Set(texts)].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
-  return sorted.length === 0 ? blank : struck(blank, new RegExp(sorted.map(whole).join('|'), 'gu'));
+  if (sorted.length === 0) return blank;
+  // as they are stored: a study may work out its texts only when they are read
+  const stored = JSON.parse(JSON.stringify(blank)) as StatementInput;
+  return struck(stored, new RegExp(sorted.map(whole).join('|'), 'gu'));
 }
 
 function keptBack(study: Study, leaveOut: ReadonlySet<LeaveOut>): readonly string[] {
