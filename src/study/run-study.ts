@@ -1,7 +1,7 @@
 import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
 import { type Beside, type RulesRun, runRules } from '../rules/run-rules.ts';
-import type { Site } from '../site/site.ts';
+import type { Site, State } from '../site/site.ts';
 import { lazily } from '../units/lazily.ts';
 import { once } from '../units/once.ts';
 import { type Speech, say } from '../words/say.ts';
@@ -9,6 +9,7 @@ import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
 import { agreementsOf } from './agreements-of.ts';
 import { earthOf } from './earth-of.ts';
+import { gapsOf } from './gaps-of.ts';
 import { guysOf } from './guys-of.ts';
 import { lookAtList } from './look-at-list.ts';
 import { partsOf } from './parts-of.ts';
@@ -78,6 +79,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     lines: () => lineRows(facts),
     reach: () => facts.bonding.reach,
     reachInStates: () => facts.reachInStates,
+    gaps: () => gapsOf(facts, options.state),
     conductors: () => conductorRows(facts),
     electrodes: () => electrodeRows(facts.site),
     joints: () => jointRows(facts),
@@ -141,11 +143,21 @@ function headOf({ site, header }: Facts, options: StudyOptions) {
       claims,
       temporary,
     },
-    state: { id: options.state ?? 'as typed', says: state?.says ?? null },
+    state: stateOf(state),
     states: site.states.map((s) => ({ id: s.id, says: s.says })),
     codes: header.codes,
     buildings: site.buildings.map((b) => ({ id: b.id, cornersM: b.corners ?? [], heightM: b.heightM })),
   };
+}
+
+function stateOf(state: State | undefined): Study['state'] {
+  if (state === undefined) return { id: 'as typed', says: null };
+  const { id, says, frozen, dry, wet, lost } = state;
+  const set = Object.entries(state.set).map(([field, value]) => [
+    field,
+    typeof value === 'string' ? value : JSON.stringify(value),
+  ]);
+  return { id, says, ground: { frozen, dry, wet }, lost, set: Object.fromEntries(set) };
 }
 
 function bondingOf(facts: Facts): Study['bonding'] {

@@ -142,7 +142,16 @@ export interface Study {
     readonly claims: string | null;
     readonly temporary: string;
   };
-  readonly state: { readonly id: string; readonly says: string | null };
+  readonly state: {
+    readonly id: string;
+    readonly says: string | null;
+    /** What the state says of the ground; left out in older studies. */
+    readonly ground?: { readonly frozen: string; readonly dry: string; readonly wet: string };
+    /** Parts that it takes as lost. */
+    readonly lost?: readonly string[];
+    /** Fields that it sets: `part.field` and the owner's words. */
+    readonly set?: Readonly<Record<string, string>>;
+  };
   /** States of the site, the one as typed left out. */
   readonly states: readonly { readonly id: string; readonly says: string | null }[];
   readonly codes: readonly {
@@ -251,6 +260,21 @@ export interface Study {
   }[];
   /** The same as typed (state null) and in every state of the file. */
   readonly reachInStates: readonly { readonly state: string | null; readonly reach: Study['reach'] }[];
+  /** Where the state takes lines off; [] as typed. Left out in older studies. */
+  readonly gaps?: readonly {
+    /** A plug, or a line and its stop, as the owner types it. */
+    readonly at: string;
+    readonly line: string;
+    /** Of its stop, where only one side is taken off. */
+    readonly side: 'before' | 'after' | null;
+    /** How far the sides are apart; null: nobody knows. */
+    readonly gapM: Interval | null;
+    readonly end: 'loose' | 'grounded' | 'unknown';
+    /** Up to which voltage no spark runs on across it: 5 kV a centimetre between points, from memory. */
+    readonly withstandV: Interval | null;
+    /** Across the widest-stressed opening of the line in the default strike; null: both sides do not reach the soil by metal. */
+    readonly peakV: number | null;
+  }[];
   readonly conductors: readonly {
     readonly id: string;
     readonly role: string;

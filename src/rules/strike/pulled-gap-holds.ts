@@ -1,9 +1,7 @@
 import type { Facts } from '../../facts/facts.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { sparkFieldVPerM } from './spark-field.ts';
 import { foldedStrikeDoubt } from './strike-doubt.ts';
-
-/** Least field that a spark needs to run on across a gap between points: 5 kV a centimetre, from memory. */
-const leastVPerM = 500e3;
 
 export const pulledGapHolds = rule({
   id: 'pulled-gap-holds',
@@ -36,12 +34,12 @@ function ofGap({ line, gapM, peak }: Facts['strike']['gaps'][number]): Verdict {
   if (gapM === null) {
     return { is: 'cannot tell', at, because: { key: 'gap unknown', values: { gapV } }, settle: { key: 'measure it' } };
   }
-  if (gapV <= leastVPerM * gapM.low) {
-    const measured = { key: 'gapV', value: gapV, limit: leastVPerM * gapM.low, sense: 'most' } as const;
+  if (gapV <= sparkFieldVPerM * gapM.low) {
+    const measured = { key: 'gapV', value: gapV, limit: sparkFieldVPerM * gapM.low, sense: 'most' } as const;
     return { is: 'met', at, because: { key: 'wide' }, measured };
   }
-  const measured = { key: 'gapV', value: gapV, limit: leastVPerM * gapM.high, sense: 'most' } as const;
-  if (gapV > leastVPerM * gapM.high)
+  const measured = { key: 'gapV', value: gapV, limit: sparkFieldVPerM * gapM.high, sense: 'most' } as const;
+  if (gapV > sparkFieldVPerM * gapM.high)
     return { is: 'not met', at, because: { key: 'narrow', values: { gapV, gapLengthM: gapM } }, measured };
   return { is: 'cannot tell', at, because: { key: 'gap unknown', values: { gapV } }, settle: { key: 'measure it' } };
 }
