@@ -97,7 +97,7 @@ function needsOf(scene: Scene, ends: readonly string[]): readonly string[] {
 /** From a metre or two on what joins things that stand in soil lies in soil. */
 const shortM = 2;
 
-function dutyOf(scene: Scene, { from, to, way }: Pair): Duty {
+export function dutyOf(scene: Scene, { from, to, way }: Pair): Duty {
   const ends = [from, to].map((p) => scene.part(ownerOf(p)));
   if (ends.some((p) => p?.section === 'equipment' || p?.where === undefined)) {
     const outside = ends.some((p) => p?.section === 'electrodes' || p?.section === 'supports');

@@ -8,7 +8,14 @@ import { ownerOf, type Scene } from './scene.ts';
 
 /** Small things that one field of the file says: each with sentences of its own. */
 export function putRightWorks(scene: Scene): readonly Work[] {
-  return [...neutrals(scene), ...pulledLines(scene), ...bends(scene), ...electrodes(scene), ...anchors(scene)];
+  return [
+    ...neutrals(scene),
+    ...pulledLines(scene),
+    ...bends(scene),
+    ...electrodes(scene),
+    ...rodsIndoors(scene),
+    ...anchors(scene),
+  ];
 }
 
 interface Fix {
@@ -119,6 +126,39 @@ function electrodes(scene: Scene): readonly Work[] {
       values: { condition: f.because.key },
     }),
   );
+}
+
+/** An electrode inside the house: driven anew outside, with its wire. */
+function rodsIndoors(scene: Scene): readonly Work[] {
+  const wrong = scene.findings('no-lightning-path-through-building').filter((f) => f.because.key === 'rod indoors');
+  return wrong.flatMap((f) => {
+    const id = f.at[0]!;
+    const typed = scene.part(id)?.typed ?? {};
+    const leads = scene.study.conductors.filter((c) => [c.from, c.to].some((p) => ownerOf(p) === id));
+    const moved = leads.flatMap((c): readonly SiteChange[] => [
+      { is: 'set', section: 'conductors', id: c.id, field: 'where', value: 'outside' },
+      ...(c.lengthM === null
+        ? []
+        : [{ is: 'set', section: 'conductors', id: c.id, field: 'length', value: 'unknown' } as const]),
+    ]);
+    const gone = ['at', 'on'].filter((field) => typed[field] !== undefined);
+    return [
+      newWork({
+        kind: 'put-right',
+        words: 'rod-outside',
+        subject: id,
+        at: [id],
+        answers: [f.id],
+        changes: [
+          { is: 'set', section: 'electrodes', id, field: 'where', value: 'outside' },
+          ...gone.map((field): SiteChange => ({ is: 'set', section: 'electrodes', id, field, value: null })),
+          ...moved,
+        ],
+        materials: [each('rod'), each('exothermic weld')],
+        values: { part: id },
+      }),
+    ];
+  });
 }
 
 /** A copper rod on a zinc-coated anchor: one of the anchor's metal in its place. */

@@ -27,7 +27,8 @@ function besideLone(scene: Scene): readonly Work[] {
     .filter((f) => f.rule !== 'site-10-ohm' || f.because.key === 'works out high');
   const places = [...new Set(wrong.flatMap((f) => f.at.slice(0, 1)))].filter((id) => scene.part(id) !== undefined);
   return places.flatMap((id) => {
-    const answers = wrong.filter((f) => f.at[0] === id);
+    const answers = wrong.filter((f) => f.at[0] === id && rodsAsked(f) <= mostRods);
+    if (answers.length === 0) return [];
     const spacingM = rodSpacingM(scene, id);
     const driven = inLine(scene, id, spacingM, Math.max(...answers.map(rodsAsked)));
     return driven.length === 0 ? [] : [rodsOf(scene, id, driven, answers, spacingM)];

@@ -1,11 +1,13 @@
 import type { Study, StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
 import { ownElectrodes } from './apart-groups.ts';
+import { dutyOf } from './bond-works.ts';
 import { layConductor } from './lay-conductor.ts';
 import { legsOf } from './legs-of.ts';
 import { newWork } from './new-work.ts';
 import { ownerOf, type Scene } from './scene.ts';
 import { shortestPair } from './shortest-pair.ts';
+import { sidesOf } from './sides-of.ts';
 
 const pathRules: readonly string[] = ['single-point-of-failure-joint', 'two-paths-from-strike-point'];
 
@@ -15,51 +17,49 @@ export function secondPathWorks(scene: Scene): readonly Work[] {
 }
 
 function secondWays(scene: Scene): readonly Work[] {
-  const wrong = scene.findings(...pathRules);
-  const asked = wrong.flatMap((f) => hanging(scene, f).map((part) => ({ part, f })));
-  const parts = [...new Set(asked.map((a) => a.part))];
-  return parts.flatMap((part) => {
-    const answers = asked.filter((a) => a.part === part).map((a) => a.f);
-    const group = scene.groupOf(part);
-    if (group === null) return [];
-    const from = pointOf(scene, part);
-    const used = scene.study.conductors.filter((c) => [c.from, c.to].some((p) => ownerOf(p) === part));
-    const landed = new Set(used.flatMap((c) => [ownerOf(c.from), ownerOf(c.to)]));
-    const cut = new Set(answers.flatMap((f) => f.at));
-    const all = ownElectrodes(scene, group).filter((e) => !cut.has(e));
-    const fresh = all.filter((e) => !landed.has(e));
-    const pair = shortestPair(scene, [from], fresh.length > 0 ? fresh : all);
+  return scene.findings(...pathRules).flatMap((f) => {
+    const [part] = hanging(scene, f);
+    const group = part === undefined ? null : scene.groupOf(part);
+    if (part === undefined || group === null) return [];
+    const sides = sidesOf(scene, group, new Set(cutBy(scene, f, part)), part);
+    const pair = shortestPair(scene, sides.lost, sides.kept);
     if (pair === null) return [];
-    const id = scene.newId(`second-${part}`);
-    const laid = layConductor(scene, { id, ...pair, duty: inSoil(scene, part) ? 'in soil' : 'lead' });
+    const subject = f.because.key === 'single' ? f.at[0]! : part;
+    const laid = layConductor(scene, { id: scene.newId(`second-${subject}`), ...pair, duty: dutyOf(scene, pair) });
     return [
       newWork({
         kind: 'second-path',
-        subject: part,
-        at: [part, ownerOf(pair.to)],
-        answers: answers.map((f) => f.id),
+        subject,
+        at: [part, ...[pair.from, pair.to].map(ownerOf).filter((id) => id !== part)],
+        answers: [f.id],
         laid: [laid],
-        values: { from, to: pair.to, wire: laid.wire, lengthM: laid.run.lengthM, depthM: laid.run.depthM },
+        values: {
+          part,
+          from: pair.from,
+          to: pair.to,
+          wire: laid.wire,
+          lengthM: laid.run.lengthM,
+          depthM: laid.run.depthM,
+        },
       }),
     ];
   });
 }
 
-/** What loses its way: a mast or a bar before an arrester that is on it, one work for all that hang together. */
+/** What loses its way: a bar or a mast before an arrester. */
 function hanging(scene: Scene, { because, at }: StudyFinding): readonly string[] {
   const listed = because.values.parts;
   const parts = Array.isArray(listed) ? listed.map(String) : at.slice(0, 1);
-  const of = (section: string) => parts.filter((id) => scene.part(id)?.section === section);
-  const first = [...of('bars'), ...of('supports')];
-  return first.length > 0 ? first.slice(0, 1) : of('arresters').slice(0, 1);
+  return ['bars', 'supports', 'arresters'].flatMap((section) =>
+    parts.filter((id) => scene.part(id)?.section === section),
+  );
 }
 
-function pointOf(scene: Scene, part: string): string {
-  return scene.part(part)?.section === 'supports' ? `${part}@base` : part;
-}
-
-function inSoil(scene: Scene, part: string): boolean {
-  return scene.part(part)?.section === 'supports' && (scene.part(part)?.positionM?.[2] ?? 0) < 1;
+/** What any one failure takes: what the finding names, else every weak point of the part. */
+function cutBy(scene: Scene, { because, at }: StudyFinding, part: string): readonly string[] {
+  if (because.key === 'single') return at;
+  const weak = scene.study.bonding.weakPoints.filter((w) => w.kind !== 'part' && w.losesEarth.includes(part));
+  return weak.map((w) => w.at);
 }
 
 function legLeads(scene: Scene): readonly Work[] {

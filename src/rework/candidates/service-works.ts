@@ -1,10 +1,11 @@
 import type { StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { Work } from '../work.ts';
-import { ownElectrodes } from './apart-groups.ts';
+import { bondIdFor, ownElectrodes } from './apart-groups.ts';
 import { besideWall } from './building-walls.ts';
 import { layConductor } from './lay-conductor.ts';
 import { linePath, withStop } from './line-path.ts';
+import { rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { pathChanges } from './protector-works.ts';
@@ -30,6 +31,7 @@ function mainsProtector(scene: Scene): readonly Work[] {
       at: [service],
       answers: wrong.map((f) => f.id),
       changes: [unit(id, service, scene)],
+      needs: rodOfService(scene),
       materials: [each('mains protector')],
       values: { panel: service, kind: 'mains protector' },
     }),
@@ -58,7 +60,9 @@ function outletProtectors(scene: Scene): readonly Work[] {
     const bar = bars.find((b) => b.kind === 'station ground bar') ?? bars.find((b) => b.kind === 'entry panel');
     if (bar === undefined) return [];
     const changes = f.at.flatMap((line) => onCircuit(scene, line, bar.id));
-    return changes.length === 0 ? [] : [ofCircuits(f, bar.id, changes)];
+    const bond = bondIdFor(scene, bar.id);
+    const needs = [...rodOfService(scene), ...(bond === null ? [] : [bond])];
+    return changes.length === 0 ? [] : [ofCircuits(f, bar.id, changes, needs)];
   });
 }
 
@@ -69,7 +73,7 @@ function onCircuit(scene: Scene, line: string, bar: string): readonly SiteChange
   return [unit(id, bar, scene), ...pathChanges(line, path, withStop(path, path.stops.length - 1, id))];
 }
 
-function ofCircuits(f: StudyFinding, bar: string, changes: readonly SiteChange[]): Work {
+function ofCircuits(f: StudyFinding, bar: string, changes: readonly SiteChange[], needs: readonly string[]): Work {
   const lines = f.at.join(', ');
   return newWork({
     kind: 'add-protector',
@@ -78,6 +82,7 @@ function ofCircuits(f: StudyFinding, bar: string, changes: readonly SiteChange[]
     at: [...f.at, bar],
     answers: [f.id],
     changes,
+    needs,
     materials: [each('mains protector', f.at.length)],
     values: { panel: bar, line: lines, kind: 'mains protector', count: f.at.length },
   });
