@@ -9,7 +9,9 @@ import { neighboursOf, settledPlaces } from './tree-shape.ts';
 /** So many places, those that lie least out of the way first, are taken three by three. */
 const MOST_CORNERS = 22;
 /** So many junctions are tried at once. */
-const MOST_JUNCTIONS = 240;
+const MOST_JUNCTIONS = 150;
+/** So many are tried at once near a tree that is known. */
+const MOST_NEXT = 80;
 /** Places near a junction that are taken three by three with it. */
 const NEAR_JUNCTION = 10;
 
@@ -39,18 +41,30 @@ export function firstJunctions(
 }
 
 /**
- * Places to branch at near a tree that is known: its own junctions moved to where they lie best, and the places 120 degrees
- * from three of: what a node of the tree is joined to, the node itself, and places near that see it.
+ * Places to branch at near a tree that is known: those 120 degrees from three of: what a node of the tree is joined to, the
+ * node itself, and for a junction the places near that it sees.
  */
 export function nextJunctions(graph: RouteGraph, tree: GraphTree, active: readonly number[]): readonly Point[] {
-  const around = neighboursOf(tree);
-  const settled = settledPlaces(graph, tree);
-  const moved = [...settled].filter(([n]) => graph.nodes[n]!.kind === 'junction').map(([, at]) => at);
-  const found = [...around].flatMap(([n, near]) => {
+  const found = [...neighboursOf(tree)].flatMap(([n, near]) => {
     const own = graph.nodes[n]!.kind === 'junction' ? [...near, ...seenFrom(graph, n, active)] : [n, ...near];
     return triples([...new Set(own)]).map((three) => junctionOf(graph, three));
   });
-  return [...moved, ...found.filter((p): p is Point => p !== null).slice(0, MOST_JUNCTIONS)];
+  return found.filter((p): p is Point => p !== null).slice(0, MOST_NEXT);
+}
+
+/** Adds the junctions and joins of a tree where they lie best (`settledPlaces`), with their links; gives their numbers. */
+export function addSettled(graph: RouteGraph, tree: GraphTree): readonly number[] {
+  const moved = [...settledPlaces(graph, tree)];
+  const added = new Map(moved.map(([n, at]) => [n, graph.add({ ...graph.nodes[n]!, at })] as const));
+  const now = (n: number) => added.get(n) ?? n;
+  for (const [a, b] of tree.edges) {
+    if (!(added.has(a) || added.has(b)) || graph.link(a, b)?.piece !== null) continue;
+    const [from, to] = [now(a), now(b)];
+    if (graph.link(from, to) === null && graph.obstacles.sees(graph.nodes[from]!.at, graph.nodes[to]!.at)) {
+      graph.join(from, to);
+    }
+  }
+  return [...added.values()];
 }
 
 /** Fixed places that a junction sees, nearest first. */

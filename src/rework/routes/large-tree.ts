@@ -20,7 +20,9 @@ export function largeTree(graph: RouteGraph, ends: readonly number[], known: Gra
     if (window === null) continue;
     const { inside, outside, stops } = window;
     const knownM = inside.reduce((sum, [a, b]) => sum + (graph.link(a, b)?.costM ?? Infinity), 0);
-    const next = prunedTree(graph, ends, [...outside, ...smallTree(graph, stops, knownM).edges]);
+    const part = smallTree(graph, stops, knownM);
+    if (part === null || !(part.costM < knownM)) continue;
+    const next = prunedTree(graph, ends, [...outside, ...part.edges]);
     if (next.costM < best.costM * (1 - 1e-12)) best = next;
   }
   return best;

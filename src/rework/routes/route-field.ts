@@ -40,7 +40,7 @@ export function routeField(ground: Ground, ends: readonly RouteEnd[], obstacles:
   addPieces(graph);
   for (const { at, things, cones } of cornersOf(obstacles)) graph.add({ ...fixed(at), things, cones });
   const count = graph.nodes.length;
-  for (let n = 0; n < count; n++) addJoins(graph, n);
+  for (let n = 0; n < count; n++) addJoins(graph, n, { branches: ends.length > 2 });
   return { graph, ends: places.map((own) => own[0]!), shutIn };
 }
 
@@ -101,19 +101,33 @@ function addPieces(graph: RouteGraph): void {
   });
 }
 
-/** Links a place to its best joining places on every trench that it sees; gives their numbers. */
-export function addJoins(graph: RouteGraph, from: number): readonly number[] {
+interface JoinOptions {
+  /** Whether the route may branch, so that a way may also leave a trench straight across. */
+  readonly branches: boolean;
+  /** How many at most, the nearest first. */
+  readonly most?: number;
+}
+
+/** Links a place to its best joining places on the trenches that it sees; gives their numbers. */
+export function addJoins(
+  graph: RouteGraph,
+  from: number,
+  { branches, most = Infinity }: JoinOptions,
+): readonly number[] {
   const { at, kind } = graph.nodes[from]!;
   if (kind === 'join' || !graph.obstacles.isClear(at)) return [];
-  return graph.pieces.flatMap((piece) =>
-    bestJoins(at, piece)
-      .filter((place) => graph.obstacles.sees(at, place))
-      .map((place) => {
-        const join = graph.add({ ...fixed(place), end: piece.end, kind: 'join' });
-        graph.join(from, join);
-        return join;
-      }),
-  );
+  return graph.pieces
+    .flatMap((piece) =>
+      bestJoins(at, piece, branches).map((place) => ({ place, end: piece.end, farM: distanceM(at, place) })),
+    )
+    .filter(({ place }) => graph.obstacles.sees(at, place))
+    .sort((a, b) => a.farM - b.farM)
+    .slice(0, most)
+    .map(({ place, end }) => {
+      const join = graph.add({ ...fixed(place), end, kind: 'join' });
+      graph.join(from, join);
+      return join;
+    });
 }
 
 const fixed = (at: Point): RouteNode => ({ at, end: null, things: [], cones: [], kind: 'fixed' });

@@ -33,6 +33,8 @@ export interface RouteGraph {
   /** A straight piece that is a link whatever lies there: the way out from a wall, the way from a place to its join. */
   readonly join: (a: number, b: number) => void;
   readonly links: (node: number) => readonly Link[];
+  /** The same places and links; what is added to it is not added here. */
+  readonly copy: () => RouteGraph;
   /** The link between two places; null where there is none. */
   readonly link: (a: number, b: number) => Link | null;
 }
@@ -49,14 +51,28 @@ interface Place {
 /** Numbers of two places as one key. */
 const PAIR = 2 ** 26;
 
+/** What a graph holds, as a copy begins with it. */
+interface Held {
+  readonly places: readonly Place[];
+  readonly open: readonly number[];
+  readonly onPiece: readonly (readonly number[])[];
+  readonly byPlace: ReadonlyMap<string, number>;
+  readonly straight: ReadonlyMap<number, boolean>;
+}
+
 /** An empty graph over the ground. */
 export function routeGraph(obstacles: Obstacles, pieces: readonly TrenchPiece[]): RouteGraph {
-  const places: Place[] = [];
-  const nodes: RouteNode[] = [];
-  const open: number[] = [];
-  const onPiece: number[][] = pieces.map(() => []);
-  const byPlace = new Map<string, number>();
-  const straight = new Map<number, boolean>();
+  const nothing = { places: [], open: [], onPiece: pieces.map(() => []), byPlace: new Map(), straight: new Map() };
+  return graphWith(obstacles, pieces, nothing);
+}
+
+function graphWith(obstacles: Obstacles, pieces: readonly TrenchPiece[], held: Held): RouteGraph {
+  const places: Place[] = held.places.map((p) => ({ ...p, joined: new Map(p.joined), links: null }));
+  const nodes: RouteNode[] = places.map((p) => p.node);
+  const open = [...held.open];
+  const onPiece = held.onPiece.map((on) => [...on]);
+  const byPlace = new Map(held.byPlace);
+  const straight = new Map(held.straight);
   let version = 0;
 
   const isStraight = (a: number, b: number): boolean => {
@@ -115,7 +131,8 @@ export function routeGraph(obstacles: Obstacles, pieces: readonly TrenchPiece[])
     places[a]!.joined.set(b, { to: b, costM, piece: null });
     places[b]!.joined.set(a, { to: a, costM, piece: null });
   };
-  return { nodes, pieces, obstacles, add, join, links, link };
+  const copy = () => graphWith(obstacles, pieces, { places, open, onPiece, byPlace, straight });
+  return { nodes, pieces, obstacles, add, join, links, link, copy };
 }
 
 /** The piece that both lie on and that counts least. */

@@ -76,7 +76,7 @@ function treeOf({ graph, ends }: RouteField, ways: readonly NearestWays[]) {
   const spanning = spanningTree(graph, ends, ways)!;
   if (ends.length < 3) return { tree: spanning, atLeastM: spanning.costM };
   const found = ends.length > MOST_EXACT ? largeTree(graph, ends, spanning) : smallTree(graph, ends, spanning.costM);
-  const tree = prunedTree(graph, ends, (found.costM < spanning.costM ? found : spanning).edges);
+  const tree = prunedTree(graph, ends, (found !== null && found.costM < spanning.costM ? found : spanning).edges);
   const farthestM = ways.reduce((most, w) => ends.reduce((m, n) => Math.max(m, w.costM[n]!), most), 0);
   return { tree, atLeastM: Math.max(farthestM, spanning.atLeastM, openBoundM(graph, ends)) };
 }

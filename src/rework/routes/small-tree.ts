@@ -1,4 +1,4 @@
-import { firstJunctions, nextJunctions } from './junction-places.ts';
+import { addSettled, firstJunctions, nextJunctions } from './junction-places.ts';
 import { type NearestWays, nearestWays } from './nearest-ways.ts';
 import type { Point } from './point.ts';
 import { addJoins } from './route-field.ts';
@@ -10,28 +10,48 @@ const MOST_PLACES = 420;
 /** Rounds of new junctions; they end when one brings less than this share. */
 const MOST_ROUNDS = 12;
 const LITTLE = 1e-10;
+/** So many new junctions a round are linked to trenches, each at so many places: the most promising stand first. */
+const JOINED = 24;
+const JOINS = 4;
 
 /**
  * A shortest tree that joins 3 to 6 ends. Dreyfus and Wagner's tree over the places of the graph, with places to branch at
  * added round by round: those of the first round between ends and corners, then those near the tree found, its own moved to
  * where they lie best. Each round can only shorten it. Exact over the places tried; `plainSteiner` proves it where nothing
- * is in the way. `knownM` is what some tree costs.
+ * is in the way. `knownM` is what some tree costs. null: no tree over the places asked costs as little.
  */
-export function smallTree(graph: RouteGraph, ends: readonly number[], knownM: number): GraphTree {
+export function smallTree(graph: RouteGraph, ends: readonly number[], knownM: number): GraphTree | null {
   const ways = ends.map((n) => nearestWays(graph, n, { mostM: knownM }));
   const base = placesWithin(graph, ends, ways, knownM);
-  let places = [...base, ...addJunctions(graph, firstJunctions(graph, ends, base, ways))];
-  let best: GraphTree = treeOver(graph, ends, places) ?? { costM: Infinity, edges: [] };
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    const fresh = addJunctions(graph, nextJunctions(graph, best, base));
-    places = [...base, ...best.edges.flat(), ...fresh];
-    const next = treeOver(graph, ends, places);
+  const own = graph.copy();
+  let best = treeOver(own, ends, [...base, ...addJunctions(own, firstJunctions(own, ends, base, ways))]);
+  for (let round = 0; best !== null && round < MOST_ROUNDS; round++) {
+    const fresh = [...addSettled(own, best), ...addJunctions(own, nextJunctions(own, best, base))];
+    const next = treeOver(own, ends, [...base, ...best.edges.flat(), ...fresh]);
     if (next === null || !(next.costM < best.costM)) break;
     const gain = best.costM - next.costM;
     best = next;
     if (gain <= LITTLE * best.costM) break;
   }
-  return best;
+  return best === null ? null : takenOver(graph, own, best);
+}
+
+/** The tree of a copy in the numbers of the graph, its junctions and joins added there. */
+function takenOver(graph: RouteGraph, copy: RouteGraph, tree: GraphTree): GraphTree {
+  const count = graph.nodes.length;
+  const numbers = new Map<number, number>();
+  const numberOf = (n: number): number => {
+    if (n < count) return n;
+    const known = numbers.get(n) ?? graph.add(copy.nodes[n]!);
+    numbers.set(n, known);
+    return known;
+  };
+  const edges = tree.edges.map(([a, b]): readonly [number, number] => {
+    const [from, to] = [numberOf(a), numberOf(b)];
+    if (graph.link(from, to) === null) graph.join(from, to);
+    return [Math.min(from, to), Math.max(from, to)];
+  });
+  return { costM: tree.costM, edges };
 }
 
 /**
@@ -61,11 +81,11 @@ function placesWithin(
     .map((x) => x.n);
 }
 
-/** Adds junctions and their joins on trenches; gives the numbers of both. */
+/** Adds junctions, and joins on the nearest trenches for the first of them; gives the numbers of both. */
 function addJunctions(graph: RouteGraph, places: readonly Point[]): readonly number[] {
-  return places.flatMap((at) => {
+  return places.flatMap((at, i) => {
     const n = graph.add({ at, end: null, things: [], cones: [], kind: 'junction' });
-    return [n, ...addJoins(graph, n)];
+    return [n, ...(i < JOINED ? addJoins(graph, n, { branches: true, most: JOINS }) : [])];
   });
 }
 

@@ -36,17 +36,19 @@ function clearPieces(a: Point, b: Point, obstacles: Obstacles): readonly { reado
 
 /**
  * Where the way from p is best joined to a piece, or left: at the angle whose cosine is the factor, either way along it.
- * (Of all joining places x, |p - x| + factor times the rest of the piece is least there: the derivative is 0.) Those beyond
- * the ends of the piece are none: its ends are places of their own.
+ * (Of all joining places x, |p - x| + factor times the rest of the piece is least there: the derivative is 0.) With
+ * `branches` also straight across, where a way branches from a trench that is used on both sides. Those beyond the ends of
+ * the piece are none: its ends are places of their own.
  */
-export function bestJoins(p: Point, { a, b, factor }: TrenchPiece): readonly Point[] {
+export function bestJoins(p: Point, { a, b, factor }: TrenchPiece, branches: boolean): readonly Point[] {
   const lengthM = distanceM(a, b);
   if (lengthM === 0) return [];
   const along = ((p[0] - a[0]) * (b[0] - a[0]) + (p[1] - a[1]) * (b[1] - a[1])) / lengthM;
   const asideM = Math.abs((p[0] - a[0]) * (b[1] - a[1]) - (p[1] - a[1]) * (b[0] - a[0])) / lengthM;
   const shiftM = (asideM * factor) / Math.sqrt(1 - factor * factor);
-  const shifts = shiftM > 0 ? [along - shiftM, along + shiftM] : [along];
-  return shifts.filter((s) => s > 0 && s < lengthM).map((s) => between(a, b, s / lengthM));
+  const aslant = shiftM > 0 ? [along - shiftM, along + shiftM] : [];
+  const all = branches || shiftM === 0 ? [along, ...aslant] : aslant;
+  return all.filter((s) => s > 0 && s < lengthM).map((s) => between(a, b, s / lengthM));
 }
 
 /** Whether p lies on a piece. */
