@@ -2,10 +2,11 @@ import { speechOf } from '../drawing/speech.ts';
 import { addCosts } from '../rework/cost/cost-of.ts';
 import { weights } from '../rework/plan/burden-of.ts';
 import { remainingOf } from '../rework/plan/remaining-of.ts';
-import type { LeftOut, Material, Remaining, Step, WorkCost, WorksPlan } from '../rework/work.ts';
+import type { LeftOut, Material, Remaining, Step, Work, WorkCost, WorksPlan } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import type { Interval } from '../units/interval.ts';
 import { say, type Values } from '../words/say.ts';
+import { workTitle } from '../words/work-title.ts';
 import { worksCommandWords as words } from '../words/works-command-words.ts';
 import { plain, type Terminal, wrap } from './terminal.ts';
 import { noWorkFor } from './works-json.ts';
@@ -86,8 +87,8 @@ function stepBlock({ work, cost, inTurn }: Step, number: number, page: Page): st
   const counts = countsText(inTurn.after, sentence);
   const advice = inTurn.appeared.filter((f) => f.severity === 'advice');
   return [
-    terminal.paint(paragraph(`${number}. ${titleOf(work.id)}`, 0, 3), 'bold'),
-    ...(work.needs.length === 0 ? [] : [line(sentence(words.work.needs, { list: work.needs }))]),
+    terminal.paint(paragraph(`${number}. ${titleOf(work, page)}`, 0, 3), 'bold'),
+    ...(work.needs.length === 0 ? [] : [line(sentence(words.work.needs, { list: needsOf(work, page) }))]),
     line(takesText(inTurn.cleared, sentence)),
     ...(advice.length === 0 ? [] : [line(sentence(words.work.brings, { list: titles(advice) }))]),
     ...earthLine(inTurn.earthOhm, sentence).map(line),
@@ -96,8 +97,20 @@ function stepBlock({ work, cost, inTurn }: Step, number: number, page: Page): st
   ].join('\n');
 }
 
-function titleOf(id: string): string {
-  return id;
+/** What has to be done before it, as the list calls it; what is not in the list by its id. */
+function needsOf({ needs }: Work, page: Page): readonly string[] {
+  const byId = new Map(page.plan.steps.map((s) => [s.work.id, s.work]));
+  return needs.map((id) => (byId.has(id) ? titleOf(byId.get(id)!, page) : id));
+}
+
+/** What is done, by the parts that it is about. */
+function titleOf({ kind, at, id }: Work, { plan }: Pick<Page, 'plan'>): string {
+  const about = at.length === 0 ? (id.split(':')[1] ?? id) : listText(at);
+  return plain(workTitle(kind, about, speechOf(plan.before)));
+}
+
+function listText(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${words.and} ${parts.at(-1)}`;
 }
 
 function takesText(cleared: readonly StudyFinding[], sentence: Sentence): string {
@@ -177,11 +190,12 @@ function countText({ unit, count }: Material, sentence: Sentence): string {
   return count.low === count.high ? String(count.low) : `${count.low} to ${count.high}`;
 }
 
-function leftOutBlock({ plan, ask, terminal, sentence, paragraph }: Page): string {
+function leftOutBlock(page: Page): string {
+  const { plan, ask, terminal, sentence, paragraph } = page;
   if (plan.leftOut.length === 0) return '';
   const lines = plan.leftOut.map((l) => {
     const why = sentence(reasonOf(l), { list: l.because, budget: ask.budget ?? '', hours: ask.hours ?? '' });
-    return paragraph(`- ${titleOf(l.work.id)}: ${why}`, 2, 2);
+    return paragraph(`- ${titleOf(l.work, page)}: ${why}`, 2, 2);
   });
   return [terminal.paint(words.leftOut, 'bold'), ...lines].join('\n');
 }

@@ -67,15 +67,16 @@ interface Readable {
 }
 
 function readable(now: Parsed, fileName: string): Readable | { readonly problem: Problem } {
-  const { site, problems } = readSite(now.text, fileName);
+  const { site, problems } = readSite(now.text, fileName, now.document);
   return site === null ? { problem: problems[0]! } : { now, site };
 }
 
-/** All changes in one go, where each is about another part; null where that does not come out as one by one does. */
+/** All changes in one go, where none stands on another; null where that does not come out as one by one does. */
 function atOnce(before: Parsed, changes: readonly SiteChange[]): Parsed | null {
-  const about = new Set(changes.map(({ section, id }) => `${section} ${id}`));
-  if (changes.length < 2 || about.size < changes.length || before.root === null) return null;
-  if (changes.some((c) => c.is === 'remove' || c.id === null)) return null;
+  if (changes.length < 2 || before.root === null || changes.some((c) => c.is === 'remove' || c.id === null))
+    return null;
+  const added = new Set(changes.filter((c) => c.is === 'add').map(({ section, id }) => `${section} ${id}`));
+  if (changes.some((c) => c.is === 'set' && added.has(`${c.section} ${c.id}`))) return null;
   const source = { text: before.text, root: before.root, style: styleOf(before.root) };
   const edits: Edit[] = [];
   // backwards: what is put in at one place stands in the order of the changes
@@ -103,6 +104,7 @@ function oneByOne(before: Parsed, changes: readonly SiteChange[]): Parsed | { re
 /** A text, and what was read from it. */
 interface Parsed {
   readonly text: string;
+  readonly document: Document.Parsed;
   readonly root: Group | null;
   readonly says: Said;
 }
@@ -110,7 +112,7 @@ interface Parsed {
 function parsed(text: string): Parsed {
   const document = parseDocument(text, { ...yamlOptions, keepSourceTokens: true });
   const root = isMap(document.contents) ? (document.contents as Group) : null;
-  return { text, root, says: whatIsSaid(document) };
+  return { text, document, root, says: whatIsSaid(document) };
 }
 
 /** Nothing where a repeat with `*` has lost what it repeats. */

@@ -4,7 +4,7 @@ import { checkSite } from './check/check-site.ts';
 import { collectIds } from './check/ids.ts';
 import type { Problem } from './problem.ts';
 import { withinLimits, withinParts } from './reading/limits.ts';
-import { readYaml } from './reading/read-yaml.ts';
+import { type ParsedText, readYaml } from './reading/read-yaml.ts';
 import { newReport, type Report, refuse, type Spot } from './reading/report.ts';
 import { findSlips } from './reading/slips/find-slips.ts';
 import type { Slip } from './reading/slips/slip.ts';
@@ -22,13 +22,14 @@ export interface SiteRead {
 
 /**
  * Reads the text of a site file. Never throws: whatever the text is, the result is a site or at least one problem, each
- * with its line and column, and all problems at once. `fileName` is what the site calls its file.
+ * with its line and column, and all problems at once. `fileName` is what the site calls its file; `document` is what the text
+ * was parsed into already.
  */
-export function readSite(text: string, fileName: string): SiteRead {
+export function readSite(text: string, fileName: string, document?: ParsedText): SiteRead {
   const source = sourceText(text);
   const report = newReport(source);
   if (!withinLimits(text, { path: '', report })) return { site: null, problems: inOrder(report.problems) };
-  const asTyped = readText(text, (offset) => offset, [], source, fileName);
+  const asTyped = readText(text, (offset) => offset, [], source, fileName, document);
   if (asTyped.site !== null && !asTyped.lone && !mayHide(text)) return asTyped;
   const { slips, corrected } = findSlips(text);
   return slips.length === 0 ? asTyped : readText(corrected.text, corrected.originalOf, slips, source, fileName);
@@ -52,9 +53,10 @@ function readText(
   slips: readonly Slip[],
   source: SourceText,
   fileName: string,
+  document?: ParsedText,
 ): SiteRead & { readonly lone: boolean } {
   const report = newReport(source);
-  const { tree, lone } = readYaml(text, { path: '', report }, originalOf);
+  const { tree, lone } = readYaml(text, { path: '', report }, originalOf, document);
   const garbled = new Set(report.problems.map((p) => p.source.line));
   noteSlips(slips, text, tree, report);
   const cut = new Set(report.problems.filter((p) => cutShort.includes(p.key)).map((p) => p.path));

@@ -1,6 +1,7 @@
 /** What the command `works` says. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
 export const worksCommandWords = {
   title: '{site}: what to do, in order',
+  and: 'and',
   unnamed: 'Unnamed site',
   inState: ', state {state}',
   counts: '{hazards} hazard, {defects} defect, {advices} advice, {cannotTell} cannot tell',

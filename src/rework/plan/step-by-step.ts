@@ -1,3 +1,4 @@
+import type { StudyFinding } from '../../study/study.ts';
 import { moneyOf } from './burden-of.ts';
 import { byCost, type Choosing, mayBeDone } from './choosing.ts';
 import { coverOf } from './cover.ts';
@@ -77,21 +78,26 @@ function* freed(from: readonly number[], choosing: Choosing): Trying<readonly nu
   let set = from;
   for (const i of dearestFirst(from, choosing)) {
     const less = set.filter((n) => n !== i);
-    if (isOnlyOne(i, less, choosing) || !mayBeDone(choosing, less)) continue;
+    if (onlyBy(i, less, choosing).length > 0 || !mayBeDone(choosing, less)) continue;
     if (yield* isAsGood(less, set, choosing)) set = less;
   }
   return set;
 }
 
-/** Each work for a cheaper one that clears some of the same alone, where the set then leaves no more. */
+/** Each work for a cheaper one that alone clears all that only this one of the set clears, where the set then leaves no more. */
 function* exchanged(from: readonly number[], choosing: Choosing): Trying<readonly number[]> {
   const { candidates, alone } = choosing;
   const cheaper = byCost(choosing);
   let set = from;
   for (const i of dearestFirst(from, choosing)) {
-    const cleared = new Set(alone.get(i)?.cleared ?? []);
+    const own = onlyBy(
+      i,
+      set.filter((n) => n !== i),
+      choosing,
+    );
     for (const other of candidates.filter((n) => !set.includes(n))) {
-      if (!(alone.get(other)?.cleared ?? []).some((f) => cleared.has(f))) continue;
+      const cleared = alone.get(other)?.cleared ?? [];
+      if (own.length === 0 || !own.every((f) => cleared.includes(f))) continue;
       const next = [...set.filter((n) => n !== i), other].sort((a, b) => a - b);
       if (!set.includes(i) || cheaper(next, set) >= 0 || !mayBeDone(choosing, next)) continue;
       if (yield* isAsGood(next, set, choosing)) set = next;
@@ -106,9 +112,10 @@ function* isAsGood(set: readonly number[], as: readonly number[], { trials }: Ch
   return isHarmless && effect !== null && (now.effect === null || compareDanger(effect.after, now.effect.after) <= 0);
 }
 
-function isOnlyOne(i: number, others: readonly number[], { alone }: Choosing): boolean {
+/** Hazards and defects that a work clears alone and no other of a set does. */
+function onlyBy(i: number, others: readonly number[], { alone }: Choosing): readonly StudyFinding[] {
   const byOthers = new Set(others.flatMap((n) => alone.get(n)?.cleared ?? []));
-  return (alone.get(i)?.cleared ?? []).some((f) => f.severity !== 'advice' && !byOthers.has(f));
+  return (alone.get(i)?.cleared ?? []).filter((f) => f.severity !== 'advice' && !byOthers.has(f));
 }
 
 function dearestFirst(set: readonly number[], { costs, totals }: Choosing): readonly number[] {

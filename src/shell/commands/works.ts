@@ -1,5 +1,4 @@
 import { realpathSync } from 'node:fs';
-import { setFlagsFromString } from 'node:v8';
 import { candidatesOf } from '../../rework/candidates/candidates-of.ts';
 import { costOf } from '../../rework/cost/cost-of.ts';
 import { type TryChanges, triedOf } from '../../rework/plan/outlook.ts';
@@ -62,14 +61,8 @@ async function writePages(plan: WorksPlan, file: string, { sheet, ...options }: 
   return true;
 }
 
-// Unlike a check this runs long enough for functions to be optimized early: see main.ts. The default of Node 20.
-const optimizeEarly = () => {
-  if (process.versions.v8.startsWith('11.')) setFlagsFromString('--interrupt-budget=135168');
-};
-
 /** The plan of a site file within the limits that were asked for. */
 export async function planOfFile(file: string, options: WorksOptions): Promise<WorksPlan> {
-  optimizeEarly();
   const limits = { budget: numberOf('--budget', options.budget), hours: numberOf('--hours', options.hours) };
   refuseSameFile(file, options.output);
   const { site, checksum } = loadSite(file, options.state ?? null);
@@ -81,7 +74,7 @@ export async function planOfFile(file: string, options: WorksOptions): Promise<W
   }
   const tryChanges = triesOf(file, site.file, options, beside);
   const trying = planWorks({ before, text, candidatesOf, costOf, tryChanges, limits });
-  return follow(trying, { say: sayProgress, everyMs: 1000 });
+  return follow(trying, { say: sayProgress, firstMs: 1000, everyMs: process.stderr.isTTY ? 1000 : 10_000 });
 }
 
 function triesOf(file: string, fileName: string, options: WorksOptions, beside: Beside): TryChanges {

@@ -1,4 +1,15 @@
-import { isAlias, isMap, isScalar, isSeq, type Pair, parseDocument, Scalar, type YAMLError, type YAMLMap } from 'yaml';
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  type Pair,
+  parseDocument,
+  Scalar,
+  type YAMLError,
+  type YAMLMap,
+} from 'yaml';
 import { aliasLimit, depthLimit } from './limits.ts';
 import { below, refuse, type Spot } from './report.ts';
 import { syntaxProblem } from './syntax-problem.ts';
@@ -14,6 +25,9 @@ export const yamlOptions = {
   prettyErrors: false,
   strict: true,
 } as const;
+
+/** A text taken apart with these options. */
+export type ParsedText = Document.Parsed;
 
 interface Walk {
   /** Offset in the text that is read → offset in the owner's text. */
@@ -35,8 +49,8 @@ export function readYaml(
   text: string,
   spot: Spot,
   originalOf: (offset: number) => number = (offset) => offset,
+  document: ParsedText = parseDocument(text, yamlOptions),
 ): { readonly tree: TreeNode; readonly lone: boolean } {
-  const document = parseDocument(text, yamlOptions);
   const errors = [...document.errors].sort((a, b) => a.pos[0] - b.pos[0]);
   noteErrors(errors, text, originalOf, spot);
   for (const { pos } of document.warnings.filter((w) => w.code === 'TAG_RESOLVE_FAILED')) {
