@@ -1,4 +1,4 @@
-import { meetingsOf } from '../bonding/joint-id.ts';
+import { meetingsOf } from '../facts/joint-meetings.ts';
 import type { ChangeValue } from '../site/change.ts';
 import type { Conductor, JointUse, Line, Site, State, StatedOhm, Stop } from '../site/site.ts';
 import { byCodeUnit } from '../units/by-code-unit.ts';

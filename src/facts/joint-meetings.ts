@@ -1,0 +1,1 @@
+export { type Meeting, meetingsOf } from '../bonding/joint-id.ts';

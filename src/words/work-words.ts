@@ -1,0 +1,286 @@
+import type { Speech, Value } from './say.ts';
+import { say } from './say.ts';
+
+/** A step of a work; one with `when` is told only where that value is known. */
+export type WorkStep = string | { readonly when: string; readonly says: string };
+
+/** What a work is called, what it is good for, and what is done, in order. `{name}` is a value of the work. */
+export interface WorkWords {
+  readonly title: string;
+  readonly why: string;
+  readonly steps: readonly WorkStep[];
+}
+
+const locate = 'Have buried pipes and cables located and marked before anybody digs or drives.';
+const noLength: WorkStep = 'Measure the way before buying: the length is {lengthM}.';
+const sweep = 'No bend tighter than a radius of {=8 in}; down or level all the way, never up again.';
+const look = 'Leave the joints open until somebody else has looked at them and taken a photograph.';
+const inSoil: WorkStep = {
+  when: 'depthM',
+  says: 'Dig {depthM} deep, lay it bare, and close the trench after the look.',
+};
+const shields = 'The shield of the line is bonded by the protector; it is no bond for anything else.';
+
+/** Sentences of each kind of work, by the key `words` of its values: the kind itself, or one way of putting right. */
+export const workWords = {
+  bond: {
+    title: 'Bond {from} to {to}',
+    why: 'Two systems of [electrode]s that only soil joins are driven apart by a strike or a fault, and what is plugged into both is between them.',
+    steps: [
+      locate,
+      'Lay {wire} from {from} to {to} by the way that is drawn, round the house and not through it.',
+      noLength,
+      inSoil,
+      sweep,
+      'Weld to rods and buried wire; in reach, a clamp that is [listed] for the metal and for soil.',
+      look,
+    ],
+  },
+  'tie-metalwork': {
+    title: 'Tie {from} to {to}',
+    why: 'Metal that nothing ties takes on whatever comes, and passes it to whoever touches it and something else.',
+    steps: [
+      'Clean the metal bright where the clamp goes.',
+      'Lay {wire} from {from} to {to}, short and straight.',
+      noLength,
+      inSoil,
+      'A pipe gets a pipe clamp that is [listed], a case a bolted lug on bare metal, never a screw that holds the cover.',
+      look,
+    ],
+  },
+  'second-path': {
+    title: 'A second way from {from} to {to}',
+    why: 'One clamp or one wire holds {part} alone: when it fails nothing tells, and the next strike finds its own way.',
+    steps: [
+      locate,
+      'Lay {wire} from {from} to {to}, on clamps of its own and apart from what is there.',
+      noLength,
+      inSoil,
+      sweep,
+      look,
+    ],
+  },
+  'leg-leads': {
+    title: 'A lead from each leg of {support}',
+    why: 'A strike comes down all legs; a leg without a lead drives it through the bolts of the others.',
+    steps: [
+      locate,
+      'Lay {wire} from the foot of leg {legs}, each to the nearest [electrode] of the mast.',
+      'Weld to the flange or plate at the foot, never to the tube of a leg.',
+      sweep,
+      look,
+    ],
+  },
+  'close-ring': {
+    title: 'Close the ring {ring}',
+    why: 'Only a ring that is closed keeps everything on it at one potential, and keeps doing so when it is cut once.',
+    steps: [
+      locate,
+      { when: 'wire', says: 'Lay the piece that is missing, of {wire}.' },
+      { when: 'lengthM', says: 'It is {lengthM} long.' },
+      'Weld both ends.',
+      look,
+    ],
+  },
+  'add-rods': {
+    title: '{count} more [rod]{count?:s} at {to}',
+    why: 'A lone [rod] hangs on one patch of soil; one more, far enough off, nearly halves what it has.',
+    steps: [
+      locate,
+      'Drive {count} [rod]{count?:s} of {rodLengthM}, {spacingM} apart, upright, the top below the surface.',
+      'Where rock stops a [rod] drive it aslant, at most 45°, or lay it in a trench; ask before doing so.',
+      'Tie it by the wire below, welded.',
+      'Measure it alone before it is tied, and write the reading down with the date and the weather.',
+      look,
+    ],
+  },
+  'guy-rod': {
+    title: 'A [rod] at the anchor of {guy}',
+    why: 'A strike comes down the [guy]s too, and jumps from the anchor through whatever holds it.',
+    steps: [
+      locate,
+      'Drive a [rod] of galvanised steel of {rodLengthM} beside the anchor, {spacingM} off: copper would eat the anchor.',
+      'Tie it to the [guy] above the turnbuckle with a clamp of stainless steel, the wire tinned.',
+      'Tie it to {to} in the ground.',
+      look,
+    ],
+  },
+  'deepen-rod': {
+    title: 'Drive {rod} to {lengthM}',
+    why: 'A [rod] that is too short stands in soil that dries and freezes.',
+    steps: [
+      locate,
+      'Take the wire off only while nothing is plugged in and no storm is near.',
+      'Couple another length on, or drive a new [rod] of {lengthM} in the place of this one.',
+      'Make the joint anew, and measure before and after.',
+    ],
+  },
+  'replace-joint': {
+    title: 'New joint{count?:s} at {joints}',
+    why: 'The joint that is there melts, works loose or corrodes: the whole way hangs on it.',
+    steps: [
+      'Unplug everything at the station first; nobody opens such a joint with a storm near.',
+      'Never open the only bond of a live service: that is for the [electrician].',
+      'Cut back to bright metal, clean both sides, and make: {kinds}.',
+      'A weld on the steel of a mast goes on its flange or plate, never on the tube.',
+      'Measure across the new joint; more than a thousandth of an ohm is made again.',
+      look,
+    ],
+  },
+  'replace-conductor': {
+    title: 'New conductor for {conductor}',
+    why: 'What is there is thinner than asked, worn, or leads a strike through the house.',
+    steps: [
+      'Lay the new conductor of {wire} from {from} to {to} before the old one comes off.',
+      'Outside the house, down or level all the way.',
+      noLength,
+      sweep,
+      'Take the old one out, so that nobody takes it for a bond.',
+    ],
+  },
+  'add-protector': {
+    title: 'A {kind} for {line} on {panel}',
+    why: 'What comes in along {line} is stopped outside, where its way to [ground] is short.',
+    steps: [
+      'Mount {count} {kind} on {panel}, metal to metal, outside.',
+      'Lead {line} to {panel} and through it; nothing goes round it.',
+      shields,
+      'Keep the side of the line and the side of the house apart: they must not run beside one another.',
+      'One that is [listed], for all wires of the line.',
+    ],
+  },
+  'mains-protector': {
+    title: 'A [surge protector] of the mains at {panel}',
+    why: 'Mains is the other end of most damage: what rises at the antenna goes out there.',
+    steps: [
+      'An [electrician] mounts it in or beside {panel}, its leads a hand’s breadth long.',
+      'One that is [listed] for the supply that is there.',
+    ],
+  },
+  'outlet-protector': {
+    title: 'A [surge protector] for {line} on {panel}',
+    why: 'Mains and antenna of one box have to meet at one bar, else the box is between them.',
+    steps: [
+      'Mount it on {panel} and plug the box into it, not into the wall.',
+      'An [electrician] does what is fixed wiring.',
+    ],
+  },
+  'move-arrester': {
+    title: 'Move {arrester} onto {panel}',
+    why: 'An arrester that hangs on a wire, or stands in the room, brings in what it is there to keep out.',
+    steps: ['Bolt {arrester} to {panel}, metal to metal, without a lead.', 'Bring {lines} to it there.', shields],
+  },
+  'move-panel': {
+    title: 'An [entry panel] {panel}',
+    why: 'All lines come in at one place beside the [service], so that nothing rises against anything else.',
+    steps: [
+      'Mount a plate of copper or brass on the wall outside, as near to where the [service] comes in as can be, low, and out of the drip of the roof.',
+      'Bond it to {to} by {wire}, short and straight.',
+      noLength,
+      'Drill it for the lines that come now and for those to come.',
+    ],
+  },
+  'move-line': {
+    title: 'Lead {line} down {support} and in at the panel',
+    why: 'A line that leaves its mast high up, or is bonded nowhere, carries its share of a strike into the house.',
+    steps: [
+      'Nobody climbs who is not trained for it, nor with a storm near.',
+      'Lead {line} down the mast to its foot before it turns to the house.',
+      {
+        when: 'bonds',
+        says: 'Bond its shield to the mast with {bonds} grounding kit{bonds?:s}, below the antenna and at the foot; seal them.',
+      },
+      { when: 'panel', says: 'Bring it in through a protector on {panel}.' },
+    ],
+  },
+  neutral: {
+    title: 'Take out the second bond of the [neutral] at {part}',
+    why: 'A [neutral] that is bonded twice shares its current with every bond and case between the two.',
+    steps: [
+      'Only an [electrician] opens {part}.',
+      'The bonding screw or strap comes out; [protective conductor]s and the [neutral] go on bars of their own.',
+      'Make sure first that the feeder has a [protective conductor].',
+    ],
+  },
+  'pulled-lines': {
+    title: 'A [grounded] place for {lines} when {count?it is:they are} pulled',
+    why: 'A plug on the floor is the end of a wire from the mast: what comes down jumps from it.',
+    steps: [
+      'Mount a row of [grounded] receptacles below the panel, outside, one for each line.',
+      'In a storm the plug comes off outside and goes on its receptacle; pull before the storm is near, or not at all.',
+    ],
+  },
+  bend: {
+    title: 'Lay the bend of {part} wider',
+    why: 'A strike leaves a wire where it turns sharply.',
+    steps: ['Lay {part} in a sweep with a radius of {radius} or more.', 'Where it is too short for that, replace it.'],
+  },
+  'electrode-condition': {
+    title: 'Put {part} right',
+    why: 'It was found {condition}: what it carries cannot be counted on.',
+    steps: [
+      locate,
+      'Drive a new one beside it if it turns in the hand or is eaten.',
+      'Make its joint anew and measure it.',
+    ],
+  },
+  'rod-outside': {
+    title: 'Drive {part} anew outside',
+    why: 'An [electrode] inside the house leads a strike through it.',
+    steps: [
+      locate,
+      'Drive the new one outside, off the wall, and lead its wire there by the outside.',
+      'Take the old wire out.',
+    ],
+  },
+  'anchor-rod': {
+    title: 'A [rod] of galvanised steel in place of {part}',
+    why: 'Copper in the soil of a galvanised anchor eats the anchor, and the mast hangs on it.',
+    steps: [
+      locate,
+      'Drive a [rod] of galvanised steel and tie {guy} to it before the copper one comes off.',
+      'Look at the shaft of the anchor a spade deep: if it is thin already, nobody climbs the mast.',
+    ],
+  },
+  'intersystem-bar': {
+    title: 'An [intersystem bar] at the [service]',
+    why: 'Telephone, cable and antenna need one place to be bonded at, outside the panel.',
+    steps: ['Mount it outside beside the meter, four terminals, not on a cover.', 'Bond it to {to} by {wire}.'],
+  },
+  'arrester-size': {
+    title: 'Another {kind} in place of {arrester}',
+    why: 'One that fires on the power of the station wears out, and one that fires too late keeps nothing out.',
+    steps: ['Take a {kind} that fires at {sparkoverV}, for the power and the line that are there.'],
+  },
+} as const satisfies Readonly<Record<string, WorkWords>>;
+
+export type WorkWordsKey = keyof typeof workWords;
+
+export interface SaidWork {
+  readonly title: string;
+  readonly why: string;
+  readonly steps: readonly string[];
+}
+
+/** The sentences of a work, by the values that it carries. RangeError: there are none under its key. */
+export function sayWork(values: Readonly<Record<string, unknown>>, speech: Speech): SaidWork {
+  const key = String(values.words);
+  const words: WorkWords | undefined = Object.hasOwn(workWords, key) ? workWords[key as WorkWordsKey] : undefined;
+  if (words === undefined) throw new RangeError(`no sentences for works of the kind ${key}`);
+  const filled = Object.fromEntries(Object.entries(values).filter((v): v is [string, Value] => isValue(v[1])));
+  const told = words.steps.filter((step) => typeof step === 'string' || isKnown(values[step.when]));
+  return {
+    title: say(words.title, filled, speech),
+    why: say(words.why, filled, speech),
+    steps: told.map((step) => say(typeof step === 'string' ? step : step.says, filled, speech)),
+  };
+}
+
+function isKnown(value: unknown): boolean {
+  return value !== null && value !== undefined && value !== 0 && value !== '';
+}
+
+function isValue(value: unknown): value is Value {
+  if (value === null || typeof value === 'string' || typeof value === 'number') return true;
+  return typeof value === 'object';
+}
