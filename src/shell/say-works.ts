@@ -56,10 +56,10 @@ function head({ plan, terminal, sentence, paragraph }: Page): string {
   const state = before.state.id === 'as typed' ? '' : sentence(words.inState, { state: before.state.id });
   const title = sentence(words.title, { site: (before.site.name ?? words.unnamed) + state });
   const counts = countsText(remainingOf(before.findings), sentence);
-  const { hazard, defect, advice, rodM, jointM } = weights;
+  const { hazard, defect, advice, rodM, jointM, unknownM } = weights;
   const how = [
     sentence(words.order[weighedBy]),
-    ...(weighedBy === 'material' ? [sentence(words.order.material_why, { rodM, jointM })] : []),
+    ...(weighedBy === 'material' ? [sentence(words.order.material_why, { rodM, jointM, unknownM })] : []),
     sentence(words.order.weights, { hazard, defect, advice }),
     words.order.tried,
     searched === 'every set' ? words.order.every : words.order.steps,
@@ -138,18 +138,20 @@ function ohm(resistanceOhm: number | null, sentence: Sentence): string {
 function costText(cost: WorkCost, { plan, sentence }: Page): string {
   const prices = plan.before.prices ?? null;
   const material = materialText(cost, sentence);
-  const { low, high } = cost.hours;
-  const hours = sentence(low === high ? words.work.hoursExact : words.work.hours, {
-    low: short(low),
-    high: short(high),
-  });
+  const hours = hoursText(cost.hours, sentence);
   if (prices === null || prices.lines.length === 0) return sentence(words.work.costsPlain, { material, hours });
   if (cost.price === null) return sentence(words.work.costsNot, { list: cost.unpriced, material, hours });
   return sentence(words.work.costs, { price: money(cost.price, prices.currency), material, hours });
 }
 
+function hoursText({ low, high }: Interval, sentence: Sentence): string {
+  const { hours, hoursExact, hoursOver } = words.work;
+  const template = low === high ? hoursExact : Number.isFinite(high) ? hours : hoursOver;
+  return sentence(template, { low: short(low), high: short(high) });
+}
+
 function materialText({ conductorM, rods, joints }: WorkCost, sentence: Sentence): string {
-  const length = conductorM.high > 0 ? [sentence('{lengthM}', { lengthM: conductorM })] : [];
+  const length = conductorM.high > 0 ? [lengthText(conductorM, sentence)] : [];
   const count = (n: number, one: string, more: string) =>
     n === 0 ? [] : [sentence(n === 1 ? one : more, { count: String(n) })];
   const all = [
@@ -160,7 +162,13 @@ function materialText({ conductorM, rods, joints }: WorkCost, sentence: Sentence
   return all.length === 0 ? words.work.nothing : all.join(', ');
 }
 
+function lengthText(lengthM: Interval, sentence: Sentence): string {
+  const isUnknown = lengthM.low === 0 && !Number.isFinite(lengthM.high);
+  return isUnknown ? words.work.unknownLength : sentence('{lengthM}', { lengthM });
+}
+
 function money({ low, high }: Interval, currency: string | null): string {
+  if (!Number.isFinite(high)) return money({ low, high: low }, currency).concat('+');
   const range = short(low) === short(high) ? short(low) : `${short(low)} to ${short(high)}`;
   return currency === null ? range : `${currency} ${range}`;
 }
@@ -186,7 +194,7 @@ function materialBlock({ plan, terminal, sentence, paragraph }: Page): string {
 }
 
 function countText({ unit, count }: Material, sentence: Sentence): string {
-  if (unit === 'm') return sentence('{lengthM}', { lengthM: count });
+  if (unit === 'm') return lengthText(count, sentence);
   return count.low === count.high ? String(count.low) : `${count.low} to ${count.high}`;
 }
 

@@ -12,7 +12,7 @@ export const worksCommandWords = {
     material:
       'Danger first: what takes a hazard away, then what takes a defect away; among those what does most for its material and its hours, which weigh alike.',
     material_why:
-      'The file does not have a price for all of it, so material is counted in length of conductor, a [rod] as {rodM} of it, a joint as {jointM}.',
+      'The file does not have a price for all of it, so material is counted in length of conductor, a [rod] as {rodM} of it, a joint as {jointM}, a length that nobody knows as {unknownM}.',
     weights: 'A hazard counts {hazard}, a defect {defect}, a piece of advice {advice}; these weights are ours.',
     tried: 'Each work was worked out on the site as it is, and again after those before it.',
     every: 'Every set of the works that could be done was gone through for the cheapest.',
@@ -30,17 +30,18 @@ export const worksCommandWords = {
     costsPlain: 'Takes {material}; {hours} of one person.',
     hours: '{low} to {high} hours',
     hoursExact: '{low} hours',
+    hoursOver: 'over {low} hours',
     rods: '{count} rods',
     rod: '1 rod',
     joints: '{count} joints',
     joint: '1 joint',
     nothing: 'no material',
+    unknownLength: 'conductor of unknown length',
   },
   none: 'No work was found that makes this site better. What is found stands in: evenground check {file}',
   total: 'ALL OF IT: {cost}',
   materials: 'MATERIAL',
   material: '{name}: {count}',
-  unknownLength: 'length not known',
   leftOut: 'LEFT OUT, AND WHY',
   why: {
     'breaks another': 'it would bring: {list}.',

@@ -3,9 +3,10 @@ import type { Remaining, WorkCost } from '../work.ts';
 
 /**
  * What the order weighs by; ours, stated wherever an order is printed. A hazard outweighs ten defects, a defect ten pieces of
- * advice. Without prices a rod is taken as much as three metres of conductor and a joint as one.
+ * advice. Without prices a rod is taken as much as three metres of conductor and a joint as one; a length that nobody knows, or
+ * whose end nobody knows, as ten metres more than its least.
  */
-export const weights = { hazard: 100, defect: 10, advice: 1, rodM: 3, jointM: 1 } as const;
+export const weights = { hazard: 100, defect: 10, advice: 1, rodM: 3, jointM: 1, unknownM: 10 } as const;
 
 export type WeighedBy = 'price' | 'material';
 
@@ -26,7 +27,11 @@ export function totalsOf(costs: readonly WorkCost[]): Totals {
 /** Money, or material in metres of conductor. */
 export function moneyOf(cost: WorkCost, by: WeighedBy): number {
   if (by === 'price') return middleOf(cost.price!);
-  return middleOf(cost.conductorM) + weights.rodM * cost.rods + weights.jointM * cost.joints;
+  return lengthOf(cost.conductorM) + weights.rodM * cost.rods + weights.jointM * cost.joints;
+}
+
+function lengthOf({ low, high }: Interval): number {
+  return Number.isFinite(high) ? (low + high) / 2 : low + weights.unknownM;
 }
 
 /** Share of the money of all works and share of their hours, which weigh alike; from 0 to 2. */
