@@ -23,9 +23,15 @@ export function foundSection(page: CompareContext): Section {
     cannotTell: String(cannotTell),
   });
   const entries = alikeEntries(page.before, standing(page.before.study.findings, 'not met'));
-  const list = someEntries(page.before, entries, mostFound);
-  const most = entries.length === 0 ? words.none : `${words.most} ${list}.`;
-  return { id: 'found', heading: words.heading, blocks: [paragraph(counts), paragraph(most)] };
+  const blocks = entries.length === 0 ? [paragraph(words.none)] : [paragraph(words.most), gravest(page, entries)];
+  return { id: 'found', heading: words.heading, blocks: [paragraph(counts), ...blocks] };
+}
+
+/** The first of them, one a line, and how many more there are. */
+function gravest(page: CompareContext, entries: readonly string[]): Block {
+  const more = entries.length - mostFound;
+  const rest = more <= 0 ? [] : [sayIn(page.before, statementWords.found.more, { n: String(more) })];
+  return { is: 'list', ordered: false, items: [...entries.slice(0, mostFound), ...rest] };
 }
 
 const words = statementWords.done;

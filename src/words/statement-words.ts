@@ -32,6 +32,7 @@ export const statementWords = {
     counts:
       '{hazards} findings that can hurt people or start a fire, {defects} that break a condition or are likely to cost equipment, {advices} of advice; {cannotTell} could not be told.',
     most: 'The gravest:',
+    more: '{n} more are named in the before-and-after report.',
     none: 'Nothing that was looked at failed.',
   },
   done: {
