@@ -117,7 +117,8 @@ function weakRows(columns: readonly StateColumn[]): readonly StateRow[] {
 /** Conditions that are not met, or cannot be told, in some states and not in others; place by place. */
 function findingRows(studies: readonly Study[]): readonly StateRow[] {
   const open = studies.map((s) => new Map(placesOf(s.findings)));
-  const first = new Map(open.flatMap((found) => [...found].reverse()).reverse());
+  const first = new Map<string, Placed>();
+  for (const [key, placed] of open.flatMap((found) => [...found])) if (!first.has(key)) first.set(key, placed);
   return [...first].flatMap(([key, { finding, at }]): readonly StateRow[] => {
     const cells = open.map((found) => found.get(key)?.finding.outcome ?? null);
     if (isAlike(cells, isSame)) return [];

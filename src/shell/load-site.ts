@@ -12,7 +12,11 @@ export interface LoadedSite {
 
 /** Reads a site file; every problem at once when it cannot be used. */
 export function loadSite(path: string, state: string | null): LoadedSite {
-  const bytes = readBytes(path, siteFileLimit);
+  return siteOfBytes(readBytes(path, siteFileLimit), path, state);
+}
+
+/** The same of bytes that were read already: a pipe can be read only once. */
+export function siteOfBytes(bytes: Uint8Array, path: string, state: string | null): LoadedSite {
   const { site, problems } = readSiteBytes(bytes, basename(path));
   if (site === null) {
     const said = problems.map((p) => sayProblem(p, path)).join('\n');

@@ -98,6 +98,20 @@ function addPhysics(program: Command, done: (code: ExitCode) => void): void {
 /** What to do about it. */
 function addRework(program: Command, done: (code: ExitCode) => void): void {
   program
+    .command('compare <file...>')
+    .description('what became better, worse, new and gone between two files, or two states of one; 1 when worse')
+    .option('--state <name>', 'both files in this state')
+    .option(
+      '--states <names>',
+      'one file instead: two of its states, such as storm,winter (or typed), or all in one table',
+    )
+    .option('--strike', 'with the figures of the default strike')
+    .option('--json', 'as JSON, with the default strike')
+    .option('--date <date>', 'date of the studies')
+    .option('-o, --output <file>', 'write the result there; - is stdout')
+    .action(async (files, options) => done((await import('./commands/compare.ts')).compare(files, options)));
+
+  program
     .command('works <file>')
     .description('works in order, each with what it costs and what it really takes away')
     .option('--budget <money>', 'at most so much, in the currency of the file')

@@ -4,7 +4,7 @@ import { runStudy } from '../study/run-study.ts';
 import type { Study } from '../study/study.ts';
 import { besideSite } from './beside-site.ts';
 import { exitCode, Stop } from './exit-code.ts';
-import { loadSite } from './load-site.ts';
+import { type LoadedSite, loadSite } from './load-site.ts';
 import { version } from './version.ts';
 
 export interface StudyAsk {
@@ -16,7 +16,11 @@ export interface StudyAsk {
 
 /** The study of a site file, in the state and with the date that were asked for. */
 export function studyOfFile(file: string, ask: StudyAsk): Study {
-  const { site, checksum } = loadSite(file, ask.state ?? null);
+  return studyOfLoaded(loadSite(file, ask.state ?? null), file, ask);
+}
+
+/** The same of a site file that was read already. */
+export function studyOfLoaded({ site, checksum }: LoadedSite, file: string, ask: StudyAsk): Study {
   return studyOfSite(site, checksum, ask, besideSite(site, file));
 }
 

@@ -1,0 +1,56 @@
+import type { ComparedFindings, Comparison, FindingChange } from '../compare/comparison.ts';
+import { compareWords as words } from '../words/compare-words.ts';
+import { type ComparePage, findingHead } from './compare-page.ts';
+import { bullet, headed, paragraph } from './page-blocks.ts';
+import { plain } from './terminal.ts';
+
+/** What is new and worse with its reason, what is better with both figures, what is cleared by its title. */
+export function findingBlocks({ findings }: Comparison, page: ComparePage): readonly string[] {
+  return [
+    block(page, 'new', findings.new, reason),
+    block(page, 'worse', findings.worse, difference),
+    block(page, 'unsettled', findings.unsettled, reason),
+    block(page, 'cleared', findings.cleared, () => []),
+    block(page, 'better', findings.better, difference),
+    headed(
+      page,
+      words.headings.agreed,
+      findings.agreedOtherwise.map((c) => bullet(page, agreement(c, page))),
+    ),
+  ];
+}
+
+type More = (change: FindingChange, page: ComparePage) => readonly string[];
+
+function block(
+  page: ComparePage,
+  list: Exclude<keyof ComparedFindings, 'unchanged' | 'agreedOtherwise'>,
+  changes: readonly FindingChange[],
+  more: More,
+): string {
+  const told = changes.filter((c) => c.counts);
+  const rest = changes.length - told.length;
+  const lines = told.flatMap((c) => [
+    paragraph(page, findingHead(page, c), 2, 8),
+    ...more(c, page).map((text) => paragraph(page, text, 10)),
+  ]);
+  const folded = rest === 0 ? [] : [paragraph(page, page.sentence(words.folded, { count: String(rest) }), 2)];
+  return headed(page, words.headings[list], [...lines, ...folded]);
+}
+
+function reason({ after, before }: FindingChange): readonly string[] {
+  const f = (after ?? before)!;
+  return [plain(f.measured === null ? f.because.text : `${f.because.text} ${f.measured.text}.`)];
+}
+
+function difference(change: FindingChange, { sentence }: ComparePage): readonly string[] {
+  const { before, after, how } = change;
+  if (how === 'found not met') return [sentence(words.found), ...reason(change)];
+  if (how === 'severity') return [sentence(words.severityBoth, { before: before!.severity, after: after!.severity })];
+  return [sentence(words.figureBoth, { before: before!.measured!.text, after: after!.measured!.text })];
+}
+
+function agreement({ after, before }: FindingChange, { sentence }: ComparePage): string {
+  const template = after!.agreed === null ? words.nowOpen : words.nowAgreed;
+  return sentence(template, { title: after?.title ?? before!.title });
+}
