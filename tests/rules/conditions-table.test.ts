@@ -20,6 +20,7 @@ const beyondTheTable: Readonly<Record<string, string>> = {
 
 /** Rules whose limits stand in another column or row, each with where. */
 const limitsFromElsewhere: Readonly<Record<string, string>> = {
+  'rod-diameter-us': 'trade size 3/4 of a pipe, among the traps of the row',
   'main-bonding-size-iec': '10 mm² of uk-multiple-earth-rf-rod-bond, whose size it asks',
   'pool-zone-bonding-iec': 'where the zones end: IEC 60364-7-702',
   'roof-mast-bonded-to-lightning-system': 'the main conductor of common-bond-main-size',

@@ -59,12 +59,14 @@ function nearOf({ value: limit, key, sense }: Limit, { outcome, measured, text }
   // a threshold above which a condition is asked at all has its near side where it is not asked
   if (outcome !== 'met' && outcome !== 'not met' && outcome !== 'not applicable') return [];
   const side = outcome === 'not met' ? outcome : 'met';
-  // a rule that says no figure is taken at its word: one as typed stands close by the limit
-  if (measured === null) return [{ side, systems: typedNear(text, limit, key), isNumber: false }];
-  if (Math.abs(measured.limit / limit - 1) > 5e-3) return [];
+  const isOfLimit = measured !== null && Math.abs(measured.limit / limit - 1) <= 5e-3;
+  // a rule that says no figure, or another of those that all have to be met, is taken at its word: one stands close by the limit
+  if (measured === null || (!isOfLimit && side === 'met'))
+    return [{ side, systems: typedNear(text, limit, key), isNumber: false }];
+  if (!isOfLimit) return [];
   const value = single(measured.value);
   if (value === null) return [];
-  const isWithin = sense === 'least' ? value >= limit * 0.995 : value <= limit * 1.005;
+  const isWithin = sense === 'least' ? value >= limit * 0.997 : value <= limit * 1.003;
   if (isWithin !== (outcome === 'met')) return [];
   const { systems, gauge } = systemsOf(text, value, key);
   // the next size of the trade is as close as a gauge comes

@@ -1,8 +1,9 @@
 import { isAtMost } from '../../units/interval.ts';
+import { mostAsPrinted } from '../as-printed.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
-/** 16 ft. */
+/** 16 ft, 4.9 m. */
 const mostM = 4.8768;
 /** Supports slender enough that one path is accepted. */
 const slender: readonly string[] = ['mast', 'roof mast', 'tilt-over mast', 'wood pole', 'building face', 'tree'];
@@ -30,7 +31,7 @@ export const deadEndLength = rule({
       if (c.lengthM === null)
         return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' } };
       const measured = { key: 'runLengthM', value: c.lengthM, limit: mostM, sense: 'most' } as const;
-      const short = isAtMost(c.lengthM, mostM * 1.002);
+      const short = isAtMost(c.lengthM, mostAsPrinted(mostM, 4.9));
       if (short === 'yes') return { is: 'met', at, because: { key: 'short' }, measured };
       if (short === 'no') return { is: 'not met', at, because: { key: 'long' }, measured };
       return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' }, measured };

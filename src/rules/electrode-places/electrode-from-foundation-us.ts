@@ -1,9 +1,9 @@
-import { printedShare } from '../electrodes/driven.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { courseOf, coursesApart, plan } from './plan-distance.ts';
 
-/** 2 ft, the least of three documents; two of them say 3 ft and 2 ft. */
+/** 2 ft, 0.6 m, the least of three documents; two of them say 3 ft and 2 ft. */
 const leastM = 0.6096;
 
 export const electrodeFromFoundationUs = rule({
@@ -27,7 +27,7 @@ export const electrodeFromFoundationUs = rule({
       const at = [id];
       const value = Math.min(...walls.map((wall) => coursesApart(courseOf(part), wall)));
       const measured = { key: 'distanceLengthM', value, limit: leastM, sense: 'least' } as const;
-      if (value >= leastM * printedShare) return { is: 'met', at, because: { key: 'clear' }, measured };
+      if (value >= leastAsPrinted(leastM, 0.6)) return { is: 'met', at, because: { key: 'clear' }, measured };
       return { is: 'not met', at, because: { key: 'at the wall' }, measured };
     });
   },

@@ -1,10 +1,10 @@
 import { isAtLeast } from '../../units/interval.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import { routeLength } from '../electrode-sizes/route-length.ts';
-import { printedShare } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
-/** 12 ft. */
+/** 12 ft, 3.6 m. */
 const leastM = 3.6576;
 
 export const radialLength = rule({
@@ -21,7 +21,7 @@ export const radialLength = rule({
     return radials.map(({ id, part }): Verdict => {
       const at = [id];
       const value = part.lengthM ?? routeLength(part);
-      const long = value === null ? 'unknown' : isAtLeast(value, leastM * printedShare);
+      const long = value === null ? 'unknown' : isAtLeast(value, leastAsPrinted(leastM, 3.6));
       if (value === null || long === 'unknown')
         return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' } };
       const measured = { key: 'runLengthM', value, limit: leastM, sense: 'least' } as const;

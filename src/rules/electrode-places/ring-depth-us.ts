@@ -1,13 +1,17 @@
 import type { ElectrodeFacts } from '../../facts/facts.ts';
 import { isAtLeast } from '../../units/interval.ts';
-import { printedShare } from '../electrodes/driven.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { isOfBuilding, ringsOf } from './rings.ts';
 
-/** 30 in where it is an electrode of the service; 18 in for a ring that serves a tower or lightning alone. */
+/** 30 in, 0.75 m, where it is an electrode of the service; 18 in, 0.45 m, for a ring of a tower or of lightning alone. */
 const serviceM = 0.762;
 const othersM = 0.4572;
+const printedM = new Map([
+  [serviceM, 0.75],
+  [othersM, 0.45],
+]);
 
 export const ringDepthUs = rule({
   id: 'ring-depth-us',
@@ -29,7 +33,7 @@ export const ringDepthUs = rule({
 
 function ofRing({ id, part }: ElectrodeFacts, limit: number): Verdict {
   const at = [id];
-  const deep = part.depthM === null ? 'unknown' : isAtLeast(part.depthM, limit * printedShare);
+  const deep = part.depthM === null ? 'unknown' : isAtLeast(part.depthM, leastAsPrinted(limit, printedM.get(limit)!));
   if (part.depthM === null || deep === 'unknown')
     return { is: 'cannot tell', at, because: { key: 'depth unknown' }, settle: { key: 'measure it' } };
   const measured = { key: 'depthM', value: part.depthM, limit, sense: 'least' } as const;

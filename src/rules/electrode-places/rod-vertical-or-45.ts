@@ -1,11 +1,12 @@
 import type { Electrode } from '../../site/site.ts';
 import { isAtLeast, isAtMost } from '../../units/interval.ts';
-import { drivenRods, printedShare } from '../electrodes/driven.ts';
+import { leastAsPrinted } from '../as-printed.ts';
+import { drivenRods } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 const mostDeg = 45;
-/** Flat in a trench: 30 in. */
+/** Flat in a trench: 30 in, 0.75 m. */
 const trenchM = 0.762;
 
 export const rodVerticalOr45 = rule({
@@ -33,7 +34,7 @@ function ofRod({ id, angleDeg, topM }: Electrode): Verdict {
   const measured = { key: 'angleDeg', value: angleDeg, limit: mostDeg, sense: 'most' } as const;
   const steep = isAtMost(angleDeg, mostDeg);
   if (steep === 'yes') return { is: 'met', at, because: { key: 'steep' }, measured };
-  const deep = topM === null ? 'unknown' : isAtLeast(topM, trenchM * printedShare);
+  const deep = topM === null ? 'unknown' : isAtLeast(topM, leastAsPrinted(trenchM, 0.75));
   if (deep === 'yes') return { is: 'met', at, because: { key: 'in a trench' } };
   if (steep === 'unknown' || deep === 'unknown')
     return { is: 'cannot tell', at, because: { key: 'angle unknown' }, settle: { key: 'look' } };

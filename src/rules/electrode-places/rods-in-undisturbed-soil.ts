@@ -1,10 +1,10 @@
 import type { Electrode } from '../../site/site.ts';
 import { add, isAtLeast, subtract } from '../../units/interval.ts';
-import { printedShare } from '../electrodes/driven.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
-/** 6 ft of soil below a bed of gravel. */
+/** 6 ft, 1.8 m, of soil below a bed of gravel. */
 const leastM = 1.8288;
 
 export const rodsInUndisturbedSoil = rule({
@@ -31,7 +31,7 @@ function ofElectrode(e: Electrode): Verdict {
     return { is: 'cannot tell', at, because: { key: 'gravel unknown' }, settle: { key: 'ask how deep' } };
   const below = subtract(add(e.topM, e.lengthM), e.gravelM);
   const measured = { key: 'rodLengthM', value: below, limit: leastM, sense: 'least' } as const;
-  const long = isAtLeast(below, leastM * printedShare);
+  const long = isAtLeast(below, leastAsPrinted(leastM, 1.8));
   if (long === 'yes') return { is: 'met', at, because: { key: 'through gravel' }, measured };
   if (long === 'no') return { is: 'not met', at, because: { key: 'in gravel' }, measured };
   return { is: 'cannot tell', at, because: { key: 'gravel unknown' }, settle: { key: 'ask how deep' } };

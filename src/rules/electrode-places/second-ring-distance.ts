@@ -1,11 +1,11 @@
 import type { ElectrodeFacts } from '../../facts/facts.ts';
-import { printedShare } from '../electrodes/driven.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { courseOf, coursesApart, isInside } from './plan-distance.ts';
 import { ringsOf } from './rings.ts';
 
-/** 10 ft. */
+/** 10 ft, 3.0 m. */
 const leastM = 3.048;
 
 export const secondRingDistance = rule({
@@ -26,7 +26,7 @@ export const secondRingDistance = rule({
       const at = [outer.id, inner.id].sort();
       const value = coursesApart(courseOf(outer.part), courseOf(inner.part));
       const measured = { key: 'distanceLengthM', value, limit: leastM, sense: 'least' } as const;
-      if (value >= leastM * printedShare) return { is: 'met', at, because: { key: 'far enough' }, measured };
+      if (value >= leastAsPrinted(leastM, 3)) return { is: 'met', at, because: { key: 'far enough' }, measured };
       return { is: 'not met', at, because: { key: 'near' }, measured };
     });
   },

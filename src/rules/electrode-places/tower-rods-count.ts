@@ -40,23 +40,28 @@ function ofTower(t: Support, edition: string, facts: Asked): Verdict {
   const asked = edition === 'F' ? least.F : edition === 'G' ? least.G : null;
   if (asked === null)
     return { is: 'cannot tell', at, because: { key: 'edition unknown' }, settle: { key: 'look it up' } };
-  if (readsLow(t.id, facts)) return { is: 'met', at, because: { key: 'reads low' } };
+  const read = readingAt(t.id, facts);
+  if (read !== null && read <= insteadOhm) {
+    const measured = { key: 'resistanceOhm', value: read, limit: insteadOhm, sense: 'most' } as const;
+    return { is: 'met', at, because: { key: 'reads low' }, measured };
+  }
   const isGuyed = t.guys.length > 0;
   const base = rodsAt(t.id, facts, 0);
   const needed = isGuyed ? asked.base : asked.alone;
   const values = { rods: base.least, needed };
-  if (base.most < needed) return { is: 'not met', at, because: { key: 'too few', values } };
+  const measured = { key: 'count', value: base.least, limit: needed, sense: 'least' } as const;
+  if (base.most < needed) return { is: 'not met', at, because: { key: 'too few', values }, measured };
   const anchors = asked.anchor === 0 ? [] : t.guys.map((g) => ({ id: g.id, rod: hasAnchorRod(g.id, facts) }));
   const bare = anchors.filter((a) => a.rod === 'no').map((a) => a.id);
   if (bare.length > 0) return { is: 'not met', at, because: { key: 'anchor without', values: { anchors: bare } } };
   const isEnough = base.least >= needed && anchors.every((a) => a.rod === 'yes');
-  if (isEnough) return { is: 'met', at, because: { key: 'enough' } };
+  if (isEnough) return { is: 'met', at, because: { key: 'enough' }, measured };
   return { is: 'cannot tell', at, because: { key: 'rods unknown' }, settle: { key: 'look' } };
 }
 
-/** A reading taken at the tower itself. */
-function readsLow(tower: string, { site }: Asked): boolean {
+/** The highest reading taken at the tower itself, ohm; Infinity: over range; null: none. */
+function readingAt(tower: string, { site }: Asked): number | null {
   const read = site.readings.filter((r) => r.kind === 'fall of potential' && r.on?.part === tower);
   const ohms = read.flatMap((r) => r.resistance);
-  return ohms.length > 0 && ohms.every((r) => !r.overRange && r.ohm.high <= insteadOhm);
+  return ohms.length === 0 ? null : Math.max(...ohms.map((r) => (r.overRange ? Infinity : r.ohm.high)));
 }

@@ -6,8 +6,8 @@ import { sizeVerdict } from './least-sizes.ts';
 import { onlyFor } from './only-for.ts';
 import { limitsOfRow, rodRow } from './size-row.ts';
 
-/** 5 ft by 1/2 in. */
-const row = rodRow(1.524, 0.0127);
+/** 5 ft, 1.5 m, by 1/2 in. */
+const row = rodRow(1.524, 1.5, 0.0127);
 
 export const commsRodSizeUs = rule({
   id: 'comms-rod-size-us',

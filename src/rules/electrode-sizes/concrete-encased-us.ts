@@ -1,18 +1,20 @@
 import type { Electrode } from '../../site/site.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
 
-/** 20 ft of bar of 1/2 in or of bare copper of 4 AWG, in 2 in of concrete. */
+/** 20 ft (6.0 m) of bar of 1/2 in or of bare copper of 4 AWG, in 2 in (50 mm) of concrete. */
 const lengthM = 6.096;
 const barM = 0.0127;
 const copperM2 = 21.2e-6;
 const coverM = 0.0508;
+const leastCoverM = leastAsPrinted(coverM, 0.05);
 const bars = [
   {
     metals: 'any',
     least: [
-      { figure: 'length', limit: lengthM },
+      { figure: 'length', limit: lengthM, printed: 6 },
       { figure: 'diameter', limit: barM },
     ],
   },
@@ -21,7 +23,7 @@ const copper = [
   {
     metals: 'any',
     least: [
-      { figure: 'length', limit: lengthM },
+      { figure: 'length', limit: lengthM, printed: 6 },
       { figure: 'wire', limit: copperM2 },
     ],
   },
@@ -50,14 +52,13 @@ function ofFooting(e: Electrode): Verdict {
   const at = [e.id];
   if (e.membrane === 'yes') return { is: 'not met', at, because: { key: 'membrane' } };
   if (e.painted === 'yes') return { is: 'not met', at, because: { key: 'coated bars' } };
-  if (e.concreteM !== null && e.concreteM.high < coverM * (1 - 2e-3)) {
+  if (e.concreteM !== null && e.concreteM.high < leastCoverM) {
     const measured = { key: 'concreteM', value: e.concreteM, limit: coverM, sense: 'least' } as const;
     return { is: 'not met', at, because: { key: 'thin concrete' }, measured };
   }
   const size = ofMetal(e);
   if (size.is !== 'met') return size;
-  const isKnown =
-    e.membrane === 'no' && e.painted === 'no' && e.concreteM !== null && e.concreteM.low >= coverM * (1 - 2e-3);
+  const isKnown = e.membrane === 'no' && e.painted === 'no' && e.concreteM !== null && e.concreteM.low >= leastCoverM;
   return isKnown ? size : { is: 'cannot tell', at, because: { key: 'not seen' }, settle: { key: 'ask who poured it' } };
 }
 

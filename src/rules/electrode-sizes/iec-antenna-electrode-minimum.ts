@@ -1,18 +1,16 @@
 import type { Group } from '../../bonding/bonding.ts';
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import type { Answer } from '../../site/site.ts';
-import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { best, both } from './answers.ts';
-import { routeLength } from './route-length.ts';
+import { best, both, reaches } from './answers.ts';
+import { runLimitM, twoRuns } from './two-runs.ts';
 
 /** One rod of 2.5 m, two of 1.5 m that stand 3 m apart, or two runs of 2.5 m. */
 const rodM = 2.5;
 const shortRodM = 1.5;
 const apartM = 3;
-const runM = 2.5;
 
 export const iecAntennaElectrodeMinimum = rule({
   id: 'iec-antenna-electrode-minimum',
@@ -28,7 +26,7 @@ export const iecAntennaElectrodeMinimum = rule({
   limits: [
     { key: 'rodLengthM', value: rodM, sense: 'least', of: 'one rod' },
     { key: 'rodLengthM', value: shortRodM, sense: 'least', of: 'each of two rods' },
-    { key: 'runLengthM', value: runM, sense: 'least', of: 'each of two runs' },
+    { key: 'runLengthM', value: runLimitM, sense: 'least', of: 'each of two runs' },
   ],
   needs: ['header', 'sections', 'bonding', 'electrodes', 'site', 'conductors'],
   check(facts) {
@@ -72,8 +70,6 @@ function isEnough(all: readonly ElectrodeFacts[]): Answer {
 }
 
 const isRod = (e: ElectrodeFacts) => e.part.kind === 'rod' || e.part.kind === 'rods';
-const reaches = (lengthM: Interval | null, limit: number): Answer =>
-  lengthM === null ? 'unknown' : isAtLeast(lengthM, limit * (1 - 2e-3));
 
 function longRod(all: readonly ElectrodeFacts[]): Answer {
   return best(all.filter(isRod).map((e) => reaches(e.part.lengthM, rodM)));
@@ -96,17 +92,3 @@ function farApart(a: ElectrodeFacts, b: ElectrodeFacts): Answer {
   if (p === null || q === null) return 'unknown';
   return Math.hypot(p[0] - q[0], p[1] - q[1]) >= apartM * (1 - 2e-3) ? 'yes' : 'no';
 }
-
-/** A ring is two runs and more, spread all round; of single runs nobody types the angle between them. */
-function twoRuns(all: readonly ElectrodeFacts[]): Answer {
-  const wires = all.filter((e) => e.part.kind === 'buried wire' || e.part.kind === 'radial');
-  const isStar = (e: ElectrodeFacts) => e.part.kind === 'radial';
-  const rings = wires
-    .filter((e) => !isStar(e) && e.part.closed !== 'no')
-    .map((e) => both(e.part.closed, longRun(e, 2 * runM)));
-  const runs = wires.filter((e) => (isStar(e) || e.part.closed === 'no') && longRun(e, runM) !== 'no');
-  const count = runs.reduce((n, { part }) => n + (part.kind === 'radial' ? (part.members ?? 2) : 1), 0);
-  return best([...rings, count >= 2 ? 'unknown' : 'no']);
-}
-
-const longRun = ({ part }: ElectrodeFacts, limit: number) => reaches(part.lengthM ?? routeLength(part), limit);

@@ -1,11 +1,9 @@
 import type { Electrode } from '../../site/site.ts';
 import { type Interval, isAtLeast, mul } from '../../units/interval.ts';
+import { leastAsPrinted } from '../as-printed.ts';
 import type { Verdict } from '../rule.ts';
 import { routeLength } from './route-length.ts';
-import { type Figure, figureKeys, type SizeRow } from './size-row.ts';
-
-/** A limit as printed is met by a figure as printed. */
-const printedShare = 1 - 2e-3;
+import { type Figure, figureKeys, type LeastFigure, type SizeRow } from './size-row.ts';
 
 interface Asked {
   readonly figure: Figure;
@@ -22,7 +20,7 @@ export function sizeVerdict(e: Electrode, rows: readonly SizeRow[]): Verdict {
   if (mine.length === 0) {
     return { is: 'not met', at, because: { key: 'metal not listed', values: { metal: metal! } } };
   }
-  const asked = mine.map((r) => r.least.map((l): Asked => ask(e, l.figure, l.limit)));
+  const asked = mine.map((r) => r.least.map((l): Asked => ask(e, l)));
   const open = asked.filter((row) => row.every((a) => a.is !== 'no'));
   if (open.length === 0) return tooSmall(at, asked);
   const isListed = metal !== null || mine.every((r) => r.metals === 'any');
@@ -54,9 +52,10 @@ function measuredOf(a: Asked | undefined) {
   return { measured: { key: figureKeys[a.figure], value: a.value, limit: a.limit, sense: 'least' } as const };
 }
 
-function ask(e: Electrode, figure: Figure, limit: number): Asked {
+function ask(e: Electrode, { figure, limit, printed = limit }: LeastFigure): Asked {
   const value = figureOf(e, figure);
-  return { figure, limit, value, is: value === null ? 'unknown' : isAtLeast(value, limit * printedShare) };
+  const is = value === null ? 'unknown' : isAtLeast(value, leastAsPrinted(limit, printed));
+  return { figure, limit, value, is };
 }
 
 function figureOf(e: Electrode, figure: Figure): Interval | null {

@@ -7,8 +7,8 @@ import { limitsOfRow, rodRow } from './size-row.ts';
 
 /** Galvanised steel is not among them. */
 const metals = ['copper', 'tinned copper', 'hard-drawn copper', 'copper-clad steel', 'stainless steel'];
-/** 8 ft by 1/2 in. */
-const row = rodRow(2.4384, 0.0127, metals);
+/** 8 ft, 2.4 m, by 1/2 in. */
+const row = rodRow(2.4384, 2.4, 0.0127, metals);
 
 export const lightningRodSizeUs = rule({
   id: 'lightning-rod-size-us',

@@ -6,8 +6,8 @@ import { sizeVerdict } from './least-sizes.ts';
 import { limitsOfRow, rodRow } from './size-row.ts';
 
 const metals = ['copper', 'tinned copper', 'hard-drawn copper', 'copper-clad steel'];
-/** 10 ft by 3/4 in, copper or copper-clad. */
-const row = rodRow(3.048, 0.01905, metals);
+/** 10 ft, 3.05 m, by 3/4 in, copper or copper-clad. */
+const row = rodRow(3.048, 3.05, 0.01905, metals);
 
 export const militaryRodSize = rule({
   id: 'military-rod-size',

@@ -2,14 +2,14 @@ import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
 
-/** 2 square feet; 1/4 in of iron or steel, 0.06 in of others; 30 in deep. */
+/** 2 square feet; 1/4 in of iron or steel, 0.06 in (1.5 mm) of others; 30 in (0.75 m) deep. */
 const areaM2 = 0.1858;
 const steelM = 0.00635;
 const otherM = 0.001524;
 const depthM = 0.762;
 const size = [
   { figure: 'area', limit: areaM2 },
-  { figure: 'depth', limit: depthM },
+  { figure: 'depth', limit: depthM, printed: 0.75 },
 ] as const;
 const steels = ['steel', 'galvanised steel', 'iron', 'stainless steel', 'copper-clad steel'];
 const others = [
@@ -25,7 +25,7 @@ const others = [
 ];
 const rows = [
   { metals: steels, least: [...size, { figure: 'thickness', limit: steelM }] },
-  { metals: others, least: [...size, { figure: 'thickness', limit: otherM }] },
+  { metals: others, least: [...size, { figure: 'thickness', limit: otherM, printed: 1.5e-3 }] },
 ] as const;
 
 export const plateUs = rule({

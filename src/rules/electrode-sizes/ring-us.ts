@@ -3,7 +3,7 @@ import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
 
-/** 2 AWG; 20 ft. */
+/** 2 AWG; 20 ft, printed as 6.0 m too. */
 const areaM2 = 33.6e-6;
 const lengthM = 6.096;
 const metals = ['copper', 'tinned copper', 'hard-drawn copper'];
@@ -12,7 +12,7 @@ const rows = [
     metals,
     least: [
       { figure: 'wire', limit: areaM2 },
-      { figure: 'length', limit: lengthM },
+      { figure: 'length', limit: lengthM, printed: 6 },
     ],
   },
 ] as const;

@@ -10,7 +10,15 @@ import { underLength } from './under-length.ts';
 /** 5/8 in; 1/2 in where it is listed. */
 const leastM = 0.015875;
 const leastListedM = 0.0127;
+/** Trade size 3/4; of iron or steel galvanised, or coated some other way that the soil does not eat. */
+const leastPipeM = 0.01905;
 const rows = [{ metals: 'any', least: [{ figure: 'diameter', limit: leastM }] }] as const;
+const pipeRows = [
+  {
+    metals: ['galvanised steel', 'stainless steel', 'copper', 'tinned copper', 'copper-clad steel', 'brass', 'bronze'],
+    least: [{ figure: 'diameter', limit: leastPipeM }],
+  },
+] as const;
 const listedRows = [{ metals: 'any', least: [{ figure: 'diameter', limit: leastListedM }] }] as const;
 
 export const rodDiameterUs = rule({
@@ -22,6 +30,7 @@ export const rodDiameterUs = rule({
   limits: [
     { key: 'diameterM', value: leastM, sense: 'least', of: 'not listed' },
     { key: 'diameterM', value: leastListedM, sense: 'least', of: 'listed' },
+    { key: 'diameterM', value: leastPipeM, sense: 'least', of: 'pipe' },
   ],
   needs: ['sections', 'electrodes', 'conductors', 'site'],
   check(facts) {
@@ -34,10 +43,11 @@ export const rodDiameterUs = rule({
 });
 
 /** Of a rod that may not be there nobody can measure the diameter. */
-const isSeenRod = ({ part }: ElectrodeFacts) => (part.kind === 'rod' || part.kind === 'rods') && part.present === 'yes';
+const isSeenRod = ({ part }: ElectrodeFacts) => part.present === 'yes';
 
 /** Between the two figures it hangs on a mark that somebody can read. */
 function ofRod({ part }: ElectrodeFacts): Verdict {
+  if (part.kind === 'pipe') return sizeVerdict(part, pipeRows);
   const plain = sizeVerdict(part, rows);
   if (plain.is !== 'not met' || part.listed === 'no') return plain;
   const ifListed = sizeVerdict(part, listedRows);

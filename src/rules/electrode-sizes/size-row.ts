@@ -14,10 +14,17 @@ export type Figure =
   | 'area'
   | 'concrete';
 
+/** `printed`: the figure beside the limit in the other unit system, where the clause rounds the two apart. */
+export interface LeastFigure {
+  readonly figure: Figure;
+  readonly limit: number;
+  readonly printed?: number;
+}
+
 /** Least figures, SI. A row holds for its metals; an electrode meets a clause by any of its rows. */
 export interface SizeRow {
   readonly metals: readonly string[] | 'any';
-  readonly least: readonly { readonly figure: Figure; readonly limit: number }[];
+  readonly least: readonly LeastFigure[];
 }
 
 /** Keys of the figures as they are said. */
@@ -35,12 +42,17 @@ export const figureKeys: Readonly<Record<Figure, string>> = {
   concrete: 'concreteM',
 };
 
-/** A rod so long and so thick. */
-export function rodRow(lengthM: number, diameterM: number, metals: SizeRow['metals'] = 'any'): SizeRow {
+/** A rod so long (also as printed in metres) and so thick. */
+export function rodRow(
+  lengthM: number,
+  printed: number,
+  diameterM: number,
+  metals: SizeRow['metals'] = 'any',
+): SizeRow {
   return {
     metals,
     least: [
-      { figure: 'length', limit: lengthM },
+      { figure: 'length', limit: lengthM, printed },
       { figure: 'diameter', limit: diameterM },
     ],
   };

@@ -6,8 +6,8 @@ import { rule } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
 import { limitsOfRow, rodRow } from './size-row.ts';
 
-/** 5/8 in by 10 ft, all of it in the soil. */
-const row = rodRow(3.048, 0.015875);
+/** 5/8 in by 10 ft, 3.0 m, all of it in the soil. */
+const row = rodRow(3.048, 3, 0.015875);
 
 export const towerRodSize = rule({
   id: 'tower-rod-size',

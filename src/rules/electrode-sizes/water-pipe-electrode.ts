@@ -3,9 +3,9 @@ import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
 
-/** 10 ft in the soil. */
+/** 10 ft, 3.0 m, in the soil. */
 const lengthM = 3.048;
-const rows = [{ metals: 'any', least: [{ figure: 'length', limit: lengthM }] }] as const;
+const rows = [{ metals: 'any', least: [{ figure: 'length', limit: lengthM, printed: 3 }] }] as const;
 
 export const waterPipeElectrode = rule({
   id: 'water-pipe-electrode',

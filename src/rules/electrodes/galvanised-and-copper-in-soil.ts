@@ -1,5 +1,5 @@
 import type { Facts } from '../../facts/facts.ts';
-import type { Guy } from '../../site/site.ts';
+import type { Guy, Support } from '../../site/site.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -11,21 +11,32 @@ export const galvanisedAndCopperInSoil = rule({
   source: { document: 'TIA-222', edition: 'F, G', clause: 'protective grounding', provenance: 'second-hand' },
   needs: ['sections', 'site', 'electrodes'],
   check(facts) {
-    const guys = facts.site.supports.flatMap((s) => s.guys).filter((g) => g.metal !== 'none');
-    if (guys.length === 0) return nothingThere(facts, 'supports');
-    return guys.map((g) => ofGuy(g, facts));
+    const { supports } = facts.site;
+    const guys = supports.flatMap((s) => s.guys).filter((g) => g.metal !== 'none');
+    const bases = supports.filter((s) => s.present !== 'no' && s.metal !== 'none' && standsInSoil(s));
+    if (guys.length === 0 && bases.length === 0) return nothingThere(facts, 'supports');
+    return [...guys, ...bases].map((p) => ofSteel(p, facts));
   },
 });
 
-/** The anchor shaft in the soil is what is eaten, so only what a conductor joins to the guy counts. */
-function ofGuy(g: Guy, { site, electrodes }: Pick<Facts, 'site' | 'electrodes'>): Verdict {
-  const at = [g.id];
+/** The owner's words on what it stands in: set straight in the soil, not in a block. */
+function standsInSoil({ base = null }: Support): boolean {
+  return base !== null && /\b(?:soil|earth|buried|direct)/i.test(base) && !/concrete|block|footing/i.test(base);
+}
+
+type Steel = Pick<Support, 'id'> & { readonly metal: Guy['metal'] };
+
+/** The shaft or the foot in the soil is what is eaten, so only what a conductor joins to it counts. */
+function ofSteel({ id, metal: typed }: Steel, { site, electrodes }: Pick<Facts, 'site' | 'electrodes'>): Verdict {
+  const at = [id];
   const ends = site.conductors
-    .filter((c) => c.present !== 'no' && (c.from.part === g.id || c.to.part === g.id))
-    .map((c) => (c.from.part === g.id ? c.to.part : c.from.part));
+    .filter((c) => c.present !== 'no')
+    .map((c) => [c.from, c.to, ...c.passes.map((p) => p.at)].map((p) => p.part))
+    .filter((points) => points.includes(id))
+    .flat();
   const metals = electrodes.filter((e) => ends.includes(e.id)).map((e) => e.part.metal?.name ?? null);
   if (metals.length === 0) return { is: 'met', at, because: { key: 'no electrode' } };
-  const metal = g.metal === 'none' ? null : g.metal;
+  const metal = typed === 'none' ? null : typed;
   if (metal === null || metals.includes(null)) {
     return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look' } };
   }

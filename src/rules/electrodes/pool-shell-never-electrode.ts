@@ -1,5 +1,5 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
-import { nothingThere } from '../looked-at.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** What must not find its only earth in a pool. */
@@ -12,18 +12,23 @@ export const poolShellNeverElectrode = rule({
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2017', clause: '250.52(B)(3)', provenance: 'memory' },
   since: 2017,
-  needs: ['sections', 'site', 'conductors', 'bonding'],
-  check({ sections, site, conductors, bonding }) {
+  needs: ['header', 'sections', 'site', 'conductors', 'bonding'],
+  check(facts) {
+    const { site, conductors, bonding } = facts;
     const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
-    if (pools.length === 0) return nothingThere({ sections }, 'metalwork');
+    if (pools.length === 0) return nothingThere(facts, 'metalwork');
     return pools.map((p): Verdict => {
       // A bond to the pool is asked for beside it; what has no other way to earth uses it as an electrode.
       const used = conductors.filter((c) => leads.includes(c.role) && [...c.ends, ...c.passes].includes(p.id));
       const only = used.filter((c) =>
         c.ends.some((id) => id !== null && id !== p.id && !bonding.earthBy.perhaps.has(id)),
       );
-      if (only.length === 0) return { is: 'met', at: [p.id], because: { key: 'not used' } };
-      return { is: 'not met', at: [p.id], because: { key: 'used', values: { by: only.map((c) => c.id) } } };
+      const at = [p.id];
+      if (only.length > 0)
+        return { is: 'not met', at, because: { key: 'used', values: { by: only.map((c) => c.id) } } };
+      if (!isWhole(facts, 'conductors'))
+        return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+      return { is: 'met', at, because: { key: 'not used' } };
     });
   },
 });

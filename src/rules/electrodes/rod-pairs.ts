@@ -1,6 +1,5 @@
 import type { ElectrodeFacts } from '../../facts/facts.ts';
 import type { Interval } from '../../units/interval.ts';
-import { drivenRods } from './driven.ts';
 
 /** Two neighbouring rods of one system, or the members of a group. `spacingM` null: unknown. */
 export interface RodPair {
@@ -9,9 +8,8 @@ export interface RodPair {
   readonly lengthM: Interval | null;
 }
 
-/** Groups of rods by their spacing, and single rods of known position within 30 m of each other in one bonded group. */
-export function rodPairs(electrodes: readonly ElectrodeFacts[]): readonly RodPair[] {
-  const rods = drivenRods(electrodes);
+/** Groups of rods by their spacing, and single ones of known position within 30 m of each other in one bonded group. */
+export function rodPairs(rods: readonly ElectrodeFacts[]): readonly RodPair[] {
   const groups = rods.filter((e) => e.part.kind === 'rods' && e.part.members !== 1);
   const singles = rods.filter((e) => e.part.kind !== 'rods' && e.part.position !== null && e.group !== null);
   const pairs: RodPair[] = groups.map((e) => ({ at: [e.id], spacingM: e.part.spacingM, lengthM: e.part.lengthM }));

@@ -1,7 +1,7 @@
 import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { printedShare } from './driven.ts';
+import { drivenRods, printedShare } from './driven.ts';
 import { rodPairs } from './rod-pairs.ts';
 import { isTooClose } from './rod-spacing-minimum.ts';
 
@@ -21,7 +21,7 @@ export const rodSpacingEffective = rule({
   },
   needs: ['sections', 'electrodes'],
   check({ sections, electrodes }) {
-    const pairs = rodPairs(electrodes);
+    const pairs = rodPairs(drivenRods(electrodes));
     if (pairs.length === 0) return nothingThere({ sections }, 'electrodes');
     return pairs.map(({ at, spacingM, lengthM }): Verdict => {
       if (spacingM === null || lengthM === null) {

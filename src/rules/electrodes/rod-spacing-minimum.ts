@@ -1,7 +1,7 @@
 import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { printedShare } from './driven.ts';
+import { printedShare, rodsPipesPlates } from './driven.ts';
 import { rodPairs } from './rod-pairs.ts';
 
 /** 6 ft. */
@@ -19,7 +19,7 @@ export const rodSpacingMinimum = rule({
   limits: [{ key: 'spacingLengthM', value: leastM, sense: 'least' }],
   needs: ['sections', 'electrodes'],
   check({ sections, electrodes }) {
-    const pairs = rodPairs(electrodes);
+    const pairs = rodPairs(rodsPipesPlates(electrodes));
     if (pairs.length === 0) return nothingThere({ sections }, 'electrodes');
     return pairs.map(({ at, spacingM }): Verdict => {
       if (spacingM === null)

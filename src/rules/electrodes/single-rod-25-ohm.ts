@@ -4,7 +4,7 @@ import { addRod } from '../changes/add-rod.ts';
 import { inEdition, movedThresholds } from '../code-sets/moved-thresholds.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { drivenRods } from './driven.ts';
+import { rodsPipesPlates } from './driven.ts';
 
 /** Ohm above which a lone rod, pipe or plate needs a second electrode. */
 const mostOhm = 25;
@@ -27,7 +27,7 @@ export const singleRod25Ohm = rule({
   limits: [{ key: 'resistanceOhm', value: mostOhm, sense: 'most' }],
   needs: ['header', 'sections', 'electrodes', 'bonding', 'site'],
   check(facts) {
-    const rods = drivenRods(facts.electrodes);
+    const rods = rodsPipesPlates(facts.electrodes);
     if (rods.length === 0) return nothingThere(facts, 'electrodes');
     return rods.map((e) => ofRod(e, facts));
   },

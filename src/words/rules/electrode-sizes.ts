@@ -19,10 +19,10 @@ const forLightning = 'The site claims no lightning protection, or no such [elect
 
 export const electrodeSizes = {
   'rod-diameter-us': {
-    title: 'Rods are at least {=5/8 in} thick, or {=1/2 in} where [listed]',
-    failTitle: 'Rod {at} is too thin',
+    title: 'Rods are at least {=5/8 in} thick, or {=1/2 in} where [listed]; pipes {=3/4 in}',
+    failTitle: '{at}: too thin for a driven rod or pipe',
     why: 'A thin rod bends while it is driven and is eaten through sooner.',
-    met: '{=5/8 in} of any metal, or {=1/2 in} with a mark that it is [listed].',
+    met: '{=5/8 in} of any metal, or {=1/2 in} with a mark that it is [listed]. A pipe is of trade size 3/4, and of iron or steel galvanised.',
     exempt: 'A rod of a telephone or data protector alone has a figure of its own.',
     remedy: larger,
     tools,
@@ -183,7 +183,7 @@ export const electrodeSizes = {
     title: 'The [electrode] of an antenna is large enough',
     failTitle: 'The [electrode] of the antenna, {at}, is too small',
     why: 'A short rod lifts the whole station far above the neighbourhood when the antenna is struck.',
-    met: 'A [concrete-encased electrode], a rod of {=2.5 m}, two rods of {=1.5 m} that stand {=3 m} apart, or two level runs of {=2.5 m} that spread; or the [electrode] of the lightning protection of the building.',
+    met: 'A [concrete-encased electrode], a rod of {=2.5 m}, two rods of {=1.5 m} that stand {=3 m} apart, or two level runs of {=2.5 m} that spread by more than 60 degrees, of {=50 mm2} copper or {=90 mm2} steel (a ring is such runs); or the [electrode] of the lightning protection of the building.',
     remedy: 'Drive a rod of {=2.5 m}, or lay two runs of {=2.5 m} away from each other, and bond them to {at}.',
     tools: { measure: 'tape' },
     because: {
@@ -227,6 +227,8 @@ export const electrodeSizes = {
       none: 'No pool is in the file.',
       'not used': 'Nothing has its only way to [ground] over {at}.',
       used: 'With no other way to [ground], to {at} goes: {by}.',
+      perhaps: 'Nothing that was typed leads to {at}, and the conductors were not (all) looked at.',
+      look: 'Look round {at} for clamps; type each conductor that ends there.',
     },
   },
   'electrode-bare-clean': {

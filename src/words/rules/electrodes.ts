@@ -11,6 +11,8 @@ export const electrodes = {
       none: 'No gas pipe is in the file.',
       'not used': 'Nothing leads to [ground] over {at}.',
       used: 'To [ground] over {at} goes: {by}.',
+      perhaps: 'Nothing that was typed leads to {at}, and the conductors were not (all) looked at.',
+      look: 'Look along {at} for clamps; type each conductor that ends there.',
     },
   },
   'rod-length-us': {
@@ -56,7 +58,7 @@ export const electrodes = {
     },
   },
   'single-rod-25-ohm': {
-    title: 'A lone rod measures 25 ohm or less, or has a second [electrode] beside it',
+    title: 'A lone rod, pipe or plate measures 25 ohm or less, or has a second [electrode] beside it',
     failTitle: 'Lone rod {at} is not shown to be 25 ohm or less',
     why: 'One rod in poor soil may be hundreds of ohms; the clause leaves it to the owner to show otherwise or to add a second.',
     met: 'A reading of at most 25 ohm, or a second [electrode]; with two no resistance is asked.',
@@ -92,17 +94,17 @@ export const electrodes = {
     },
   },
   'galvanised-and-copper-in-soil': {
-    title: 'No copper [electrode] is tied to a galvanised anchor in the same soil',
-    failTitle: 'Copper in the soil is tied to the galvanised anchor of {at}',
+    title: 'No copper [electrode] is tied to a galvanised anchor or foot in the same soil',
+    failTitle: 'Copper in the soil is tied to the galvanised steel of {at}',
     why: 'The zinc and then the steel of the anchor shaft are eaten below ground, where nobody sees it; anchors have failed.',
-    met: 'Galvanised or tinned electrodes at anchors, or none.',
+    met: 'Galvanised or tinned electrodes at anchors and at a foot that is set straight in the soil (`base:`), or none.',
     remedy:
-      'Replace the copper [electrode] at {at} with a galvanised one, or have the anchor protected; have the shaft looked at below ground.',
+      'Replace the copper [electrode] at {at} with a galvanised one, or have the steel protected; have it looked at below ground.',
     because: {
-      none: 'No [guy] is in the file.',
+      none: 'No [guy], and no support that is set straight in the soil, is in the file.',
       'no electrode': 'No [electrode] is tied to {at}.',
       'metal unknown': 'The metal of {at} or of its [electrode] is not known.',
-      look: 'Look what the anchor and the [electrode] at {at} are made of.',
+      look: 'Look what the steel and the [electrode] at {at} are made of.',
       eaten: 'A copper or copper-clad [electrode] is tied to {at}.',
       alike: 'The metals at {at} go together.',
     },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
-import { verdictsOf } from '../verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const header = (more = '') => `site: {name: Sizes, region: us, units: ft, service: panel${more}}\n`;
 
@@ -46,7 +47,7 @@ describe('comms-rod-size-us: NFPA 70 800.100(B)(3)(2), 5 ft by 1/2 in', () => {
   it('either side, in both systems', () => {
     expect(rod(', length: 5 ft, diameter: 1/2 in')).toEqual(['met R: as asked']);
     expect(rod(', length: 1.53 m, diameter: 12.7 mm')).toEqual(['met R: as asked']);
-    expect(rod(', length: 1.5 m, diameter: 12.7 mm')).toEqual(['not met R: less']);
+    expect(rod(', length: 1.5 m, diameter: 12.7 mm')).toEqual(['met R: as asked']);
     expect(rod(', length: 5 ft, diameter: 0.49 in')).toEqual(['not met R: less']);
   });
 
@@ -71,7 +72,7 @@ describe('lightning-rod-size-us: UL 96A (2007) 10.1.4, 1/2 in by 8 ft, copper, c
   it('either side, in both systems', () => {
     expect(rod(', length: 8 ft, diameter: 1/2 in, metal: copper-clad steel')).toEqual(['met R: as asked']);
     expect(rod(', length: 2.44 m, diameter: 12.7 mm, metal: stainless steel')).toEqual(['met R: as asked']);
-    expect(rod(', length: 2.4 m, diameter: 12.7 mm, metal: stainless steel')).toEqual(['not met R: less']);
+    expect(rod(', length: 2.4 m, diameter: 12.7 mm, metal: stainless steel')).toEqual(['met R: as asked']);
     expect(rod(', length: 8 ft, diameter: 0.49 in, metal: copper')).toEqual(['not met R: less']);
   });
 
@@ -89,7 +90,8 @@ describe('tower-rod-size: TIA-222-G (2006), 5/8 in by 10 ft', () => {
   it('either side, in both systems', () => {
     expect(rod(', length: 10 ft, diameter: 5/8 in')).toEqual(['met R: as asked']);
     expect(rod(', length: 3.05 m, diameter: 16 mm')).toEqual(['met R: as asked']);
-    expect(rod(', length: 3 m, diameter: 16 mm')).toEqual(['not met R: less']);
+    expect(rod(', length: 3 m, diameter: 16 mm')).toEqual(['met R: as asked']);
+    expect(rod(', length: 2.9 m, diameter: 16 mm')).toEqual(['not met R: less']);
     expect(rod(', length: 10 ft')).toEqual(['cannot tell R: figure unknown']);
   });
 
@@ -121,7 +123,7 @@ describe('ring-us: NFPA 70 250.52(A)(4), bare copper, 2 AWG (33.6 mm²), 20 ft',
   it('either side, in both systems', () => {
     expect(ring(', length: 20 ft, wire: 2 AWG copper')).toEqual(['met ring: as asked']);
     expect(ring(', length: 6.1 m, wire: 35 mm2 copper')).toEqual(['met ring: as asked']);
-    expect(ring(', length: 6 m, wire: 35 mm2 copper')).toEqual(['not met ring: less']);
+    expect(ring(', length: 6 m, wire: 35 mm2 copper')).toEqual(['met ring: as asked']);
     expect(ring(', length: 20 ft, wire: 4 AWG copper')).toEqual(['not met ring: less']);
     expect(ring(', length: 100 ft, wire: 2 AWG insulated copper')).toEqual(['not met ring: covered']);
   });
@@ -175,7 +177,7 @@ describe('concrete-encased-us: NFPA 70 250.52(A)(3), 20 ft of 1/2 in bar or 4 AW
   it('either side, in both systems', () => {
     expect(footing(`, length: 20 ft, diameter: 1/2 in${clean}`)).toEqual(['met F: as asked']);
     expect(footing(`, length: 6.1 m, wire: 25 mm2 copper${clean}`)).toEqual(['met F: as asked']);
-    expect(footing(`, length: 6 m, diameter: 13 mm${clean}`)).toEqual(['not met F: less']);
+    expect(footing(`, length: 5.9 m, diameter: 13 mm${clean}`)).toEqual(['not met F: less']);
     expect(footing(`, length: 20 ft, wire: 6 AWG copper${clean}`)).toEqual(['not met F: less']);
     expect(footing(', length: 20 ft, diameter: 1/2 in, concrete: 49 mm, membrane: no, painted: no')).toEqual([
       'not met F: thin concrete',
@@ -200,7 +202,8 @@ describe('water pipes: NFPA 70 250.52(A)(1), 10 ft in the soil; 250.53(D)(2), ne
   it('either side, in both systems; a plastic piece voids it', () => {
     expect(pipe(', length: 10 ft, continuous: yes')).toEqual(['met W: as asked']);
     expect(pipe(', length: 3.05 m, continuous: yes')).toEqual(['met W: as asked']);
-    expect(pipe(', length: 3 m, continuous: yes')).toEqual(['not met W: less']);
+    expect(pipe(', length: 3 m, continuous: yes')).toEqual(['met W: as asked']);
+    expect(pipe(', length: 2.9 m, continuous: yes')).toEqual(['not met W: less']);
     expect(pipe(', length: 60 ft, continuous: no')).toEqual(['not met W: plastic']);
     expect(pipe(', length: 60 ft')).toEqual(['cannot tell W: perhaps plastic']);
     expect(pipe('')).toEqual(['cannot tell W: figure unknown']);
@@ -222,4 +225,146 @@ describe('water pipes: NFPA 70 250.52(A)(1), 10 ft in the soil; 250.53(D)(2), ne
   });
 });
 
+/** A clause prints each figure in both systems, rounded apart: either is met by either, and not by the next less. */
+describe('each figure on both sides', () => {
+  const typed = (electrode: string, claims = '') => `${header(claims)}electrodes: {E: {${electrode}}}
+equipment: {panel: {kind: service panel}}
+`;
+  const rod = (rest: string) => (figure: string) => typed(`kind: rod, ${rest.replace('?', figure)}`);
+  eitherSide('rod-diameter-us', rod('length: 8 ft, listed: no, diameter: ?'), [
+    ['5/8 in', '0.61 in'],
+    ['15.9 mm', '15.7 mm'],
+  ]);
+  eitherSide('rod-diameter-us', rod('length: 8 ft, listed: yes, diameter: ?'), [
+    ['1/2 in', '0.49 in'],
+    ['12.7 mm', '12.5 mm'],
+  ]);
+  const pipe = (figure: string) => typed(`kind: pipe, length: 8 ft, metal: galvanised steel, diameter: ${figure}`);
+  eitherSide('rod-diameter-us', pipe, [
+    ['3/4 in', '0.74 in'],
+    ['21 mm', '18.9 mm'],
+    ['19.05 mm', '18.9 mm'],
+  ]);
+  const small = 'serves: communications';
+  eitherSide('comms-rod-size-us', rod(`${small}, diameter: 1/2 in, length: ?`), [
+    ['5 ft', '4.9 ft'],
+    ['1.5 m', '1.49 m'],
+    ['1.52 m', '1.48 m'],
+  ]);
+  eitherSide('comms-rod-size-us', rod(`${small}, length: 5 ft, diameter: ?`), [
+    ['1/2 in', '0.49 in'],
+    ['12.7 mm', '12.5 mm'],
+  ]);
+  const strike = 'serves: lightning, metal: copper';
+  eitherSide('lightning-rod-size-us', rod(`${strike}, diameter: 1/2 in, length: ?`), [
+    ['8 ft', '7.8 ft'],
+    ['2.44 m', '2.39 m'],
+  ]);
+  eitherSide('lightning-rod-size-us', rod(`${strike}, length: 8 ft, diameter: ?`), [
+    ['1/2 in', '0.49 in'],
+    ['12.7 mm', '12.5 mm'],
+  ]);
+  const tower = (rest: string) => (figure: string) =>
+    typed(`kind: rod, serves: tower, ${rest.replace('?', figure)}`, ', claims: TIA-222-G');
+  eitherSide('tower-rod-size', tower('diameter: 5/8 in, length: ?'), [
+    ['10 ft', '9.8 ft'],
+    ['3.05 m', '2.98 m'],
+  ]);
+  eitherSide('tower-rod-size', tower('length: 10 ft, diameter: ?'), [
+    ['5/8 in', '0.61 in'],
+    ['15.9 mm', '15.7 mm'],
+  ]);
+  const army = (rest: string) => (figure: string) =>
+    typed(`kind: rod, metal: copper, ${rest.replace('?', figure)}`, ', claims: MIL-HDBK-1004/6');
+  eitherSide('military-rod-size', army('diameter: 3/4 in, length: ?'), [
+    ['10 ft', '9.9 ft'],
+    ['3.05 m', '3.03 m'],
+  ]);
+  eitherSide('military-rod-size', army('length: 10 ft, diameter: ?'), [
+    ['3/4 in', '0.74 in'],
+    ['19.1 mm', '18.9 mm'],
+  ]);
+  const ring = (rest: string) => (figure: string) =>
+    typed(`kind: buried wire, closed: yes, ${rest.replace('?', figure)}`);
+  eitherSide('ring-us', ring('wire: 2 AWG copper, length: ?'), [
+    ['20 ft', '19.6 ft'],
+    ['6.1 m', '5.95 m'],
+  ]);
+  eitherSide('ring-us', ring('length: 20 ft, wire: ?'), [
+    ['2 AWG copper', '3 AWG copper'],
+    ['33.6 mm2 copper', '33 mm2 copper'],
+  ]);
+  const footing = (rest: string) => (figure: string) =>
+    typed(`kind: concrete-encased, membrane: no, painted: no, ${rest.replace('?', figure)}`);
+  eitherSide('concrete-encased-us', footing('diameter: 1/2 in, concrete: 2 in, length: ?'), [
+    ['20 ft', '19.6 ft'],
+    ['6.1 m', '5.95 m'],
+  ]);
+  eitherSide('concrete-encased-us', footing('length: 20 ft, concrete: 2 in, diameter: ?'), [
+    ['1/2 in', '0.49 in'],
+    ['12.7 mm', '12.5 mm'],
+  ]);
+  eitherSide('concrete-encased-us', footing('length: 20 ft, concrete: 2 in, wire: ?'), [
+    ['4 AWG copper', '5 AWG copper'],
+    ['21.2 mm2 copper', '21 mm2 copper'],
+  ]);
+  eitherSide('concrete-encased-us', footing('length: 20 ft, diameter: 1/2 in, concrete: ?'), [
+    ['2 in', '1.95 in'],
+    ['50 mm', '49 mm'],
+  ]);
+  eitherSide('water-pipe-electrode', (figure) => typed(`kind: water pipe, continuous: yes, length: ${figure}`), [
+    ['10 ft', '9.8 ft'],
+    ['3.05 m', '2.98 m'],
+  ]);
+  const plate = (rest: string) => (figure: string) => typed(`kind: plate, ${rest.replace('?', figure)}`);
+  eitherSide('plate-us', plate('height: 1 ft, depth: 30 in, thickness: 1/4 in, metal: steel, width: ?'), [
+    ['2 ft', '1.98 ft'],
+    ['0.61 m', '0.6 m'],
+  ]);
+  eitherSide('plate-us', plate('width: 0.5 m, depth: 30 in, thickness: 1/4 in, metal: steel, height: ?'), [
+    ['0.372 m', '0.37 m'],
+  ]);
+  eitherSide('plate-us', plate('width: 2 ft, height: 1 ft, thickness: 1/4 in, metal: steel, depth: ?'), [
+    ['30 in', '29 in'],
+    ['0.75 m', '0.74 m'],
+  ]);
+  const size = 'width: 2 ft, height: 1 ft, depth: 30 in';
+  eitherSide('plate-us', plate(`${size}, metal: steel, thickness: ?`), [
+    ['1/4 in', '0.24 in'],
+    ['6.4 mm', '6.3 mm'],
+  ]);
+  eitherSide('plate-us', plate(`${size}, metal: copper, thickness: ?`), [
+    ['0.06 in', '0.055 in'],
+    ['1.5 mm', '1.48 mm'],
+  ]);
+});
+
+it('rod-diameter-us: a pipe of steel without zinc is not in the list, one of unknown metal is asked about', () => {
+  const pipe = (rest: string) => ask('rod-diameter-us', `P: {kind: pipe, length: 8 ft, diameter: 1 in${rest}}`);
+  expect(pipe(', metal: galvanised steel')).toEqual(['met P: as asked']);
+  expect(pipe(', metal: steel')).toEqual(['not met P: metal not listed']);
+  expect(pipe('')).toEqual(['cannot tell P: metal unknown']);
+});
+
+it('none of them is asked where no such electrode is', () => {
+  const plate = `${header()}electrodes: {P: {kind: plate}}\nequipment: {panel: {kind: service panel}}\n`;
+  for (const rule of [
+    'comms-rod-size-us',
+    'lightning-rod-size-us',
+    'water-pipe-electrode',
+    'concrete-encased-us',
+    'ring-us',
+  ])
+    expect(findingsOf(rule, plate).outcome).toBe('not applicable');
+});
+
+everyOutcome('rod-diameter-us');
+everyOutcome('comms-rod-size-us');
+everyOutcome('lightning-rod-size-us');
+everyOutcome('tower-rod-size');
+everyOutcome('military-rod-size');
+everyOutcome('ring-us');
+everyOutcome('concrete-encased-us');
+everyOutcome('water-pipe-electrode');
 everyOutcome('water-pipe-supplemented');
+everyOutcome('plate-us');

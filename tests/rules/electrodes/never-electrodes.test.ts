@@ -29,7 +29,7 @@ describe('electrode-bare-clean: NFPA 70 250.53(A)(1); no threshold to stand besi
   });
 });
 
-describe('pool-shell-never-electrode: NFPA 70 250.52(B)(3), new in 2017; yes or no by the graph, so it can always be told', () => {
+describe('pool-shell-never-electrode: NFPA 70 250.52(B)(3), new in 2017; no threshold to stand beside', () => {
   const ask = (more: string) =>
     verdictsOf(
       'pool-shell-never-electrode',
@@ -43,9 +43,12 @@ conductors: {bond: {from: mast@base, to: pool}${more}}
   it('a bond to the pool is no lead to earth where the mast has its own', () => {
     expect(ask(', lead: {from: mast@base, to: R}')).toEqual(['met pool: not used']);
     expect(ask('')).toEqual(['not met pool: used']);
+    const unseen = `${header}metalwork: {pool: {kind: pool}}\n`;
+    expect(verdictsOf('pool-shell-never-electrode', unseen)).toEqual(['cannot tell pool: perhaps']);
     expect(verdictsOf('pool-shell-never-electrode', `${header}metalwork: {gas: {kind: gas pipe}}\n`)).toEqual([]);
   });
 });
 
 everyOutcome('aluminium-never-electrode');
 everyOutcome('electrode-bare-clean');
+everyOutcome('pool-shell-never-electrode');
