@@ -21,15 +21,15 @@ export interface Corner {
  * shapes cross, the outline turns the other way and no shortest route bends.
  */
 export function cornersOf(obstacles: Obstacles): readonly Corner[] {
-  const { pads, toleranceM, isClear } = obstacles;
+  const { pads, toleranceM, sameM, isClear } = obstacles;
   const ofThing = new Map<number, Pad[]>();
   for (const pad of pads) ofThing.set(pad.thing, [...(ofThing.get(pad.thing) ?? []), pad]);
   const found = new Map<string, { at: Point; things: Set<number>; cones: Cone[] }>();
   for (const pad of pads) {
     const own = ofThing.get(pad.thing)!;
     pad.corners.forEach((at, i) => {
-      if (own.some((other) => isOnSide(other, at, toleranceM)) || !isClear(at)) return;
-      const key = at.map((x) => Math.round(x / (toleranceM * 100))).join();
+      if (own.some((other) => isOnSide(other, at, toleranceM, sameM)) || !isClear(at)) return;
+      const key = at.map((x) => Math.round(x / sameM)).join();
       const same = found.get(key) ?? { at, things: new Set<number>(), cones: [] };
       same.things.add(pad.thing);
       same.cones.push(coneAt(pad, i));
@@ -40,8 +40,8 @@ export function cornersOf(obstacles: Obstacles): readonly Corner[] {
 }
 
 /** On the outline of another pad of the same thing, away from its corners: nothing bends there. */
-function isOnSide(pad: Pad, p: Point, toleranceM: number): boolean {
-  return isInPad(pad, p, -10 * toleranceM) && !pad.corners.some((c) => distanceM(c, p) <= 100 * toleranceM);
+function isOnSide(pad: Pad, p: Point, toleranceM: number, sameM: number): boolean {
+  return isInPad(pad, p, -10 * toleranceM) && !pad.corners.some((c) => distanceM(c, p) <= sameM);
 }
 
 function coneAt({ corners }: Pad, i: number): Cone {

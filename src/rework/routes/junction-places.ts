@@ -81,7 +81,7 @@ function seenFrom(graph: RouteGraph, n: number, active: readonly number[]): read
 function junctionOf({ nodes, obstacles }: RouteGraph, three: readonly number[]): Point | null {
   const [p, q, r] = three.map((n) => nodes[n]!.at) as [Point, Point, Point];
   const at = fermatPoint(p, q, r);
-  if ([p, q, r].some((end) => distanceM(end, at) <= 100 * obstacles.toleranceM)) return null;
+  if ([p, q, r].some((end) => distanceM(end, at) <= obstacles.sameM)) return null;
   return obstacles.isClear(at) && [p, q, r].every((end) => obstacles.sees(at, end)) ? at : null;
 }
 

@@ -17,8 +17,10 @@ export interface Thing {
 
 /** What is in the way on the ground. */
 export interface Obstacles {
-  /** Nearer than this is the same place; metres. */
+  /** A place is in a clearance only when it is deeper in than this; metres. */
   readonly toleranceM: number;
+  /** Places nearer to each other than this are one. */
+  readonly sameM: number;
   readonly things: readonly Thing[];
   readonly pads: readonly Pad[];
   /** Whether p lies outside every thing and its clearance; the edge of a clearance is outside. */
@@ -33,20 +35,21 @@ export interface Obstacles {
   readonly isInside: (p: Point, thing: number) => boolean;
 }
 
-/** Nearer than this share of the ground's extent is the same place. */
-const SAME_PLACE = 1e-9;
+/** Shares of the ground's extent: what counts as on an edge, and what as one place; far under the least clearance. */
+const ON_EDGE = 1e-9;
+const SAME_PLACE = 2e-8;
 /** A clearance of nothing is taken as this share of the extent, so that an outline has two sides. */
-const LEAST_CLEARANCE = 1e-7;
+const LEAST_CLEARANCE = 1e-6;
 
 /**
- * What is in the way, ready to be asked. A clearance of 0 or less is taken as a ten-millionth of the extent of all that is
+ * What is in the way, ready to be asked. A clearance of 0 or less is taken as a millionth of the extent of all that is
  * there. `places` are those that routes begin and end at; they count for the extent.
  */
 export function obstaclesOf(ground: Ground, places: readonly Point[]): Obstacles {
   const shapes = shapesOf(ground);
   const trenches = ground.trenches.flatMap((t) => t.routeM).filter(isPlace);
   const extentM = extentOf([...shapes.flatMap((s) => s.points), ...trenches, ...places]);
-  const toleranceM = extentM * SAME_PLACE;
+  const toleranceM = extentM * ON_EDGE;
   const things = shapes.map((s): Thing => thingOf(s.id, s.kind, s.points));
   const pads = things.flatMap((t, i) => {
     const clearanceM = Math.max(shapes[i]!.clearanceM, extentM * LEAST_CLEARANCE);
@@ -68,6 +71,7 @@ export function obstaclesOf(ground: Ground, places: readonly Point[]): Obstacles
   };
   return {
     toleranceM,
+    sameM: extentM * SAME_PLACE,
     things,
     pads,
     isClear: (p) => !cells.some(p, p, (pad) => isInPad(pad, p, toleranceM)) && !things.some((_, i) => isInside(p, i)),

@@ -80,7 +80,7 @@ function joinAlongWalls(graph: RouteGraph, ends: readonly number[]): void {
   ends.forEach((a, i) => {
     ends.slice(i + 1).forEach((b, j) => {
       const own = walls[i];
-      if (distanceM(nodes[a]!.at, nodes[b]!.at) <= 100 * obstacles.toleranceM) graph.join(a, b);
+      if (distanceM(nodes[a]!.at, nodes[b]!.at) <= obstacles.sameM) graph.join(a, b);
       if (own == null || walls[i + 1 + j] == null) return;
       const [from, to] = [nodes[a]!.at, nodes[b]!.at];
       const isApart = [...own].some((t) => things[t]!.pieces.some((p) => crossing([from, to], p) !== null));

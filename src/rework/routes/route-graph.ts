@@ -109,7 +109,7 @@ function graphWith(obstacles: Obstacles, pieces: readonly TrenchPiece[], held: H
     if (places[number]!.isOpen) open.push(number);
   };
   const add = (node: RouteNode): number => {
-    const key = node.at.map((x) => Math.round(x / (100 * obstacles.toleranceM))).join();
+    const key = node.at.map((x) => Math.round(x / obstacles.sameM)).join();
     const same = byPlace.get(key);
     version++;
     if (same !== undefined && (node.end === null || node.end === nodes[same]!.end)) {

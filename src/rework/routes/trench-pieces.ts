@@ -26,7 +26,7 @@ function clearPieces(a: Point, b: Point, obstacles: Obstacles): readonly { reado
   const free: (readonly [number, number])[] = [];
   let at = 0;
   for (const [from, to] of [...blocked, [1, 1] as const]) {
-    if ((from - at) * lengthM > 100 * obstacles.toleranceM) free.push([at, from]);
+    if ((from - at) * lengthM > obstacles.sameM) free.push([at, from]);
     at = Math.max(at, to);
   }
   return free

@@ -20,7 +20,7 @@ export function waysOut(from: Point, obstacles: Obstacles): readonly Point[] {
   let mostM = Infinity;
   for (const { at, farM } of byDistance) {
     if (farM > mostM) break;
-    if (found.some((p) => distanceM(p, at) <= 100 * obstacles.toleranceM)) continue;
+    if (found.some((p) => distanceM(p, at) <= obstacles.sameM)) continue;
     if (!obstacles.isClear(at) || !leadsOut(from, at, obstacles)) continue;
     found.push(at);
     if (mostM === Infinity) mostM = farM * (1 + AS_SHORT) + 10 * obstacles.toleranceM;
@@ -85,11 +85,11 @@ export function crossing([a, b]: Piece, [c, d]: Piece): Point | null {
 }
 
 /** A wall is crossed outwards only by what is inside it; the metal of a pipe is never crossed. */
-function leadsOut(from: Point, to: Point, { things, isInside, toleranceM }: Obstacles): boolean {
+function leadsOut(from: Point, to: Point, { things, isInside, sameM }: Obstacles): boolean {
   // What stands on a wall to the digit is not yet across it.
   const lengthM = distanceM(from, to);
   if (lengthM === 0) return true;
-  const start = between(from, to, Math.min(1, (20 * toleranceM) / lengthM));
+  const start = between(from, to, Math.min(1, sameM / lengthM));
   const crosses = (t: Thing) => t.pieces.some((piece) => crossing([start, to], piece) !== null);
   return !things.some((t, i) => !(t.kind === 'area' && isInside(from, i)) && (isInside(start, i) || crosses(t)));
 }
