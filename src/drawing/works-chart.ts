@@ -52,7 +52,8 @@ export function worksChart(plan: WorksPlan): string {
   };
   const labels = curves.map(({ says, look, corners }) => ({ says, look, at: corners.at(-1)! }));
   return drawing(sheet, [
-    ...drawAxes(plot, x, y, { x: spent.title, y: words.remaining }),
+    ...drawAxes(plot, x, y, { x: spent.title, y: '' }),
+    text(words.remaining, { x: 0, y: 4, 'font-size': size, fill: ink }),
     ...stepNumbers(spent.at.slice(1).map(x.at)),
     ...curves.flatMap(({ corners, marks, look }) => [
       polyline(corners, strokeOfCurve(look, 0.55)),

@@ -7,22 +7,19 @@ import { titleOf, type WorksContext } from './works-context.ts';
 
 const words = sheetWords.first;
 
-/** What somebody reads who comes to the site for the first time: what it is, which works, what before any of it. */
+/** What somebody reads who comes to the site for the first time: what it is, and what is seen to before anybody starts. */
 export function sheetFirstSection(page: WorksContext): Section {
-  return {
-    id: 'first',
-    heading: words.heading,
-    blocks: [paragraph(sayIn(page, words.intro)), ...workList(page), paragraph(sayIn(page, words.numbers))],
-  };
-}
-
-/** What is seen to before anybody starts, and what is known to lie in the soil. */
-export function sheetBeforeSection(page: WorksContext): Section {
   const points: Block = { is: 'list', ordered: false, items: words.points.map((p) => sayIn(page, p)) };
   const buried = buriedThings(page);
   const known = buried.length === 0 ? words.buriedUnknown : words.buriedKnown;
   const list = paragraph(sayIn(page, known, { list: partNames(page, buried) }));
-  return { id: 'before', heading: sheetWords.before.heading, blocks: [points, list] };
+  return { id: 'first', heading: words.heading, blocks: [paragraph(sayIn(page, words.intro)), points, list] };
+}
+
+/** The works in order, and which of them dig or have a panel opened. */
+export function sheetListSection(page: WorksContext): Section {
+  const blocks = [...workList(page), paragraph(sayIn(page, words.numbers))];
+  return { id: 'list', heading: sheetWords.list.heading, blocks };
 }
 
 function workList(page: WorksContext): readonly Block[] {

@@ -8,18 +8,20 @@ const words = sheetWords.joints;
 /** Kinds that cannot work loose; they may be buried where they are made for it. */
 const permanent: readonly string[] = ['exothermic weld', 'irreversible crimp', 'brazed', 'welded'];
 
-/** Each joint to make: kind, where, what it holds, the mark to look for; then how many there are. */
+/** Joints to make, those alike in one line: how many, kind, the mark to look for, where each is and what it holds; then how many in all. */
 export function jointLines(page: WorksContext, facts: SheetFacts): readonly string[] {
   if (facts.joints.length === 0) return [];
-  const lines = facts.joints.map((j) =>
-    sayIn(page, words.one, {
-      n: '1',
-      kind: kindOf(page, j, facts),
-      place: j.on === null ? partName(page, j.id) : partName(page, j.on),
-      holds: partNames(page, j.holds),
-      marks: sayIn(page, marksOf(j, facts)),
-    }),
-  );
+  const alike = new Map<string, string[]>();
+  for (const j of facts.joints) {
+    const key = JSON.stringify([kindOf(page, j, facts), sayIn(page, marksOf(j, facts))]);
+    const place = j.on === null ? partName(page, j.id) : partName(page, j.on);
+    const said = sayIn(page, words.place, { place, holds: partNames(page, j.holds) });
+    alike.set(key, [...(alike.get(key) ?? []), said]);
+  }
+  const lines = [...alike].map(([key, places]) => {
+    const [kind, marks] = JSON.parse(key) as [string, string];
+    return sayIn(page, words.one, { n: String(places.length), kind, marks, places: places.join('; ') });
+  });
   return [...lines, sayIn(page, words.total, { n: String(facts.joints.length) })];
 }
 

@@ -4,7 +4,7 @@ import { sheetWords } from '../words/sheet-words.ts';
 import type { Section } from './block.ts';
 import { cautionsSection, glossarySection } from './closing-sections.ts';
 import type { ReportModel } from './report-model.ts';
-import { sheetBeforeSection, sheetFirstSection, worksPlanSection } from './sheet-first.ts';
+import { sheetFirstSection, sheetListSection, worksPlanSection } from './sheet-first.ts';
 import { sheetMaterialSection } from './sheet-material.ts';
 import { sheetRulesSection } from './sheet-rules.ts';
 import { sheetSection } from './sheet-section.ts';
@@ -16,7 +16,7 @@ export function sheetModel(plan: WorksPlan, comparison: Comparison): ReportModel
   const page = worksContext(plan, comparison, []);
   const sections: readonly Section[] = [
     sheetFirstSection(page),
-    sheetBeforeSection(page),
+    sheetListSection(page),
     sheetRulesSection(page),
     worksPlanSection(page),
     ...plan.steps.map((s, i) => sheetSection(page, s, i)),

@@ -1,17 +1,18 @@
 import type { SheetFacts } from '../rework/sheet/sheet-facts.ts';
-import { limitM } from '../rework/sheet/sheet-limits.ts';
-import type { Step } from '../rework/work.ts';
+import { limitM, sheetLimits } from '../rework/sheet/sheet-limits.ts';
+import type { Step, Work } from '../rework/work.ts';
 import type { StudyPart } from '../study/study.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Interval } from '../units/interval.ts';
+import { readQuantity } from '../units/quantity.ts';
 import { sheetWords } from '../words/sheet-words.ts';
-import { workSentence } from '../words/work-title.ts';
+import { workReason } from '../words/work-title.ts';
 import { listCell, type Row, row } from './block.ts';
 import { figure, kindName, partName, partNames, sayIn } from './page-context.ts';
 import { jointLines } from './sheet-joints.ts';
 import { materialLines } from './sheet-material.ts';
 import { wayLines } from './sheet-way.ts';
-import { namesOf, tape, type WorksContext } from './works-context.ts';
+import { stepsOf, tape, type WorksContext } from './works-context.ts';
 
 const words = sheetWords;
 
@@ -20,7 +21,7 @@ export function sheetRows(page: WorksContext, step: Step, facts: SheetFacts): re
   const { work } = step;
   const item = (label: string, lines: readonly string[]) => row(listCell([label]), listCell(lines));
   return [
-    item(words.work.what, [workSentence(work.kind, namesOf(page, work.at), page.speech)]),
+    item(words.work.what, [...stepsOf(page, step), ...remedies(page, step)]),
     item(words.work.why, whyLines(page, step)),
     item(words.work.where, whereLines(page, step)),
     item(words.work.size, or([...sizeLines(page, facts), ...setLines(page, step)], words.size.nothing)),
@@ -28,7 +29,7 @@ export function sheetRows(page: WorksContext, step: Step, facts: SheetFacts): re
       words.work.way,
       or(wayLines(page, facts), sayIn(page, facts.arresters.length > 0 ? words.way.lead : words.way.none)),
     ),
-    item(words.work.depth, or(depthLines(page, facts), words.depth.none)),
+    item(words.work.depth, or(depthLines(page, facts, work.kind), words.depth.none)),
     item(words.work.bends, [bendLine(page, facts)]),
     item(words.work.joints, or(jointLines(page, facts), words.joints.none)),
     item(words.work.lands, or(landLines(page, facts), words.lands.none)),
@@ -43,13 +44,21 @@ function or(lines: readonly string[], none: string): readonly string[] {
   return lines.length === 0 ? [none] : lines;
 }
 
+/** Of what only a sentence can describe, what the conditions ask that it was proposed for. */
+function remedies(page: WorksContext, { work }: Step): readonly string[] {
+  if (work.kind !== 'put-right') return [];
+  const answered = page.plan.before.findings.filter((f) => work.answers.includes(f.id) && f.under === null);
+  return [...new Set(answered.map((f) => f.remedy))].filter((r) => r !== '').slice(0, mostReasons);
+}
+
 /** What it clears, the worst first; what is folded under another finding is not said again. */
-function whyLines(page: WorksContext, { inTurn }: Step): readonly string[] {
+function whyLines(page: WorksContext, step: Step): readonly string[] {
   const rank = ['hazard', 'defect', 'advice'];
-  const cleared = inTurn.cleared.filter((f) => f.under === null);
+  const cleared = step.inTurn.cleared.filter((f) => f.under === null);
   const sorted = [...cleared].sort((a, b) => rank.indexOf(a.severity) - rank.indexOf(b.severity));
+  const reason = workReason(step.work, page.speech);
   const lines = sorted.map((f) => sayIn(page, words.whyOne, { title: f.title, severity: words.severity[f.severity] }));
-  return or(lines.slice(0, mostReasons), words.whyNothing);
+  return or([...(reason === '' ? [] : [reason]), ...lines.slice(0, mostReasons)], words.whyNothing);
 }
 
 const mostReasons = 4;
@@ -135,6 +144,14 @@ function sizeLines(page: WorksContext, facts: SheetFacts): readonly string[] {
   return [...conductors, ...facts.electrodes.map((e) => electrodeLine(page, e)), ...protectors, ...lines, ...bars];
 }
 
+/** A length as its owner typed it with the other system behind it; other text as it stands. */
+function bothSystems(page: WorksContext, typed: string): string {
+  const read = readQuantity(typed, 'length', { bareUnit: page.study.site.units });
+  if (!read.ok || /^\d+$/.test(typed.trim())) return typed;
+  const other = formatQuantity(read.interval, 'length', /m$/.test(typed.trim()) ? 'us' : 'si');
+  return other === null ? typed : `${typed} (${other})`;
+}
+
 function lengthText(page: WorksContext, lengthM: Interval | null): string {
   return lengthM === null ? words.size.unknownLength : tape(page, lengthM);
 }
@@ -167,29 +184,54 @@ function stopName(page: WorksContext, stop: string): string {
 }
 
 function electrodeLine(page: WorksContext, { id, kind, typed }: SheetFacts['electrodes'][number]): string {
-  const told = ['count', 'length', 'diameter', 'metal', 'spacing', 'layout', 'wire', 'route', 'at'].flatMap((name) =>
-    typed[name] === undefined ? [] : [`${name} ${typed[name]}`],
-  );
+  const told = ['count', 'length', 'diameter', 'metal', 'spacing', 'layout', 'wire'].flatMap((name) => {
+    const value = typed[name];
+    return value === undefined ? [] : [`${name} ${bothSystems(page, value)}`];
+  });
   const details = told.length === 0 ? words.size.noDetails : told.join(', ');
   return sayIn(page, words.size.electrode, { electrode: partName(page, id), kind: kindName(page, kind), details });
 }
 
-function depthLines(page: WorksContext, facts: SheetFacts): readonly string[] {
-  const leastM = limitM(page.study.site.region, 'depth');
-  const least = tape(page, leastM);
+/** Runs that lie alike in one line; then the heads of rods. */
+function depthLines(page: WorksContext, facts: SheetFacts, kind: Work['kind']): readonly string[] {
+  const leastM = leastDepthM(page, kind);
   const runs = facts.conductors
     .filter((c) => facts.inSoil.includes(c.id))
     .map((c) => {
       const depthM = facts.runOf(c.id)?.depthM ?? null;
-      const values = { part: partName(page, c.id), least, depth: tape(page, depthM) };
-      if (depthM === null) return sayIn(page, words.depth.unknown, values);
-      return sayIn(page, depthM < leastM * printedShare ? words.depth.shallow : words.depth.run, values);
+      const isShallow = depthM !== null && depthM < leastM * printedShare;
+      const template = depthM === null ? words.depth.unknown : isShallow ? words.depth.shallow : words.depth.run;
+      return { template, depth: tape(page, depthM), id: c.id };
     });
   const rods = facts.electrodes.map(({ id, typed }) => {
-    const values = { part: partName(page, id), depth: typed.top ?? '' };
-    return sayIn(page, typed.top === undefined ? words.depth.rod : words.depth.rodAt, values);
+    const template = typed.top === undefined ? words.depth.rod : words.depth.rodAt;
+    return { template, depth: typed.top === undefined ? '' : bothSystems(page, typed.top), id };
   });
-  return [...runs, ...rods];
+  return alike(page, [...runs, ...rods], { least: tape(page, leastM) });
+}
+
+/** A ring of the service lies deeper than what only joins. */
+function leastDepthM(page: WorksContext, kind: Work['kind']): number {
+  const { region } = page.study.site;
+  const ring = kind === 'close-ring' ? sheetLimits(region).find((l) => l.key === 'ring') : undefined;
+  return ring?.lengthM ?? limitM(region, 'depth');
+}
+
+/** Parts of which the same is said, in one line. */
+function alike(
+  page: WorksContext,
+  said: readonly { readonly template: string; readonly id: string; readonly depth?: string }[],
+  values: Readonly<Record<string, string>>,
+): readonly string[] {
+  const keys = [...new Set(said.map((s) => `${s.template} ${s.depth ?? ''}`))];
+  return keys.map((key) => {
+    const same = said.filter((s) => `${s.template} ${s.depth ?? ''}` === key);
+    const part = partNames(
+      page,
+      same.map((s) => s.id),
+    );
+    return sayIn(page, same[0]!.template, { ...values, part, depth: same[0]!.depth ?? '' });
+  });
 }
 
 /** 30 in is printed as 0.75 m as well. */
@@ -213,10 +255,20 @@ function landLines(page: WorksContext, { lands, panels }: SheetFacts): readonly 
 function exposedLines(page: WorksContext, facts: SheetFacts): readonly string[] {
   const guard = tape(page, limitM(page.study.site.region, 'guard'));
   const runs = facts.conductors.map((c) => {
-    const template = facts.inSoil.includes(c.id) ? words.exposed.rising : words.exposed.air;
-    return sayIn(page, template, { part: partName(page, c.id), guard });
+    if (facts.inSoil.includes(c.id)) return { id: c.id, template: words.exposed.rising };
+    return { id: c.id, template: isIndoors(page, c) ? words.exposed.indoors : words.exposed.air };
   });
-  return [...runs, ...facts.arresters.map((a) => sayIn(page, words.exposed.device, { part: partName(page, a.id) }))];
+  const devices = facts.arresters.map((a) => ({ id: a.id, template: words.exposed.device }));
+  return alike(page, [...runs, ...devices], { guard });
+}
+
+/** Where it says so itself, or both its ends are in a building. */
+function isIndoors(page: WorksContext, c: SheetFacts['conductors'][number]): boolean {
+  const isIn = (id: string) => {
+    const where = partAnywhere(page, id.split(/[@.:]/, 1)[0]!)?.where ?? null;
+    return where !== null && where !== 'outside' && where !== 'unknown';
+  };
+  return isIn(c.id) || (isIn(c.from) && isIn(c.to));
 }
 
 function opensLine(page: WorksContext, { panels }: SheetFacts): string {

@@ -11,7 +11,7 @@ export function sheetRulesSection(page: WorksContext): Section {
   const { region } = page.study.site;
   const figureOf = (key: SheetLimit['key']) => tape(page, limitM(region, key));
   const items = [
-    sayIn(page, words.depth[page.speech.terms], { depth: figureOf('depth') }),
+    sayIn(page, words.depth[page.speech.terms], depthValues(page)),
     sayIn(page, words.rock),
     sayIn(page, words.radius, { radius: figureOf('radius') }),
     sayIn(page, words.joints),
@@ -34,6 +34,11 @@ export function sheetRulesSection(page: WorksContext): Section {
       ...sources(page),
     ],
   };
+}
+
+function depthValues(page: WorksContext): Readonly<Record<string, string>> {
+  const limits = sheetLimits(page.study.site.region).filter((l) => l.lengthM !== null);
+  return Object.fromEntries(limits.map((l) => [l.key, tape(page, l.lengthM)]));
 }
 
 function uses(page: WorksContext, material: RegExp): boolean {

@@ -78,9 +78,15 @@ function expected(page: WorksContext, ohm: Interval | null): string {
   if (ohm.high <= low) {
     return sayIn(page, words.most, { figure: formatQuantity(low, 'resistance', 'si', { digits: 2 }) });
   }
+  if (ohm.high < low * narrow) {
+    return sayIn(page, words.about, { figure: formatQuantity(ohm.high, 'resistance', 'si', { digits: 2 }) });
+  }
   const range = formatQuantity({ low, high: ohm.high }, 'resistance', 'si', { digits: 2 });
   return sayIn(page, words.least, { range });
 }
+
+/** Ends that differ by less read as one figure. */
+const narrow = 1.2;
 
 /** What a low-resistance ohmmeter still tells from nothing. */
 const leastReadOhm = 1e-3;

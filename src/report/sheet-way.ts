@@ -1,20 +1,25 @@
 import type { SheetFacts } from '../rework/sheet/sheet-facts.ts';
 import type { WorkRun } from '../rework/work.ts';
 import { sheetWords } from '../words/sheet-words.ts';
-import { partName, sayIn } from './page-context.ts';
+import { partName, partNames, sayIn } from './page-context.ts';
 import { tape, type WorksContext } from './works-context.ts';
 
 const words = sheetWords.way;
 
-/** How each new conductor runs, leg by leg as one would pace it; without places, that nobody knows. */
+/** How each new conductor runs, leg by leg as one would pace it; those without places in one line, that nobody knows. */
 export function wayLines(page: WorksContext, facts: SheetFacts): readonly string[] {
-  return facts.conductors.map((c) => {
-    const legs = legsOf(facts.runOf(c.id) ?? null, page.study.site.northDeg);
-    const values = { conductor: partName(page, c.id), from: partName(page, c.from), to: partName(page, c.to) };
-    if (legs.length === 0) return sayIn(page, words.straight, values);
-    const said = legs.map((l) => sayIn(page, words.leg, { length: tape(page, l.lengthM), direction: l.direction }));
-    return sayIn(page, words.legs, { ...values, legs: said.join(words.next) });
-  });
+  const ways = facts.conductors.map((c) => ({ c, legs: legsOf(facts.runOf(c.id), page.study.site.northDeg) }));
+  const placed = ways
+    .filter((w) => w.legs.length > 0)
+    .map(({ c, legs }) => {
+      const said = legs.map((l) => sayIn(page, words.leg, { length: tape(page, l.lengthM), direction: l.direction }));
+      const values = { conductor: partName(page, c.id), from: partName(page, c.from), to: partName(page, c.to) };
+      return sayIn(page, words.legs, { ...values, legs: said.join(words.next) });
+    });
+  const others = ways.filter((w) => w.legs.length === 0).map((w) => w.c.id);
+  return others.length === 0
+    ? placed
+    : [...placed, sayIn(page, words.straight, { conductor: partNames(page, others) })];
 }
 
 interface Leg {

@@ -5,8 +5,7 @@ import type { Step, WorksPlan } from '../rework/work.ts';
 import type { Interval } from '../units/interval.ts';
 import { tapeText } from '../units/tape-text.ts';
 import { pageWords } from '../words/page.ts';
-import { sheetWords } from '../words/sheet-words.ts';
-import { workTitle } from '../words/work-title.ts';
+import { workSteps, workTitle } from '../words/work-title.ts';
 import { type PageContext, pageContext, partName } from './page-context.ts';
 
 /** A page about a plan of works: it speaks of the site as it will be, and numbers what will be gone as well. */
@@ -29,10 +28,11 @@ export function tape(page: PageContext, lengthM: number | Interval | null): stri
 
 /** What a work is called. */
 export function titleOf(page: WorksContext, { work }: Pick<Step, 'work'>): string {
-  return workTitle(work.kind, work.at.join(sheetWords.first.and), page.speech);
+  return workTitle(work, page.speech);
 }
 
-/** `1 E1 and 2 E2`. */
-export function namesOf(page: PageContext, points: readonly string[]): string {
-  return points.map((p) => partName(page, p)).join(sheetWords.first.and);
+/** What is to be done, step by step. */
+export function stepsOf(page: WorksContext, { work }: Pick<Step, 'work'>): readonly string[] {
+  const names = work.at.map((p) => partName(page, p));
+  return workSteps(work, names, page.speech);
 }

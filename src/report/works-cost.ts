@@ -1,6 +1,9 @@
+import { addMaterials } from '../rework/cost/counts-of.ts';
 import { labourRates } from '../rework/cost/hours-of.ts';
-import type { Remaining, WorkCost } from '../rework/work.ts';
+import { pricedPart } from '../rework/cost/priced-part.ts';
+import type { Remaining, Work, WorkCost } from '../rework/work.ts';
 import { hoursText } from '../units/hours-text.ts';
+import type { Interval } from '../units/interval.ts';
 import { moneyText } from '../units/money-text.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
 import { sayIn } from './page-context.ts';
@@ -20,17 +23,31 @@ export function currencyOf({ plan }: WorksContext): string | null {
 /** Price, or which prices are missing; without prices the material. */
 export function costText(page: WorksContext, cost: WorkCost): string {
   if (!hasPrices(page)) return materialText(page, cost);
+  if (cost.price?.high === 0) return words.nothingToBuy;
   return moneyText(cost.price, currencyOf(page)) ?? sayIn(page, words.unpriced, { list: cost.unpriced });
 }
 
 /** Metres, rods and joints; what there is none of is left out. */
 export function materialText(page: WorksContext, { conductorM, rods, joints }: WorkCost): string {
   const parts = [
-    ...(conductorM.high > 0 ? [sayIn(page, words.conductor, { length: tape(page, conductorM) })] : []),
+    ...(conductorM.high > 0 ? [conductorText(page, conductorM)] : []),
     ...(rods > 0 ? [sayIn(page, words.rods, { rods })] : []),
     ...(joints > 0 ? [sayIn(page, words.joints, { joints })] : []),
   ];
   return parts.length === 0 ? words.noMaterial : parts.join(', ');
+}
+
+function conductorText(page: WorksContext, conductorM: Interval): string {
+  if (conductorM.low <= 0 && conductorM.high === Infinity) return words.conductorUnknown;
+  return sayIn(page, words.conductor, { length: tape(page, conductorM) });
+}
+
+/** What several works come to: all of it, or what has a price and the names of what has none. */
+export function totalText(page: WorksContext, works: readonly Work[], cost: WorkCost): string {
+  const prices = page.plan.before.prices ?? null;
+  if (prices === null || cost.price !== null || !hasPrices(page)) return costText(page, cost);
+  const money = moneyText(pricedPart(addMaterials(works), cost.hours, prices), currencyOf(page))!;
+  return sayIn(page, words.partly, { money, list: cost.unpriced });
 }
 
 export function hoursOfCost({ hours }: WorkCost): string {

@@ -1,11 +1,11 @@
 import type { Step } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { formatQuantity } from '../units/format.ts';
-import { workSentence } from '../words/work-title.ts';
+import { workReason } from '../words/work-title.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
 import { type Block, type Section, subheading } from './block.ts';
 import { sayIn } from './page-context.ts';
-import { namesOf, titleOf, type WorksContext } from './works-context.ts';
+import { stepsOf, titleOf, type WorksContext } from './works-context.ts';
 import { costText, countsText, hasPrices, hoursOfCost, materialText } from './works-cost.ts';
 
 const words = worksPageWords.works;
@@ -17,9 +17,10 @@ export function worksEachSection(page: WorksContext): Section {
 
 function stepBlocks(page: WorksContext, step: Step, index: number): readonly Block[] {
   const { work, alone, inTurn } = step;
+  const reason = workReason(work, page.speech);
   const advice = inTurn.appeared.filter((f) => f.severity === 'advice');
   const items = [
-    workSentence(work.kind, namesOf(page, work.at), page.speech),
+    reason === '' ? stepsOf(page, step).join(' ') : reason,
     takesText(page, inTurn.cleared),
     ...(advice.length === 0 ? [] : [sayIn(page, words.brings, { list: titles(advice) })]),
     sayIn(page, words.alone, { alone: countsText(page, alone.after), inTurn: countsText(page, inTurn.after) }),

@@ -29,7 +29,7 @@ export function worksRemainSection(page: WorksContext): Section {
 export function worksLeftSection(page: WorksContext): Section {
   const words = worksPageWords.left;
   const rows = page.plan.leftOut.map((l) => {
-    const title = workTitle(l.work.kind, l.work.at.join(worksPageWords.left.and), page.speech);
+    const title = workTitle(l.work, page.speech);
     return row(cell(title), cell(whyText(page, l)));
   });
   const table = tableIfAny({ id: 'left-table', caption: words.caption, head: [words.work, words.why], rows });

@@ -1,13 +1,22 @@
 import { addCosts } from '../rework/cost/cost-of.ts';
 import { remainingOf } from '../rework/plan/remaining-of.ts';
-import type { Step } from '../rework/work.ts';
+import type { Step, Work } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { moneyText } from '../units/money-text.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
 import { type Block, cell, listCell, minor, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
 import { sayIn } from './page-context.ts';
 import { titleOf, type WorksContext } from './works-context.ts';
-import { costText, countsText, currencyOf, hasPrices, hoursOfCost, labourNote, materialText } from './works-cost.ts';
+import {
+  costText,
+  countsText,
+  currencyOf,
+  hasPrices,
+  hoursOfCost,
+  labourNote,
+  materialText,
+  totalText,
+} from './works-cost.ts';
 
 const words = worksPageWords.list;
 
@@ -18,7 +27,13 @@ export function worksListSection(page: WorksContext): Section {
     ...labourNote(page).map(paragraph),
     ...limitNote(page).map(paragraph),
   ];
-  const table = tableIfAny({ id: 'works-table', caption: words.caption, head: headOf(), rows: rowsOf(page) });
+  const table = tableIfAny({
+    id: 'works-table',
+    caption: words.caption,
+    head: headOf(),
+    rows: rowsOf(page),
+    look: 'wide',
+  });
   const blocks = [...table, ...notes];
   return { id: 'list', heading: words.heading, blocks };
 }
@@ -32,7 +47,11 @@ export function worksSummarySection(page: WorksContext): Section {
   if (steps.length === 0) return { id: 'summary', heading, blocks: [paragraph(`${now} ${words.none}`), ...notes] };
   const then = sayIn(page, words.after, { after: countsText(page, remainingOf(after.findings)) });
   const total = addCosts(steps.map((s) => s.cost));
-  const values = { cost: costText(page, total), material: materialText(page, total), hours: hoursOfCost(total) };
+  const values = {
+    cost: totalText(page, worksOf(page), total),
+    material: materialText(page, total),
+    hours: hoursOfCost(total),
+  };
   const allOf = sayIn(page, hasPrices(page) ? all : allMaterial, values);
   const items = steps
     .slice(0, 3)
@@ -50,6 +69,10 @@ export function worksSummarySection(page: WorksContext): Section {
   };
 }
 
+function worksOf({ plan }: WorksContext): readonly Work[] {
+  return plan.steps.map((s) => s.work);
+}
+
 function headOf(): readonly string[] {
   return [words.number, words.work, words.takes, words.cost, words.hours, words.remains];
 }
@@ -65,7 +88,7 @@ function rowsOf(page: WorksContext): readonly Row[] {
       cell(''),
       cell(words.total),
       cell(''),
-      cell(costText(page, total)),
+      cell(totalText(page, worksOf(page), total)),
       cell(hoursOfCost(total)),
       cell(countsText(page, last, true)),
     ),

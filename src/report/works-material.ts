@@ -28,7 +28,7 @@ export function worksMaterialSection(page: WorksContext): Section {
   const money = hasPrices(page);
   const head = [words.name, words.needed, words.spare, ...(money ? [words.line, words.cost, words.costSpare] : [])];
   const rows = [...priced.map((p) => materialRow(page, p, money)), ...(money ? closingRows(page, priced) : [])];
-  const notes = [sayIn(page, words.spareNote), ...(money ? [words.taxNote] : [])];
+  const notes = [...missingNote(page, priced), sayIn(page, words.spareNote), ...(money ? [words.taxNote] : [])];
   const blocks =
     priced.length === 0
       ? [paragraph(words.none)]
@@ -71,11 +71,15 @@ function closingRows(page: WorksContext, priced: readonly Priced[]): readonly Ro
   const work = moneyText(labour, currencyOf(page)) ?? '–';
   const label = sayIn(page, words.work, { hours: hoursOfCost(costs) });
   const rate = rates.length === 0 ? cell(words.noRate) : listCell(rates.map((r) => r.typed));
-  const total = (pick: (p: Priced) => Interval | null) => totalText(page, priced, pick, labour);
+  const total = (pick: (p: Priced) => Interval | null) => {
+    const known = [...priced.map(pick).filter((c) => c !== null), ...(labour === null ? [] : [labour])];
+    return loudCell(moneyText(sum(known)!, currencyOf(page))!);
+  };
+  const what = priced.every((p) => p.cost !== null) ? words.total : words.totalPriced;
   return [
     row(cell(label), cell(''), cell(''), rate, cell(work), cell(work)),
     row(
-      cell(words.total),
+      cell(what),
       cell(''),
       cell(''),
       cell(''),
@@ -85,15 +89,8 @@ function closingRows(page: WorksContext, priced: readonly Priced[]): readonly Ro
   ];
 }
 
-function totalText(
-  page: WorksContext,
-  priced: readonly Priced[],
-  pick: (p: Priced) => Interval | null,
-  labour: Interval | null,
-) {
-  const known = sum([...priced.map(pick).filter((c) => c !== null), ...(labour === null ? [] : [labour])])!;
-  const money = moneyText(known, currencyOf(page))!;
+/** What comes on top because nobody knows its price. */
+function missingNote(page: WorksContext, priced: readonly Priced[]): readonly string[] {
   const missing = priced.filter((p) => p.cost === null).map((p) => kindName(page, p.material.name));
-  if (missing.length === 0) return loudCell(money);
-  return cell(sayIn(page, words.unknown, { list: missing }), sayIn(page, words.atLeast, { money }));
+  return missing.length === 0 || !hasPrices(page) ? [] : [sayIn(page, words.missing, { list: missing })];
 }

@@ -103,14 +103,9 @@ function needsOf({ needs }: Work, page: Page): readonly string[] {
   return needs.map((id) => (byId.has(id) ? titleOf(byId.get(id)!, page) : id));
 }
 
-/** What is done, by the parts that it is about. */
-function titleOf({ kind, at, id }: Work, { plan }: Pick<Page, 'plan'>): string {
-  const about = at.length === 0 ? (id.split(':')[1] ?? id) : listText(at);
-  return plain(workTitle(kind, about, speechOf(plan.before)));
-}
-
-function listText(parts: readonly string[]): string {
-  return parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} ${words.and} ${parts.at(-1)}`;
+/** What it is called. */
+function titleOf(work: Work, { plan }: Pick<Page, 'plan'>): string {
+  return plain(workTitle(work, speechOf(plan.before)));
 }
 
 function takesText(cleared: readonly StudyFinding[], sentence: Sentence): string {

@@ -33,7 +33,7 @@ export const sheetWords = {
     buriedUnknown: 'The file knows of nothing else that lies in the soil. There may be something.',
     numbers: 'The number before a name is that of the plan. Each work has a sheet of its own, to be signed.',
   },
-  before: { heading: 'Before any of it' },
+  list: { heading: 'Works on this sheet' },
   plan: {
     heading: 'Plan',
     caption: 'What is new and what is changed by these works. The numbers are those of this sheet.',
@@ -42,7 +42,7 @@ export const sheetWords = {
   rules: {
     heading: 'Holds for every work',
     depth: {
-      us: 'Depth: lay what goes into the soil at least {depth} deep. That is the depth of a buried ring that serves the [service]; for a single [bonding conductor] the code names none.',
+      us: 'Depth: lay what goes into the soil at least {depth} deep; a ring that serves as [electrode] of the [service] {ring}. For a single [bonding conductor] the code names no depth: the figure is that of other rings.',
       iec: 'Depth: lay what goes into the soil at least {depth} deep.',
     },
     frost: 'The file takes frost to reach {frostDepthM}: deeper is better.',
@@ -83,6 +83,7 @@ export const sheetWords = {
     buy: 'Clause numbers can be out of date or remembered wrongly: check them against the documents and the edition that holds here.',
     figures: {
       depth: 'Depth in soil, {figure}',
+      ring: 'Depth of a ring of the [service], {figure}',
       radius: 'Bend radius {figure}, no bend sharper than a right angle',
       joints: 'One conductor to a clamp, [listed] for burial',
       reach: 'Clamps that can be reached',
@@ -157,14 +158,15 @@ export const sheetWords = {
     none: 'Nothing new is bent.',
   },
   joints: {
-    one: '{n} × {kind} at {place}, holding {holds}{marks}',
+    one: '{n} × {kind}{marks}: {places}',
+    place: 'at {place}, holding {holds}',
     unknownKind: 'joint of a kind not planned: ask',
     mark: {
-      both: '; [listed] for this use and for burial',
-      buried: '; [listed] for this use and for burial or concrete: look for the mark',
-      reach: '; [listed] for this use, left where it can be reached',
+      both: ', [listed] for this use and for burial',
+      buried: ', [listed] for this use and for burial or concrete (look for the mark)',
+      reach: ', [listed] for this use, left where it can be reached',
     },
-    permanent: '; [listed] for this use; joins for good, so it may be buried',
+    permanent: ', [listed] for this use (joins for good: may be buried)',
     mount: 'bolted by its own stud to bare metal',
     none: 'No joint is new.',
     total: 'Joints to make: {n}.',
@@ -177,6 +179,7 @@ export const sheetWords = {
     none: 'It lands on nothing that is there.',
   },
   exposed: {
+    indoors: '{part} runs indoors: fix it firmly, apart from power and telephone wiring.',
     air: '{part} runs above the soil: fix it firmly, guard it up to {guard} where it can be struck, walked on or pulled.',
     rising: '{part}: guard it where it comes out of the soil, up to {guard}.',
     none: 'Nothing new lies where it could be damaged.',
@@ -232,6 +235,7 @@ export const sheetWords = {
     continuity: 'Continuity',
     joint: 'Across the joint',
     earth: '[Ground resistance] of the whole',
+    about: 'about {figure}; less where another way runs beside it',
     least: '{range}; less where another way runs beside it',
     most: 'no more than {figure}',
     unknown: 'cannot be told from the file: write down what it reads',

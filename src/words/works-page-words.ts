@@ -44,6 +44,9 @@ export const worksPageWords = {
     rods: '{rods} {rods?rod:rods}',
     joints: '{joints} {joints?joint:joints}',
     noMaterial: 'no material',
+    conductorUnknown: 'conductor of a length that is not known',
+    nothingToBuy: 'nothing to buy',
+    partly: '{money}, and what has no price yet ({list})',
   },
   plan: { heading: 'Plan', more: 'The contractor’s sheet has the way of each conductor leg by leg.' },
   chart: {
@@ -90,8 +93,8 @@ export const worksPageWords = {
     work: 'Work of one person, {hours}',
     noRate: 'no rate in the file',
     total: 'Together',
-    unknown: 'cannot be told: {list} without a price',
-    atLeast: 'what has a price: {money}',
+    totalPriced: 'Together, of what has a price',
+    missing: 'Without a price in the file, and on top of that: {list}.',
     spareNote:
       'Spare: a tenth more conductor, a joint in ten more; rods and protectors as needed. That is our own allowance.',
     taxNote:
@@ -114,7 +117,6 @@ export const worksPageWords = {
     caption: 'Works that are not in the list',
     work: 'Work',
     why: 'Why',
-    and: ' and ',
   },
   method: {
     heading: 'How this was reckoned',

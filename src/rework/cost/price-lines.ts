@@ -1,14 +1,13 @@
 import type { Wire } from '../../materials/wire.ts';
 import type { StudyPrice, StudyPrices } from '../../study/study.ts';
 import type { Interval } from '../../units/interval.ts';
-import { nearName } from '../../units/near-name.ts';
 import type { Material } from '../work.ts';
 import { wireNamed } from './material-kind.ts';
 
 /**
  * Lines of the owner's prices that a material is bought by: those of its own name; else those of the same wire; else those
  * that say the same in other words (`ground rod`, `gas tube arrester`); else those that differ in a size that one of the two
- * does not name (`8 ft rod`); else the one that is a slip away. A size that differs is never a slip. Only lines that can be
+ * does not name (`8 ft rod`); else the one that is a letter away. A size that differs is never a slip. Only lines that can be
  * used count: metres are bought by a length, pieces by the piece, and the price has to be a figure.
  */
 export function priceLines(
@@ -17,12 +16,8 @@ export function priceLines(
 ): readonly StudyPrice[] {
   const usable = prices.lines.filter((l) => l.price !== null && fits(l.per, unit));
   const found = matchers(name).map((fitsName) => usable.filter((l) => fitsName(l.name)));
-  const near = nearName(
-    essence(name),
-    usable.map((l) => essence(l.name)).filter((n) => figures(n) === figures(essence(name))),
-  );
   const slips =
-    near === null || wireNamed(name) !== null ? [] : usable.filter((l) => essence(l.name) === near).slice(0, 1);
+    wireNamed(name) === null ? usable.filter((l) => isSlip(essence(l.name), essence(name))).slice(0, 1) : [];
   return [...found, slips].find((lines) => lines.length > 0) ?? [];
 }
 
@@ -94,6 +89,29 @@ function withoutSize(name: string): string {
     .replace(/\b(?:x|by|of|long)\b|,/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
+}
+
+/** The same words, of which one or the other of five letters or more has one slip; a shorter word that differs is another. */
+function isSlip(a: string, b: string): boolean {
+  const [left, right] = [a.split(' '), b.split(' ')];
+  if (figures(a) !== figures(b) || left.length !== right.length) return false;
+  return left.every((word, i) => word === right[i] || (word.length >= longWord && isNear(word, right[i]!)));
+}
+
+const longWord = 5;
+
+/** At most one letter wrong, missing or too many, the first one right. */
+function isNear(a: string, b: string): boolean {
+  return Math.abs(a.length - b.length) <= 1 && a[0] === b[0] && differing(a, b) <= 1;
+}
+
+/** Letters of the longer one that remain when what both begin and end with is taken off. */
+function differing(a: string, b: string): number {
+  let from = 0;
+  while (from < Math.min(a.length, b.length) && a[from] === b[from]) from++;
+  let end = 0;
+  while (end < Math.min(a.length, b.length) - from && a.at(-1 - end) === b.at(-1 - end)) end++;
+  return Math.max(a.length, b.length) - from - end;
 }
 
 /** A figure that differs is another thing, however near the letters. */

@@ -2,7 +2,7 @@ import type { StudySource } from '../../study/study.ts';
 
 /** Figures of work in the soil and along walls, as a contractor is told them, each with the rule that it stands in and its source. */
 export interface SheetLimit {
-  readonly key: 'depth' | 'radius' | 'joints' | 'reach' | 'surface' | 'cover' | 'guard' | 'photo';
+  readonly key: 'depth' | 'ring' | 'radius' | 'joints' | 'reach' | 'surface' | 'cover' | 'guard' | 'photo';
   /** A length; null: no figure. */
   readonly lengthM: number | null;
   /** Rule of the catalogue that asks it; null: none does. */
@@ -15,13 +15,11 @@ type Side = 'us' | 'iec' | 'au';
 const ours: StudySource = { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' };
 const handbook = { document: 'MIL-HDBK-419A', provenance: 'read' } as const;
 
-/** 30 in as printed for a ring of a service. */
-const depthUs = limit('depth', 0.762, 'ring-depth-us', {
-  document: 'NFPA 70; NFPA 780',
-  edition: null,
-  clause: '250.53(F)',
-  provenance: 'memory',
-});
+const ringSource = { document: 'NFPA 70; NFPA 780', edition: null, clause: '250.53(F)', provenance: 'memory' } as const;
+/** 18 in, asked of rings that serve a tower or lightning alone. */
+const depthUs = limit('depth', 0.4572, 'ring-depth-us', ringSource);
+/** 30 in, asked of a ring that is an electrode of the service. */
+const ringUs = limit('ring', 0.762, 'ring-depth-us', ringSource);
 const depthIec = limit('depth', 0.5, 'electrode-from-foundation-iec', {
   document: 'IEC 62305-3',
   edition: '2010',
@@ -49,6 +47,7 @@ const code = { document: 'NFPA 70', edition: null } as const;
 
 const american: readonly SheetLimit[] = [
   depthUs,
+  ringUs,
   radius,
   limit('joints', null, 'one-conductor-per-clamp', { ...code, clause: '250.70', provenance: 'second-hand' }),
   limit('reach', null, 'clamp-accessible', { ...code, clause: '250.68(A)', provenance: 'memory' }),
