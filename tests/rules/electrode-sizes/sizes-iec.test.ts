@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../verdicts-of.ts';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on these electrodes, each in the short form of the file. */
 function ask(rule: string, electrodes: string, more = '', rest = ''): readonly string[] {
@@ -137,9 +139,33 @@ describe('iec-antenna-electrode-minimum: IEC 60728-11, one rod 2.5 m, or two of 
 
   it('a footing, or a ring; of two runs the angle is asked', () => {
     expect(mast('R: {kind: concrete-encased}', lead)).toEqual(['met R: enough']);
-    expect(mast('R: {kind: buried wire, closed: yes, length: 5 m}', lead)).toEqual(['met R: enough']);
+    expect(mast('R: {kind: buried wire, closed: yes, length: 5 m, wire: 50 mm2 copper}', lead)).toEqual([
+      'met R: enough',
+    ]);
+    expect(mast('R: {kind: buried wire, closed: yes, length: 5 m, wire: 25 mm2 copper}', lead)).toEqual([
+      'not met R: too little',
+    ]);
+    expect(mast('R: {kind: buried wire, closed: yes, length: 5 m}', lead)).toEqual(['cannot tell R: perhaps']);
     expect(mast('R: {kind: buried wire, closed: no, length: 2.5 m}', lead)).toEqual(['not met R: too little']);
     expect(mast('R: {kind: radial, count: 2, length: 2.5 m}', lead)).toEqual(['cannot tell R: perhaps']);
+  });
+
+  // 50 mm² of copper, 90 mm² of steel (80 in older texts), more than 60 degrees apart
+  it('two runs by the plan, either side of 60 degrees, of the section and of the length', () => {
+    const two = (to: string, wire = '50 mm2 copper') =>
+      mast(
+        `R: {kind: buried wire, closed: no, route: [[0, 0], [2.5, 0]], wire: ${wire}}, S: {kind: buried wire, closed: no, route: [[0, 0], ${to}], wire: ${wire}}`,
+        `${lead}, t: {from: mast@base, to: S}`,
+      );
+    // 2.5 m at 61 and at 59 degrees: cos 0.4848 and 0.5150, sin 0.8746 and 0.8572
+    expect(two('[1.212, 2.187]')).toEqual(['met R S: enough']);
+    expect(two('[1.288, 2.143]')).toEqual(['not met R S: too little']);
+    expect(two('[0, 2.4]')).toEqual(['not met R S: too little']);
+    expect(two('[0, 2.5]', '49 mm2 copper')).toEqual(['not met R S: too little']);
+    expect(two('[0, 2.5]', '90 mm2 galvanised steel')).toEqual(['met R S: enough']);
+    expect(two('[0, 2.5]', '85 mm2 galvanised steel')).toEqual(['cannot tell R S: perhaps']);
+    expect(two('[0, 2.5]', '79 mm2 galvanised steel')).toEqual(['not met R S: too little']);
+    expect(two('[0, 2.5]', 'unknown')).toEqual(['cannot tell R S: perhaps']);
   });
 
   it('the electrode of the lightning protection of the building is enough', () => {
@@ -169,3 +195,132 @@ describe('au-rod-dimensions: AS/NZS 1768:2021 as a trade page sums it up, 2.4 m 
     expect(au('kind: rod, length: 1 m', '')).toEqual([]);
   });
 });
+
+describe('each figure on both sides', () => {
+  const typed = (
+    region: string,
+    electrode: string,
+    claims = '',
+  ) => `site: {name: Sizes, region: ${region}, service: panel${claims}}
+electrodes: {E: {${electrode}}}
+equipment: {panel: {kind: service panel}}
+`;
+  const iec = (electrode: string) => (figure: string) => typed('iec', electrode.replace('?', figure));
+  eitherSide('iec-rod-dimensions', iec('kind: rod, serves: lightning, metal: copper, diameter: ?'), [
+    ['15 mm', '14.8 mm'],
+    ['0.591 in', '0.585 in'],
+  ]);
+  eitherSide('iec-rod-dimensions', iec('kind: rod, serves: lightning, metal: galvanised steel, diameter: ?'), [
+    ['14 mm', '13.8 mm'],
+    ['0.552 in', '0.545 in'],
+  ]);
+  const clad = 'kind: rod, metal: copper-clad steel, diameter: 15 mm, coating: ?';
+  eitherSide('iec-rod-dimensions', iec(`serves: lightning, ${clad}`), [
+    ['250 um', '245 um'],
+    ['10 mil', '9.7 mil'],
+  ]);
+  const wire = 'kind: buried wire, serves: lightning, wire: ?';
+  eitherSide('iec-buried-conductor-dimensions', iec(wire), [
+    ['50 mm2 copper', '49 mm2 copper'],
+    ['99 kcmil copper', '97 kcmil copper'],
+    ['78 mm2 galvanised steel', '77 mm2 galvanised steel'],
+    ['154 kcmil galvanised steel', '152 kcmil galvanised steel'],
+    ['strap 30 mm x 3 mm galvanised steel', 'strap 29.5 mm x 3 mm galvanised steel'],
+    ['strap 1.17 in x 0.12 in galvanised steel', 'strap 1.15 in x 0.12 in galvanised steel'],
+    ['strap 40 mm x 2.5 mm stainless steel', 'strap 39.5 mm x 2.5 mm stainless steel'],
+    ['strap 1.56 in x 0.1 in stainless steel', 'strap 1.53 in x 0.1 in stainless steel'],
+  ]);
+  const plate = 'kind: plate, serves: lightning, metal: copper';
+  eitherSide('iec-plate-dimensions', iec(`${plate}, height: 0.7 m, width: ?`), [
+    ['0.5 m', '0.49 m'],
+    ['19.7 in', '19.4 in'],
+  ]);
+  eitherSide('iec-plate-dimensions', iec(`${plate}, lattice: yes, height: 0.7 m, width: ?`), [
+    ['0.6 m', '0.59 m'],
+    ['23.7 in', '23.4 in'],
+  ]);
+  eitherSide('iec-power-electrode-dimensions', iec('kind: buried wire, wire: ?'), [
+    ['25 mm2 copper', '24.7 mm2 copper'],
+    ['49.5 kcmil copper', '48.5 kcmil copper'],
+    ['strap 25 mm x 2 mm copper', 'strap 24.5 mm x 2 mm copper'],
+    ['strap 0.98 in x 0.08 in copper', 'strap 0.96 in x 0.08 in copper'],
+  ]);
+  eitherSide('iec-power-electrode-dimensions', iec('kind: rod, metal: galvanised steel, diameter: ?'), [
+    ['16 mm', '15.8 mm'],
+    ['0.63 in', '0.62 in'],
+  ]);
+  eitherSide(
+    'iec-power-electrode-dimensions',
+    iec('kind: rod, metal: copper-clad steel, coating: 250 um, diameter: ?'),
+    [
+      ['14 mm', '13.8 mm'],
+      ['0.552 in', '0.545 in'],
+    ],
+  );
+  eitherSide('iec-power-electrode-dimensions', iec(clad), [
+    ['250 um', '245 um'],
+    ['10 mil', '9.7 mil'],
+  ]);
+  const au = (electrode: string) => (figure: string) =>
+    typed('au', electrode.replace('?', figure), ', claims: AS/NZS 1768');
+  eitherSide('au-rod-dimensions', au('kind: rod, diameter: 16 mm, length: ?'), [
+    ['2.4 m', '2.38 m'],
+    ['7.9 ft', '7.8 ft'],
+  ]);
+  eitherSide('au-rod-dimensions', au('kind: rod, length: 2.4 m, diameter: ?'), [
+    ['16 mm', '15.8 mm'],
+    ['0.63 in', '0.62 in'],
+  ]);
+  eitherSide('au-rod-dimensions', au('kind: buried wire, closed: yes, depth: 0.6 m, wire: ?'), [
+    ['25 mm2 copper', '24.7 mm2 copper'],
+    ['49.5 kcmil copper', '48.5 kcmil copper'],
+  ]);
+  eitherSide('au-rod-dimensions', au('kind: buried wire, closed: yes, wire: 25 mm2 copper, depth: ?'), [
+    ['0.6 m', '0.59 m'],
+    ['2 ft', '23 in'],
+  ]);
+  const antenna = (electrodes: string) => (figure: string) =>
+    `site: {name: Sizes, region: iec, service: none}
+electrodes: {${electrodes.replaceAll('?', figure)}}
+supports: {mast: {kind: mast, metal: steel, sections: one piece}}
+conductors: {lead: {from: mast@base, to: R}}
+`;
+  eitherSide('iec-antenna-electrode-minimum', antenna('R: {kind: rod, length: ?}'), [
+    ['2.5 m', '2.48 m'],
+    ['8.21 ft', '8.1 ft'],
+  ]);
+  eitherSide('iec-antenna-electrode-minimum', antenna('R: {kind: rods, count: 2, spacing: 3 m, length: ?}'), [
+    ['1.5 m', '1.48 m'],
+    ['4.93 ft', '4.85 ft'],
+  ]);
+  eitherSide(
+    'iec-antenna-electrode-minimum',
+    antenna('R: {kind: buried wire, closed: yes, wire: 50 mm2 copper, length: ?}'),
+    [
+      ['5 m', '4.9 m'],
+      ['16.5 ft', '16.2 ft'],
+    ],
+  );
+});
+
+it('none of them is asked of what is no rod, wire or plate', () => {
+  const pipe = `site: {name: Sizes, region: iec, service: panel, claims: class III}
+electrodes: {E: {kind: structural steel}}
+equipment: {panel: {kind: service panel}}
+`;
+  for (const rule of ['iec-rod-dimensions', 'iec-buried-conductor-dimensions', 'iec-plate-dimensions'])
+    expect(findingsOf(rule, pipe).outcome).toBe('not applicable');
+});
+
+it('iec-rod-dimensions: a metal that nobody named is asked about', () => {
+  expect(ask('iec-rod-dimensions', 'R: {kind: rod, serves: lightning, diameter: 16 mm}')).toEqual([
+    'cannot tell R: figure unknown',
+  ]);
+});
+
+everyOutcome('iec-rod-dimensions');
+everyOutcome('iec-buried-conductor-dimensions');
+everyOutcome('iec-plate-dimensions');
+everyOutcome('iec-power-electrode-dimensions');
+everyOutcome('iec-antenna-electrode-minimum');
+everyOutcome('au-rod-dimensions');
