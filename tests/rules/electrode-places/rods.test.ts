@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -41,7 +42,9 @@ describe('rod-vertical-or-45: NFPA 70 250.53(G), 45°, else a trench of 30 in (7
     expect(rod(', angle: 46 deg')).toEqual(['not met R: flat']);
     expect(rod(', angle: 90 deg, top: 30 in')).toEqual(['met R: in a trench']);
     expect(rod(', angle: 90 deg, top: 0.77 m')).toEqual(['met R: in a trench']);
-    expect(rod(', angle: 90 deg, top: 0.75 m')).toEqual(['not met R: flat']);
+    expect(rod(', angle: 90 deg, top: 0.75 m')).toEqual(['met R: in a trench']);
+    expect(rod(', angle: 90 deg, top: 0.74 m')).toEqual(['not met R: flat']);
+    expect(rod(', angle: 90 deg, top: 29 in')).toEqual(['not met R: flat']);
     expect(rod(', angle: unknown')).toEqual(['cannot tell R: angle unknown']);
     expect(rod('')).toEqual([]);
   });
@@ -72,8 +75,13 @@ describe('rod-top-depth-military: TM 5-811-3, 6 in (152.4 mm); FAA-STD-019, 1 ft
   it('either side, in both systems', () => {
     expect(rod(', top: 6 in')).toEqual(['met R: deep']);
     expect(rod(', top: 153 mm')).toEqual(['met R: deep']);
-    expect(rod(', top: 5.9 in')).toEqual(['not met R: shallow']);
-    expect(rod(', top: 0.3 m', ', claims: FAA-STD-019')).toEqual(['not met R: shallow']);
+    expect(rod(', top: 5.8 in')).toEqual(['not met R: shallow']);
+    expect(rod(', top: 0.15 m')).toEqual(['met R: deep']);
+    expect(rod(', top: 147 mm')).toEqual(['not met R: shallow']);
+    expect(rod(', top: 0.3 m', ', claims: FAA-STD-019')).toEqual(['met R: deep']);
+    expect(rod(', top: 0.31 m', ', claims: FAA-STD-019')).toEqual(['met R: deep']);
+    expect(rod(', top: 0.29 m', ', claims: FAA-STD-019')).toEqual(['not met R: shallow']);
+    expect(rod(', top: 11.7 in', ', claims: FAA-STD-019')).toEqual(['not met R: shallow']);
     expect(rod(', top: 1 ft', ', claims: FAA-STD-019')).toEqual(['met R: deep']);
     expect(rod('')).toEqual(['cannot tell R: top unknown']);
     expect(rod(', top: 0 in', '')).toEqual([]);
@@ -86,10 +94,18 @@ describe('rods-in-undisturbed-soil: MIL-HDBK-419A vol. II 1.2.4, 6 ft (1.8288 m)
   it('either side, in both systems', () => {
     expect(rod(', stands_in: gravel, gravel: 2 ft, length: 8 ft')).toEqual(['met R: through gravel']);
     expect(rod(', stands_in: gravel, gravel: 0.6 m, length: 2.44 m')).toEqual(['met R: through gravel']);
-    expect(rod(', stands_in: gravel, gravel: 2.1 ft, length: 8 ft')).toEqual(['not met R: in gravel']);
+    expect(rod(', stands_in: gravel, gravel: 2.2 ft, length: 8 ft')).toEqual(['not met R: in gravel']);
     expect(rod(', stands_in: gravel, gravel: 0.7 m, length: 2.44 m')).toEqual(['not met R: in gravel']);
     expect(rod(', stands_in: gravel, length: 8 ft')).toEqual(['cannot tell R: gravel unknown']);
   });
+
+  const below = (figure: string) =>
+    `site: {name: Gravel, region: us, service: none}\nelectrodes: {R: {kind: rod, stands_in: gravel, gravel: 1 mm, length: ${figure}}}\n`;
+  eitherSide('rods-in-undisturbed-soil', below, [
+    ['6 ft', '5.8 ft'],
+    ['1.83 m', '1.78 m'],
+    ['1.8 m', '1.78 m'],
+  ]);
 
   it('by what it stands in, where somebody said', () => {
     expect(rod(', stands_in: undisturbed soil')).toEqual(['met R: firm']);
@@ -201,8 +217,38 @@ readings: {r: {kind: fall of potential, electrode: T, resistance: ${ohm} ohm}}
     expect(read('10')).toEqual(['met T: reads low']);
     expect(read('10.1')).toEqual(['not met T: too few']);
   });
+
+  const ofLength = (figure: string) => `site: {name: Legs, region: us, service: none}
+electrodes: {R: {kind: rods, count: 3, length: ${figure}}}
+supports: {T: {kind: lattice tower, legs: 3}}
+conductors: {a: {from: T@base, to: R}}
+`;
+  eitherSide('electrode-count-per-tower-leg', ofLength, [
+    ['8 ft', '7.9 ft'],
+    ['2.44 m', '2.4 m'],
+  ]);
+
+  it('is asked of towers: a site without one is not asked', () => {
+    const text =
+      'site: {name: None, region: us, service: none, claims: TIA-222-G}\nsupports: {pole: {kind: wood pole}}\n';
+    for (const rule of [legs, count]) expect(findingsOf(rule, text).outcome).toBe('not applicable');
+    const three = 'site: {name: Base, region: us, service: none, claims: TIA-222-G}\n';
+    const site = (
+      n: number,
+    ) => `${three}electrodes: {R: {kind: rods, count: ${n}, length: 10 ft}, A: {kind: rod, length: 10 ft}}
+supports: {T: {kind: lattice tower, metal: steel, sections: bolted, guys: {g1: {anchor: unknown, metal: steel}}}}
+conductors: {a: {from: T@base, to: R}, g: {from: g1@anchor, to: A}}
+`;
+    expect(verdictsOf(count, site(3))).toEqual(['met T: enough']);
+    expect(verdictsOf(count, site(2))).toEqual(['not met T: too few']);
+  });
 });
 
 everyOutcome('rod-spacing-between-systems');
 everyOutcome('rod-top-protected');
 everyOutcome('below-moisture-and-frost');
+everyOutcome('rod-vertical-or-45', { limits: 'a rod that is neither says its angle, not its depth' });
+everyOutcome('rod-top-depth-military');
+everyOutcome('rods-in-undisturbed-soil');
+everyOutcome('electrode-count-per-tower-leg');
+everyOutcome('tower-rods-count', { limits: 'a reading above 10 ohm alone says nothing: then the rods are counted' });
