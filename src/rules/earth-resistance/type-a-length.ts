@@ -44,7 +44,12 @@ function ofElectrode(e: ElectrodeFacts, lightningClass: 1 | 2 | 3 | 4, { site }:
   const at = [e.id];
   const read = e.measuredOhm;
   if (read !== null && !read.overRange && read.ohm.high < waivedOhm)
-    return { is: 'met', at, because: { key: 'reads low' } };
+    return {
+      is: 'met',
+      at,
+      because: { key: 'reads low' },
+      measured: { key: 'resistanceOhm', value: read.ohm, limit: waivedOhm, sense: 'most' },
+    };
   const level = leastLength(lightningClass, site);
   const limit = isRod(e) ? scale(level, 0.5) : level;
   const value = e.part.lengthM ?? routeLength(e.part);

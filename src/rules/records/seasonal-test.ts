@@ -20,13 +20,18 @@ export const seasonalTest = rule({
     const read = readingsOfEarth(site);
     const days = read.flatMap((r) => dayOf(r.date) ?? []).sort((a, b) => a - b);
     const at = read.map((r) => r.id).sort();
-    const inAYear = days.some((first, i) => (days[i + leastTests - 1] ?? Infinity) - first <= yearDays);
-    if (inAYear) return [{ is: 'met', at, because: { key: 'over a year' } }];
+    const value = mostInAYear(days);
+    const measured = { key: 'count', value, limit: leastTests, sense: 'least' } as const;
+    if (value >= leastTests) return [{ is: 'met', at, because: { key: 'over a year' }, measured }];
     const isOpen = read.length >= leastTests && days.length < read.length;
     if (isOpen) return [{ is: 'cannot tell', at, because: { key: 'undated' }, settle: { key: 'find the date' } }];
-    return [{ is: 'not met', at, because: { key: 'too few' } }];
+    return [{ is: 'not met', at, because: { key: 'too few' }, measured }];
   },
 });
+
+function mostInAYear(days: readonly number[]): number {
+  return Math.max(0, ...days.map((first) => days.filter((d) => d >= first && d - first <= yearDays).length));
+}
 
 /** Days since 1970; a month or a year alone is no day. */
 function dayOf(date: string | null): number | null {

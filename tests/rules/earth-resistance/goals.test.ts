@@ -87,6 +87,12 @@ describe('electrode-10n-ohm: BS 6651, each of N electrodes at most 10 N ohm', ()
       ties: 'd: {from: E, to: F}',
     });
 
+  it('either side of 10 ohm for one', () => {
+    const one = (ohm: string) => ask('electrode-10n-ohm', `E: {kind: rod, resistance: ${ohm}}`, '', { region: 'uk' });
+    expect(one('10 ohm')).toEqual(['met E: low']);
+    expect(one('10.1 ohm')).toEqual(['not met E: high']);
+  });
+
   it('either side of 20 ohm for two', () => {
     expect(two('20 ohm', '20.1 ohm')).toEqual(['not met F: high', 'met E: low']);
     expect(two('19 to 21 ohm', 'over range')).toEqual(['not met F: over range', 'cannot tell E: wide']);
@@ -119,7 +125,7 @@ describe('unit-sanity: ours, one rod alone reads 1 ohm or more', () => {
 
   it('either side', () => {
     expect(rod('1 ohm')).toEqual(['met E: can be']);
-    expect(rod('0.9 ohm')).toEqual(['not met E: too low to be']);
+    expect(rod('0.95 ohm')).toEqual(['not met E: too low to be']);
     expect(rod('0.5 to 2 ohm')).toEqual(['cannot tell E: wide']);
     expect(rod('over range')).toEqual([]);
     expect(ask('unit-sanity', 'E: {kind: rod, resistance: 0.1 ohm, measured: bonded}')).toEqual([]);
@@ -142,6 +148,9 @@ describe('lightning-rods-not-service-electrode: NFPA 70 250.60, one electrode th
   });
 });
 
+everyOutcome('lightning-rods-not-service-electrode');
+everyOutcome('electrode-10n-ohm');
+everyOutcome('unit-sanity');
 everyOutcome('site-10-ohm');
 everyOutcome('site-3-ohm-wet');
 everyOutcome('loop-50-ohm-trigger');

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { verdictsOf } from '../verdicts-of.ts';
 
 /** `outcome place: reason` of a rule on a site that claims a class. */
@@ -60,6 +62,7 @@ describe('type-a-length: level l1, upright half of it', () => {
       );
     expect(two('9.9 ohm')).toEqual(['met A: reads low', 'met B: long enough']);
     expect(two('10 ohm')).toEqual(['not met A: short', 'met B: long enough']);
+    expect(two('10.1 ohm')).toEqual(['not met A: short', 'met B: long enough']);
     expect(ask('type-a-length', 'A: {kind: rod, length: 9 m}', ', claims: class III', '100 ohm m')).toEqual([
       'not met A: only one',
     ]);
@@ -108,3 +111,33 @@ describe('type-b-radius: the circle of the area that the ring encloses, r = sqrt
     expect(ring(4, rods('1.4 m'), 'a: {from: R, to: A}')).toEqual(['not met R: small']);
   });
 });
+
+describe('each figure on both sides', () => {
+  const typed = (electrodes: string) => `site: {name: Types, region: iec, service: none, claims: class III}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes: {${electrodes}}
+`;
+  eitherSide('type-a-length', (figure) => typed(`A: {kind: rods, count: 2, length: ${figure}}`), [
+    ['2.5 m', '2.48 m'],
+    ['8.21 ft', '8.1 ft'],
+  ]);
+  eitherSide('type-a-length', (figure) => typed(`A: {kind: radial, count: 2, length: ${figure}}`), [
+    ['5 m', '4.95 m'],
+    ['16.5 ft', '16.2 ft'],
+  ]);
+  // the circle of 5 m radius has 78.54 m2, 845.4 sq ft
+  eitherSide('type-b-radius', (figure) => typed(`R: {kind: buried wire, closed: yes, area: ${figure}}`), [
+    ['78.6 m2', '77 m2'],
+    ['846 sq ft', '830 sq ft'],
+  ]);
+  const inFeet = (side: string) =>
+    `site: {name: Types, region: iec, units: ft, service: none, claims: class III}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes: {R: {kind: buried wire, closed: yes, route: [[0, 0], [${side}, 0], [${side}, ${side}], [0, ${side}]]}}
+`;
+  // a square of 29.08 ft has that area
+  eitherSide('type-b-radius', inFeet, [['29.1', '28.8']]);
+});
+
+everyOutcome('type-a-length', { limits: 'one that reads above 10 ohm says its length, which then decides' });
+everyOutcome('type-b-radius');

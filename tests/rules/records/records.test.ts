@@ -56,6 +56,7 @@ describe('probe-distance: IEEE 81 (from memory), five times the largest dimensio
     expect(probes('unknown', '6.2 m')).toEqual(['cannot tell r: probes unknown']);
     expect(probes('100 m', '62 m', 'length: unknown')).toEqual(['cannot tell r: probes unknown']);
     expect(ask('probe-distance', '')).toEqual([]);
+    expect(ask('probe-distance', 'readings: none\n')).toEqual([]);
   });
 
   it('takes a system across all that it has in the soil', () => {
@@ -120,9 +121,13 @@ describe('connection-labelled: BS 7671 514.13; no threshold', () => {
     expect(wire('')).toEqual(['cannot tell main: not seen']);
     expect(wire('', 'us')).toEqual([]);
     expect(ask('connection-labelled', '', { region: 'uk' })).toEqual([]);
+    expect(ask('connection-labelled', 'conductors: none\n', { region: 'uk' })).toEqual([]);
   });
 });
 
 everyOutcome('resistance-has-provenance');
 everyOutcome('electrode-tested-at-install');
 everyOutcome('photo-before-backfill');
+everyOutcome('probe-distance');
+everyOutcome('seasonal-test');
+everyOutcome('connection-labelled');
