@@ -1,6 +1,6 @@
 import type { ComparedStrike, Comparison, PathRow, ReachRow, Sides } from '../compare/comparison.ts';
 import { compareWords as words } from '../words/compare-words.ts';
-import { type ComparePage, ohmText, rangeOf } from './compare-page.ts';
+import { type ComparePage, ohmText } from './compare-page.ts';
 import { bullet, headed, paragraph } from './page-blocks.ts';
 import { type TextRow, textTable } from './text-table.ts';
 
@@ -9,13 +9,9 @@ const mostRows = 8;
 
 /** Figures that differ side by side; those of the whole always. */
 export function figureBlocks(comparison: Comparison, page: ComparePage): readonly string[] {
-  const rows = [...wholeRows(comparison, page), ...electrodeRows(comparison, page)];
-  const ways = wayRows(comparison.paths, page);
+  const rows = [...wholeRows(comparison, page), ...wayRows(comparison.paths, page), ...electrodeRows(comparison, page)];
   return [
-    headed(page, words.headings.figures, [
-      ...table(page, [...rows, ...ways.slice(0, mostRows)]),
-      ...moreThan(ways, page),
-    ]),
+    headed(page, words.headings.figures, table(page, rows)),
     strikeBlock(comparison.strike, page),
     reachBlock(comparison.reach, page),
   ];
@@ -59,31 +55,17 @@ function electrodeRows({ earth }: Comparison, page: ComparePage): readonly TextR
     }));
 }
 
-/** Lengths and numbers of separate ways that differ. */
+/** How many parts have a way, and how many have more than one. */
 function wayRows(paths: readonly PathRow[], page: ComparePage): readonly TextRow[] {
-  return paths
-    .filter((row) => row.standing !== 'same')
-    .flatMap((row) => {
-      const label = (what: string) =>
-        page.sentence(row.aim === 'service' ? words.rows.pathService : words.rows.path, {
-          from: row.from.after ?? row.from.before,
-          what,
-        });
-      const cells = (read: (side: 'before' | 'after') => string) =>
-        [read('before'), read('after')].map((text, i) =>
-          row.from[i === 0 ? 'before' : 'after'] === null ? words.noWay : text,
-        );
-      const lengths = cells((side) => lengthText(row.lengthM[side], page));
-      const ways = cells((side) => String(row.separatePaths[side]));
-      return [
-        ...(lengths[0] === lengths[1] ? [] : [{ label: label(words.rows.length), cells: lengths }]),
-        ...(ways[0] === ways[1] ? [] : [{ label: label(words.rows.ways), cells: ways }]),
-      ];
-    });
-}
-
-function lengthText(lengthM: PathRow['lengthM']['before'], { sentence }: ComparePage): string {
-  return lengthM === null ? words.unknown : sentence('{lengthM}', { lengthM: rangeOf(lengthM) });
+  const cells = (is: (row: PathRow, side: keyof Sides<unknown>) => boolean) =>
+    (['before', 'after'] as const).map((side) => String(paths.filter((row) => is(row, side)).length));
+  const has = (aim: PathRow['aim'], least: number) =>
+    cells((row, side) => row.aim === aim && (row.separatePaths[side] ?? 0) >= least);
+  return [
+    { label: page.sentence(words.rows.electrodeWay), cells: has('electrode', 1) },
+    { label: page.sentence(words.rows.serviceWay), cells: has('service', 1) },
+    { label: page.sentence(words.rows.twoWays), cells: has('service', 2) },
+  ];
 }
 
 function moreThan(all: readonly unknown[], page: ComparePage): readonly string[] {

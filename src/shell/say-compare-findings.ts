@@ -4,14 +4,14 @@ import { type ComparePage, findingHead } from './compare-page.ts';
 import { bullet, headed, paragraph } from './page-blocks.ts';
 import { plain } from './terminal.ts';
 
-/** What is new and worse with its reason, what is better with both figures, what is cleared by its title. */
+/** What is cleared by its title, the graver ones each; what is new and worse with its reason; what is better with both figures. */
 export function findingBlocks({ findings }: Comparison, page: ComparePage): readonly string[] {
   return [
+    clearedBlock(page, findings.cleared),
     block(page, 'new', findings.new, reason),
+    block(page, 'better', findings.better, difference),
     block(page, 'worse', findings.worse, difference),
     block(page, 'unsettled', findings.unsettled, reason),
-    block(page, 'cleared', findings.cleared, () => []),
-    block(page, 'better', findings.better, difference),
     headed(
       page,
       words.headings.agreed,
@@ -29,6 +29,7 @@ function block(
   more: More,
 ): string {
   const told = changes.filter((c) => c.counts);
+  if (told.length === 0) return '';
   const rest = changes.length - told.length;
   const lines = told.flatMap((c) => [
     paragraph(page, findingHead(page, c), 2, 8),
@@ -36,6 +37,16 @@ function block(
   ]);
   const folded = rest === 0 ? [] : [paragraph(page, page.sentence(words.folded, { count: String(rest) }), 2)];
   return headed(page, words.headings[list], [...lines, ...folded]);
+}
+
+/** Hazards and defects that are gone, each; advice and doubts by their number. */
+function clearedBlock(page: ComparePage, changes: readonly FindingChange[]): string {
+  const told = changes.filter((c) => c.counts);
+  const isGrave = ({ before }: FindingChange) => before!.outcome === 'not met' && before!.severity !== 'advice';
+  const grave = told.filter(isGrave).map((c) => paragraph(page, findingHead(page, c), 2, 8));
+  const others = told.length - grave.length;
+  const rest = others === 0 ? [] : [paragraph(page, page.sentence(words.lighter, { count: others }), 2)];
+  return headed(page, words.headings.cleared, [...grave, ...rest]);
 }
 
 function reason({ after, before }: FindingChange): readonly string[] {

@@ -1,4 +1,4 @@
-import type { ComparedHead, Comparison } from '../compare/comparison.ts';
+import type { ComparedHead, Comparison, FindingChange } from '../compare/comparison.ts';
 import { compareWords as words } from '../words/compare-words.ts';
 import type { Speech } from '../words/say.ts';
 import { termsOf } from '../words/terms.ts';
@@ -35,6 +35,7 @@ function head(comparison: Comparison, page: ComparePage): string {
   const title = sentence(words.title, { site, before: side(before, page), after: side(after, page) });
   const lines = [
     comparison.differs ? '' : sentence(words.same),
+    sentence(words.lists, listsOf(comparison)),
     sentence(words.counts, countsOf(before, after)),
     ...(comparison.sameRegion ? [] : [sentence(words.regions, { before: before.region, after: after.region })]),
     ...(page.sameWords ? [] : [sentence(words.regionTerms)]),
@@ -50,6 +51,20 @@ function side({ file, state, revision, date }: ComparedHead, { sentence }: Compa
     revision: revision === null ? '' : sentence(words.revision, { revision }),
     date: date === null ? '' : sentence(words.date, { date }),
   });
+}
+
+/** Those that count: not folded under another, not agreed to stand. */
+function listsOf({ findings }: Comparison) {
+  const count = (list: readonly FindingChange[]) => list.filter((c) => c.counts).length;
+  const { cleared, better, worse, unsettled, unchanged } = findings;
+  return {
+    cleared: count(cleared),
+    new: count(findings.new),
+    better: count(better),
+    worse: count(worse),
+    unsettled: count(unsettled),
+    unchanged: count(unchanged),
+  };
 }
 
 function countsOf(before: ComparedHead, after: ComparedHead) {

@@ -45,26 +45,52 @@ function columnText({ id, says, ground, lost, set }: StateColumn, { sentence }: 
   const grounds = (['frozen', 'dry', 'wet'] as const).filter((is) => ground?.[is] === 'yes').map((is) => words[is]);
   const fields = Object.entries(set).map(([field, value]) => sentence(words.set, { field, value }));
   const gone = lost.length === 0 ? [] : [sentence(words.lost, { list: lost })];
-  const said = [...(says === null ? [] : [says]), ...grounds, ...gone, ...fields];
+  const said = [...new Set([...(says === null ? [] : [says]), ...grounds, ...gone, ...fields])];
   return sentence(words.column, { id, what: said.length === 0 ? words.nothingSaid : said.join('; ') });
 }
 
+/** The answers of the whole in every state, then each electrode and weak point that is not alike in all. */
 function tableLines({ columns, rows }: StateTable, page: ComparePage): readonly string[] {
-  const told = rows.flatMap((row) => tableRow(row, page));
-  if (told.length === 0) return [];
   const head = columns.map((c) => c.id);
-  return textTable({ corner: '', head, rows: told }, page.terminal.width - 2).map((line) => `  ${line}`);
+  const all = [...answerRows(columns, page), ...rows.flatMap((row) => placeRow(row, page))];
+  return textTable({ corner: '', head, rows: all }, page.terminal.width - 2).map((line) => `  ${line}`);
 }
 
-/** Rows with a short answer in each column; the others have blocks of their own. */
-function tableRow(row: StateRow, page: ComparePage): readonly TextRow[] {
-  const { sentence } = page;
-  if (row.what === 'gap' || row.what === 'reach' || row.what === 'finding') return [];
-  const label = sentence(words.rows[row.what], { at: 'at' in row ? row.at : null });
-  if (row.what === 'earthOhm') return [{ label, cells: row.cells.map((ohm) => ohmText(page, ohm)) }];
-  if (row.what === 'electrode') return [{ label, cells: row.cells.map((is) => words.electrode[is ?? 'none']) }];
-  if (row.what === 'weakPoint') return [{ label, cells: row.cells.map((is) => (is ? words.yes : words.no)) }];
-  return [{ label, cells: row.cells.map(String) }];
+function answerRows(columns: readonly StateColumn[], page: ComparePage): readonly TextRow[] {
+  const row = (label: string, cell: (column: StateColumn) => string): TextRow => ({
+    label: page.sentence(label),
+    cells: columns.map(cell),
+  });
+  const { rows } = words;
+  const counts = (['hazards', 'defects', 'advices', 'cannotTell', 'agreed'] as const).map((key) =>
+    row(rows[key], (c) => String(c.counts[key])),
+  );
+  return [
+    ...counts,
+    row(rows.groups, (c) => String(c.groups)),
+    row(rows.unbonded, (c) => (c.unbondedElectrodes === null ? words.electrode.perhaps : listed(c.unbondedElectrodes))),
+    row(rows.earthOhm, (c) => ohmText(page, c.earthOhm)),
+    row(rows.weakPoints, (c) => String(c.weakPoints.length)),
+  ];
+}
+
+const listed = (ids: readonly string[]) => (ids.length === 0 ? words.none : ids.join(', '));
+
+function placeRow(row: StateRow, { sentence }: ComparePage): readonly TextRow[] {
+  if (row.what === 'electrode')
+    return [
+      {
+        label: sentence(words.rows.electrode, { at: row.at }),
+        cells: row.cells.map((is) => words.electrode[is ?? 'none']),
+      },
+    ];
+  if (row.what !== 'weakPoint') return [];
+  return [
+    {
+      label: sentence(words.rows.weakPoint, { at: row.at }),
+      cells: row.cells.map((is) => (is ? words.yes : words.no)),
+    },
+  ];
 }
 
 function gapLines(

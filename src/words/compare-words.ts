@@ -7,6 +7,9 @@ export const compareWords = {
   revision: ', {revision}',
   date: ', {date}',
   same: 'Nothing differs but names, checksum, revision and date.',
+  lists:
+    'Findings: {cleared} cleared, {new} new, {better} better, {worse} worse, {unsettled} that cannot be told any more, {unchanged} as before.',
+  lighter: 'and {count} of advice, or that could not be told',
   counts:
     'Hazards {hazardsBefore} before, {hazardsAfter} after; defects {defectsBefore}, {defectsAfter}; advice {advicesBefore}, {advicesAfter}; cannot be told {cannotTellBefore}, {cannotTellAfter}.',
   regions:
@@ -49,15 +52,13 @@ export const compareWords = {
     unbonded: '[Electrode]s outside the group of the [service]',
     perhaps: '[Electrode]s of which that cannot be told',
     weak: 'Weak points',
-    path: '{from} to [electrode]: {what}',
-    pathService: '{from} to [service]: {what}',
-    length: 'length',
-    ways: 'separate ways',
+    electrodeWay: 'Parts with a way to an [electrode]',
+    serviceWay: 'Parts with a way to the [service]',
+    twoWays: 'Ways to the [service] that no one failure takes',
     difference: '{a} against {b}',
   },
   none: 'none',
   unknown: 'not known',
-  noWay: 'no way',
   otherStroke: 'Another point is struck, or by another stroke: the figures do not compare one to one.',
   reachGone: '{part}: no longer {list}',
   reachNew: '{part}: now also {list}',
@@ -76,7 +77,7 @@ export const compareWords = {
   site: 'Of the site: {what}',
   notTyped: 'not typed',
   materialM: '{lengthM} of {name}',
-  materialEach: '{count} {name}',
+  materialEach: '{count} × {name}',
   materialUnknown: '{name}: {count} of unknown length',
   unknownName: {
     conductor: 'wire of unknown kind',
