@@ -47,7 +47,8 @@ export function isFew(round: Round): boolean {
   return mayBeChosen(round).length <= mostForEverySet;
 }
 
-function* tryAlone({ trials, alone }: Round): Trying<void> {
+/** Each work with what it needs, on the site as it is. */
+export function* tryAlone({ trials, alone }: Round): Trying<void> {
   const { bundles } = trials.pool;
   for (const [i, bundle] of bundles.entries()) {
     alone.set(i, yield* trials.of(bundle, 'alone', { done: i, of: bundles.length }));
@@ -59,7 +60,8 @@ function mayBeChosen({ trials, alone }: Round): readonly number[] {
   return trials.pool.bundles.flatMap((_, i) => (alone.get(i)?.effect == null ? [] : [i]));
 }
 
-function choosingOf(round: Round): Choosing {
+/** What a search chooses from, once each was tried alone. */
+export function choosingOf(round: Round): Choosing {
   const { trials, costs, totals, limits, alone } = round;
   const effects = [...alone].flatMap(([i, t]) => (t.effect === null ? [] : [[i, t.effect] as const]));
   return { trials, candidates: mayBeChosen(round), costs, totals, limits, alone: new Map(effects) };
