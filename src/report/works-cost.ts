@@ -6,7 +6,7 @@ import { hoursText } from '../units/hours-text.ts';
 import type { Interval } from '../units/interval.ts';
 import { moneyText } from '../units/money-text.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
-import { sayIn } from './page-context.ts';
+import { kindName, sayIn } from './page-context.ts';
 import { tape, type WorksContext } from './works-context.ts';
 
 const words = worksPageWords.list;
@@ -24,7 +24,12 @@ export function currencyOf({ plan }: WorksContext): string | null {
 export function costText(page: WorksContext, cost: WorkCost): string {
   if (!hasPrices(page)) return materialText(page, cost);
   if (cost.price?.high === 0) return words.nothingToBuy;
-  return moneyText(cost.price, currencyOf(page)) ?? sayIn(page, words.unpriced, { list: cost.unpriced });
+  return moneyText(cost.price, currencyOf(page)) ?? sayIn(page, words.unpriced, { list: unpricedOf(page, cost) });
+}
+
+/** Names of what has no price, as the page calls it. */
+export function unpricedOf(page: WorksContext, { unpriced }: WorkCost): readonly string[] {
+  return unpriced.map((name) => kindName(page, name));
 }
 
 /** Metres, rods and joints; what there is none of is left out. */
@@ -47,7 +52,7 @@ export function totalText(page: WorksContext, works: readonly Work[], cost: Work
   const prices = page.plan.before.prices ?? null;
   if (prices === null || cost.price !== null || !hasPrices(page)) return costText(page, cost);
   const money = moneyText(pricedPart(addMaterials(works), cost.hours, prices), currencyOf(page))!;
-  return sayIn(page, words.partly, { money, list: cost.unpriced });
+  return sayIn(page, words.partly, { money, list: unpricedOf(page, cost) });
 }
 
 export function hoursOfCost({ hours }: WorkCost): string {

@@ -6,7 +6,7 @@ import { worksPageWords } from '../words/works-page-words.ts';
 import { type Block, type Section, subheading } from './block.ts';
 import { sayIn } from './page-context.ts';
 import { stepsOf, titleOf, type WorksContext } from './works-context.ts';
-import { costText, countsText, hasPrices, hoursOfCost, materialText } from './works-cost.ts';
+import { costText, countsText, hasPrices, hoursOfCost, materialText, unpricedOf } from './works-cost.ts';
 
 const words = worksPageWords.works;
 
@@ -57,6 +57,6 @@ function costLine(page: WorksContext, { cost }: Step): string {
   const material = materialText(page, cost);
   const hours = hoursOfCost(cost);
   if (!hasPrices(page)) return sayIn(page, words.takesMaterial, { material, hours });
-  if (cost.price === null) return sayIn(page, words.costsNot, { list: cost.unpriced, material, hours });
+  if (cost.price === null) return sayIn(page, words.costsNot, { list: unpricedOf(page, cost), material, hours });
   return sayIn(page, words.costs, { price: costText(page, cost), material, hours });
 }

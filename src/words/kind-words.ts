@@ -12,6 +12,9 @@ export const kindWords: Readonly<Record<string, string>> = {
   'main earthing bar': '[main bar]',
   // equipment
   'service panel': '[service panel]',
+  // material
+  'grounded receptacle': '[grounded] receptacle',
+  'shield grounding kit': 'shield [grounding] kit',
   // arresters
   'mains protector': '[surge protector] of the mains',
   'telephone protector': 'telephone protector',

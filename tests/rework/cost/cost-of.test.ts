@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { addCosts, costOf } from '../../../src/rework/cost/cost-of.ts';
+import { addMaterials } from '../../../src/rework/cost/counts-of.ts';
+import { materialKind } from '../../../src/rework/cost/material-kind.ts';
+import { pricedPart } from '../../../src/rework/cost/priced-part.ts';
+import { withSpare } from '../../../src/rework/cost/with-spare.ts';
 import type { Material, Work, WorkRun } from '../../../src/rework/work.ts';
 import { pricesOf } from '../../../src/study/prices-of.ts';
 
@@ -83,6 +87,17 @@ describe('what a work costs', () => {
       );
   });
 
+  it('takes nothing whose words only look alike', () => {
+    for (const [name, line] of [
+      ['data protector', 'mains protector'],
+      ['rod', 'pod'],
+      ['bolted lug', 'bolted bug'],
+      ['control protector', 'mains protector'],
+      ['rod coupler', 'rod'],
+    ] as const)
+      expect(cost(work([each(name, 1)]), { [line]: 10 }).unpriced, `${name} by ${line}`).toEqual([name]);
+  });
+
   it('rods of several lengths at different prices give the range of them, one of the right length its own', () => {
     const prices = { 'rod 8 ft': 28, 'rod 10 ft': 35 };
     expect(cost(work([each('rod', 2)]), prices).price).toEqual({ low: 56, high: 70 });
@@ -139,6 +154,34 @@ describe('hours', () => {
     // 0.5 .. 1.5 + 10 x 0.7
     expect(cost(unknown, null).hours).toEqual({ low: 0.5, high: 8.5 });
   });
+});
+
+it('counts what drives, joins and protects, and not what belongs to it', () => {
+  const kinds = ['8 ft rod', 'galvanised rod', 'rod coupler', 'rod clamp', 'shield grounding kit', 'gas tube'].map(
+    (name) => materialKind({ name, unit: 'each' }),
+  );
+  expect(kinds).toEqual(['rod', 'rod', 'other', 'joint', 'other', 'protector']);
+});
+
+it('spare is a tenth of the conductor and a joint in ten, at least one; a rod is a rod', () => {
+  expect(withSpare(metres('6 AWG copper', 20, 30))).toEqual({ low: 22, high: 33 });
+  expect(withSpare(each('exothermic weld', 1))).toEqual({ low: 2, high: 2 });
+  expect(withSpare(each('bolted lug', 27))).toEqual({ low: 30, high: 30 });
+  expect(withSpare(each('rod', 2))).toEqual({ low: 2, high: 2 });
+});
+
+it('the same material of several works is one line', () => {
+  const list = addMaterials([
+    work([each('rod', 1), metres('6 AWG copper', 3)]),
+    work([metres('6 AWG copper', 4, 5), each('brazed', 2)]),
+  ]);
+  expect(list).toEqual([metres('6 AWG copper', 7, 8), each('brazed', 2), each('rod', 1)]);
+});
+
+it('what has a price is told where something else has none', () => {
+  const prices = pricesOf({ rod: 10, hour: 50 })!;
+  // two rods at 10, three hours at 50
+  expect(pricedPart([each('rod', 2), each('brazed', 1)], { low: 3, high: 3 }, prices)).toEqual({ low: 170, high: 170 });
 });
 
 it('several works add up, and one without a price takes the price of all', () => {
