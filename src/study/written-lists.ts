@@ -22,7 +22,7 @@ export interface StudyWritten {
   }[];
   readonly conductors: readonly {
     readonly id: string;
-    /** As typed from the first end over its splices to the other; null: one piece with both. */
+    /** As typed from the first end over its splices to the other; null: one piece with both, or nobody said. */
     readonly joints: readonly ChangeValue[] | null;
     /** Ids of the joints in the same order; null where a joint is none. */
     readonly jointIds: readonly (string | null)[];
@@ -74,7 +74,8 @@ function stopValue(stop: Stop, units: Units): ChangeValue {
 }
 
 function jointsOf(c: Conductor): readonly ChangeValue[] | null {
-  if (c.onePiece) return null;
+  // a list of two says that there is no splice: who said nothing did not say that
+  if (c.onePiece || c.typed.joints === undefined) return null;
   return [c.fromJoint, ...c.splices, c.toJoint].map(jointValue);
 }
 

@@ -41,7 +41,8 @@ export function jointWorks(scene: Scene): readonly Work[] {
   return [...ofConductors, ...ownClamps(scene)];
 }
 
-function faultyJoints(scene: Scene, { id, jointIds }: Written): readonly Faulty[] {
+function faultyJoints(scene: Scene, { id, joints, jointIds }: Written): readonly Faulty[] {
+  if (joints === null) return [];
   const wrong = scene.findings(...jointRules);
   const shared = scene.findings('one-conductor-per-clamp');
   const row = scene.study.conductors.find((c) => c.id === id)!;
