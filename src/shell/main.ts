@@ -109,7 +109,18 @@ function addRework(program: Command, done: (code: ExitCode) => void): void {
     .option('--json', 'as JSON, with the default strike')
     .option('--date <date>', 'date of the studies')
     .option('-o, --output <file>', 'write the result there; - is stdout')
-    .action(async (files, options) => done((await import('./commands/compare.ts')).compare(files, options)));
+    .option('--report <dir>', 'the before-and-after report as an HTML page')
+    .option('--statement <dir>', 'two pages for an insurer or a permit file: as found, as left')
+    .option('--leave-out <list>', 'what stays off the statement: address, names, site, permit, plan, photos, prices')
+    .option('--pdf', 'print the pages to PDF as well')
+    .option('--browser <path>', 'browser that prints the PDF')
+    .action(async (files, options) => {
+      // what a page needs is loaded for a page only
+      const { report, statement, leaveOut, pdf } = options;
+      if ([report, statement, leaveOut, pdf].every((o) => o === undefined))
+        return done((await import('./commands/compare.ts')).compare(files, options));
+      done(await (await import('./commands/compare-pages.ts')).comparePages(files, options));
+    });
 
   program
     .command('works <file>')
