@@ -1,6 +1,6 @@
 import { type Cone, touches } from './corners.ts';
 import type { Obstacles } from './obstacles.ts';
-import { distanceM, type Point } from './point.ts';
+import { distanceM, nearestShare, type Point } from './point.ts';
 import { isOnPiece, type TrenchPiece } from './trench-pieces.ts';
 
 /** A place that a route may begin, bend, branch or end at. */
@@ -41,7 +41,6 @@ export interface RouteGraph {
 
 /** What the graph knows of a place. */
 interface Place {
-  node: RouteNode;
   isOpen: boolean;
   readonly pieces: readonly number[];
   readonly joined: Map<number, Link>;
@@ -51,88 +50,123 @@ interface Place {
 /** Numbers of two places as one key. */
 const PAIR = 2 ** 26;
 
-/** What a graph holds, as a copy begins with it. */
-interface Held {
-  readonly places: readonly Place[];
-  readonly open: readonly number[];
-  readonly onPiece: readonly (readonly number[])[];
-  readonly byPlace: ReadonlyMap<string, number>;
-  readonly straight: ReadonlyMap<number, boolean>;
-}
-
 /** An empty graph over the ground. */
 export function routeGraph(obstacles: Obstacles, pieces: readonly TrenchPiece[]): RouteGraph {
-  const nothing = { places: [], open: [], onPiece: pieces.map(() => []), byPlace: new Map(), straight: new Map() };
-  return graphWith(obstacles, pieces, nothing);
+  return new PlacesOnGround(obstacles, pieces);
 }
 
-function graphWith(obstacles: Obstacles, pieces: readonly TrenchPiece[], held: Held): RouteGraph {
-  const places: Place[] = held.places.map((p) => ({ ...p, joined: new Map(p.joined), links: null }));
-  const nodes: RouteNode[] = places.map((p) => p.node);
-  const open = [...held.open];
-  const onPiece = held.onPiece.map((on) => [...on]);
-  const byPlace = new Map(held.byPlace);
-  const straight = new Map(held.straight);
-  let version = 0;
+class PlacesOnGround implements RouteGraph {
+  readonly nodes: RouteNode[] = [];
+  private places: Place[] = [];
+  private open: number[] = [];
+  private onPiece: number[][];
+  private byPlace = new Map<string, number>();
+  private straight = new Map<number, boolean>();
+  private orders: { readonly version: number; readonly order: readonly number[] }[] = [];
+  private version = 0;
 
-  const isStraight = (a: number, b: number): boolean => {
-    const key = Math.min(a, b) * PAIR + Math.max(a, b);
-    const before = straight.get(key);
-    if (before !== undefined) return before;
-    const found = runsStraight(nodes[a]!, nodes[b]!, obstacles);
-    straight.set(key, found);
-    return found;
-  };
-  const link = (a: number, b: number): Link | null => {
-    if (a === b) return null;
-    const [here, there] = [places[a]!, places[b]!];
-    const shared = cheapest(here.pieces, there.pieces, pieces);
-    const lengthM = distanceM(here.node.at, there.node.at);
-    if (shared !== null) return { to: b, costM: lengthM * pieces[shared]!.factor, piece: shared };
-    const joined = here.joined.get(b);
-    if (joined !== undefined) return joined;
-    return here.isOpen && there.isOpen && isStraight(a, b) ? { to: b, costM: lengthM, piece: null } : null;
-  };
-  const links = (a: number): readonly Link[] => {
-    const place = places[a]!;
-    if (place.links?.version !== version) place.links = { version, links: linksOf(a, place) };
-    return place.links.links;
-  };
-  const linksOf = (a: number, { isOpen, pieces: on, joined }: Place): readonly Link[] => {
-    const near = new Set([...(isOpen ? open : []), ...on.flatMap((i) => onPiece[i]!), ...joined.keys()]);
-    return [...near].flatMap((b) => link(a, b) ?? []);
-  };
-  const setOpen = (number: number, node: RouteNode): void => {
-    nodes[number] = node;
-    places[number]!.node = node;
-    places[number]!.isOpen = node.kind !== 'join' && obstacles.isClear(node.at);
-    if (places[number]!.isOpen) open.push(number);
-  };
-  const add = (node: RouteNode): number => {
+  constructor(
+    readonly obstacles: Obstacles,
+    readonly pieces: readonly TrenchPiece[],
+  ) {
+    this.onPiece = pieces.map(() => []);
+  }
+
+  copy(): RouteGraph {
+    const other = new PlacesOnGround(this.obstacles, this.pieces);
+    other.nodes.push(...this.nodes);
+    other.places = this.places.map((p) => ({ ...p, joined: new Map(p.joined), links: null }));
+    other.open = [...this.open];
+    other.onPiece = this.onPiece.map((on) => [...on]);
+    other.byPlace = new Map(this.byPlace);
+    other.straight = new Map(this.straight);
+    return other;
+  }
+
+  add(node: RouteNode): number {
+    const { nodes, places, pieces, obstacles } = this;
     const key = node.at.map((x) => Math.round(x / obstacles.sameM)).join();
-    const same = byPlace.get(key);
-    version++;
+    const same = this.byPlace.get(key);
     if (same !== undefined && (node.end === null || node.end === nodes[same]!.end)) {
-      if (nodes[same]!.kind === 'join' && node.kind !== 'join') setOpen(same, { ...node, end: nodes[same]!.end });
+      if (nodes[same]!.kind === 'join' && node.kind !== 'join') this.put(same, { ...node, end: nodes[same]!.end });
       return same;
     }
     const on = pieces.flatMap((p, i) => (isOnPiece(node.at, p, 10 * obstacles.toleranceM) ? [i] : []));
     const end = node.end ?? on.map((i) => pieces[i]!.end).find((e) => e !== null) ?? null;
-    const number = places.push({ node, isOpen: false, pieces: on, joined: new Map(), links: null }) - 1;
-    if (same === undefined) byPlace.set(key, number);
-    for (const i of on) onPiece[i]!.push(number);
-    setOpen(number, { ...node, end });
+    const number = places.push({ isOpen: false, pieces: on, joined: new Map(), links: null }) - 1;
+    if (same === undefined) this.byPlace.set(key, number);
+    for (const i of on) this.onPiece[i]!.push(number);
+    this.put(number, { ...node, end });
     return number;
-  };
-  const join = (a: number, b: number): void => {
+  }
+
+  /** A place as it is from now on; what was a join may come to be more. */
+  private put(number: number, node: RouteNode): void {
+    this.version++;
+    this.nodes[number] = node;
+    const isOpen = node.kind !== 'join' && this.obstacles.isClear(node.at);
+    this.places[number]!.isOpen = isOpen;
+    if (isOpen) this.open.push(number);
+  }
+
+  join(a: number, b: number): void {
     if (a === b) return;
-    const costM = distanceM(nodes[a]!.at, nodes[b]!.at);
-    version++;
-    places[a]!.joined.set(b, { to: b, costM, piece: null });
-    places[b]!.joined.set(a, { to: a, costM, piece: null });
-  };
-  const copy = () => graphWith(obstacles, pieces, { places, open, onPiece, byPlace, straight });
-  return { nodes, pieces, obstacles, add, join, links, link, copy };
+    const costM = distanceM(this.nodes[a]!.at, this.nodes[b]!.at);
+    this.version++;
+    this.places[a]!.joined.set(b, { to: b, costM, piece: null });
+    this.places[b]!.joined.set(a, { to: a, costM, piece: null });
+  }
+
+  link(a: number, b: number): Link | null {
+    if (a === b) return null;
+    const [here, there] = [this.places[a]!, this.places[b]!];
+    const shared = cheapest(here.pieces, there.pieces, this.pieces);
+    const lengthM = distanceM(this.nodes[a]!.at, this.nodes[b]!.at);
+    if (shared !== null) return { to: b, costM: lengthM * this.pieces[shared]!.factor, piece: shared };
+    const joined = here.joined.get(b);
+    if (joined !== undefined) return joined;
+    return here.isOpen && there.isOpen && this.runsStraight(a, b) ? { to: b, costM: lengthM, piece: null } : null;
+  }
+
+  links(a: number): readonly Link[] {
+    const place = this.places[a]!;
+    if (place.links?.version === this.version) return place.links.links;
+    const open = place.isOpen ? this.open : [];
+    const near = new Set([...open, ...place.pieces.flatMap((i) => this.besides(i, a)), ...place.joined.keys()]);
+    const links = [...near].flatMap((b) => this.link(a, b) ?? []);
+    place.links = { version: this.version, links };
+    return links;
+  }
+
+  /** The places before and after one on a trench piece: what lies farther along it is reached by them. */
+  private besides(piece: number, a: number): readonly number[] {
+    const order = this.inOrder(piece);
+    const at = order.indexOf(a);
+    return order.slice(Math.max(0, at - 1), at + 2).filter((b) => b !== a);
+  }
+
+  private inOrder(piece: number): readonly number[] {
+    const before = this.orders[piece];
+    if (before?.version === this.version) return before.order;
+    const { a, b } = this.pieces[piece]!;
+    const found = this.onPiece[piece]!.map((n) => ({ n, share: nearestShare(this.nodes[n]!.at, a, b) }));
+    const order = found.sort((p, q) => p.share - q.share || p.n - q.n).map((x) => x.n);
+    this.orders[piece] = { version: this.version, order };
+    return order;
+  }
+
+  private runsStraight(a: number, b: number): boolean {
+    const key = Math.min(a, b) * PAIR + Math.max(a, b);
+    const before = this.straight.get(key);
+    if (before !== undefined) return before;
+    const [here, there] = [this.nodes[a]!, this.nodes[b]!];
+    const found =
+      touches(here.cones, here.at, there.at) &&
+      touches(there.cones, there.at, here.at) &&
+      this.obstacles.sees(here.at, there.at);
+    this.straight.set(key, found);
+    return found;
+  }
 }
 
 /** The piece that both lie on and that counts least. */
@@ -142,8 +176,4 @@ function cheapest(a: readonly number[], b: readonly number[], pieces: readonly T
     if (b.includes(i) && (best === null || pieces[i]!.factor < pieces[best]!.factor)) best = i;
   }
   return best;
-}
-
-function runsStraight(a: RouteNode, b: RouteNode, { sees }: Obstacles): boolean {
-  return touches(a.cones, a.at, b.at) && touches(b.cones, b.at, a.at) && sees(a.at, b.at);
 }

@@ -55,7 +55,9 @@ export function shortestRoutes(ground: Ground, ends: readonly RouteEnd[]): Found
   const field = routeField(ground, ends, obstacles);
   if (ends.length > 1 && field.shutIn.length > 0) return { none: 'shut in', at: field.shutIn.map((i) => ends[i]!.id) };
   const { graph } = field;
-  const ways = field.ends.map((n) => nearestWays(graph, n, { wanted: field.ends }));
+  // Of two ends the ways from one say all.
+  const starts = field.ends.length === 2 ? field.ends.slice(0, 1) : field.ends;
+  const ways = starts.map((n) => nearestWays(graph, n, { wanted: field.ends }));
   const cut = ends.filter((_, i) => !(ways[0]!.costM[field.ends[i]!]! < Infinity));
   if (cut.length > 0) return { none: 'no way', at: cut.map((e) => e.id) };
   const { tree, atLeastM } = treeOf(field, ways);
