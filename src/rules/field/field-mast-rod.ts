@@ -31,7 +31,9 @@ export const fieldMastRod = rule({
 function ofMast({ id }: MastFacts, facts: Asked): Verdict {
   const at = [id];
   const { bonding, conductors } = facts;
-  const under = { under: facts.header.region === 'iec' ? `iec-mast-earthed:${id}` : `mast-grounded:${id}` };
+  const under = {
+    under: ['iec', 'uk'].includes(facts.header.region) ? `iec-mast-earthed:${id}` : `mast-grounded:${id}`,
+  };
   const isOpen = bonding.earthBy.perhaps.has(id) || !isWhole(facts, 'conductors');
   if (!bonding.earthBy.bonds.has(id))
     return isOpen ? cannotTell(at, 'rod unknown') : { is: 'not met', at, because: { key: 'no rod' }, ...under };

@@ -27,7 +27,7 @@ export const intersystemBarPresent = rule({
   check(facts) {
     if (facts.bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'no service' } }];
     const bars = facts.site.bars.filter((b) => b.kind === 'intersystem bonding termination' && b.present !== 'no');
-    if (bars.length > 0) return bars.map((b) => ofBar(b, facts.conductors));
+    if (bars.length > 0) return bars.map((b) => ofBar(b, facts));
     return withoutBar(facts);
   },
 });
@@ -40,15 +40,33 @@ function withoutBar(facts: Asked): readonly Verdict[] {
   return [{ is: 'not met', at: [], because: { key: 'none there' } }];
 }
 
-function ofBar({ id, terminals }: Bar, conductors: readonly ConductorFacts[]): Verdict {
+function ofBar(bar: Bar, { conductors, site }: Asked): Verdict {
+  const { id, terminals } = bar;
   const at = [id];
-  const own = conductors.filter((c) => c.ends.includes(id) && c.areaM2 !== null);
-  const isThin = own.length > 0 && own.every((c) => isAtLeast(c.areaM2!, leastAreaM2 * printedShare) === 'no');
-  if (isThin) return { is: 'not met', at, because: { key: 'thin' } };
+  const ties = conductors.filter((c) => c.ends.includes(id)).map((c) => ({ c, is: enough(c) }));
+  const isTied = isMounted(bar, site) || ties.some((t) => t.is === 'yes');
+  const isThin = !isTied && ties.length > 0 && ties.every((t) => t.is === 'no');
+  if (isThin) {
+    const value = ties[0]!.c.areaM2!;
+    const measured = { key: 'areaM2', value, limit: leastAreaM2, sense: 'least' } as const;
+    return { is: 'not met', at, because: { key: 'thin' }, measured };
+  }
   if (terminals === null) return { is: 'cannot tell', at, because: { key: 'not counted' }, settle: { key: 'count' } };
   const measured = { key: 'count', value: terminals, limit: leastTerminals, sense: 'least' } as const;
   if (terminals < leastTerminals) return { is: 'not met', at, because: { key: 'few' }, measured };
-  return { is: 'met', at, because: { key: 'enough' }, measured };
+  if (isTied) return { is: 'met', at, because: { key: 'enough' }, measured };
+  if (ties.length === 0) return { is: 'cannot tell', at, because: { key: 'tie unknown' }, settle: { key: 'trace' } };
+  const open = ties.filter((t) => t.is === 'unknown').map((t) => t.c.id);
+  return { is: 'cannot tell', at: open, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
+}
+
+const enough = ({ areaM2 }: ConductorFacts) =>
+  areaM2 === null ? 'unknown' : isAtLeast(areaM2, leastAreaM2 * printedShare);
+
+/** Fixed to metal of the service itself. */
+function isMounted({ on }: Bar, { equipment }: Asked['site']): boolean {
+  const box = equipment.find((e) => e.id === on?.part);
+  return box !== undefined && (box.kind === 'service panel' || box.kind === 'meter box');
 }
 
 /** A size as printed is met by a size as printed. */

