@@ -2,7 +2,7 @@ import { byCodeUnit } from '../../units/by-code-unit.ts';
 import type { Ground } from './ground.ts';
 import { isInPad, type Pad, padAround, stretchInPad } from './pad.ts';
 import { padCells } from './pad-cells.ts';
-import type { Point } from './point.ts';
+import { between, distanceM, nearestShare, type Point } from './point.ts';
 import { windsRound } from './winds-round.ts';
 
 /** One thing that routes keep away from. */
@@ -31,7 +31,7 @@ export interface Obstacles {
   readonly stretches: (a: Point, b: Point) => readonly (readonly [number, number])[];
   /** Things whose clearance or inside p lies in. */
   readonly thingsAt: (p: Point) => ReadonlySet<number>;
-  /** Whether p lies inside the outline of a thing itself. */
+  /** Whether p lies inside the outline of a thing itself; on the outline is outside. */
   readonly isInside: (p: Point, thing: number) => boolean;
 }
 
@@ -57,7 +57,10 @@ export function obstaclesOf(ground: Ground, places: readonly Point[]): Obstacles
   });
   const cells = padCells(pads);
   const boxes = things.map((t) => boxOf(t.cornersM));
-  const isInside = (p: Point, thing: number) => isInBox(p, boxes[thing]!) && windsRound(things[thing]!.cornersM, p);
+  const isInside = (p: Point, thing: number) =>
+    isInBox(p, boxes[thing]!) &&
+    windsRound(things[thing]!.cornersM, p) &&
+    !things[thing]!.pieces.some(([a, b]) => distanceM(p, between(a, b, nearestShare(p, a, b))) <= toleranceM);
   const thingsAt = (p: Point): ReadonlySet<number> => {
     const found = new Set<number>();
     cells.some(p, p, (pad) => {

@@ -1,10 +1,11 @@
 import { cornersOf } from './corners.ts';
+import { crossing, entersThing } from './enters-thing.ts';
 import type { Ground } from './ground.ts';
 import { isPlace, type Obstacles } from './obstacles.ts';
 import { between, distanceM, type Point } from './point.ts';
 import { type RouteGraph, type RouteNode, routeGraph } from './route-graph.ts';
 import { bestJoins, type TrenchPiece, trenchPieces } from './trench-pieces.ts';
-import { crossing, waysOut } from './ways-out.ts';
+import { waysOut } from './ways-out.ts';
 
 /** What a route begins or ends at: a place, or a run of metal that may be met anywhere along it. */
 export interface RouteEnd {
@@ -83,7 +84,7 @@ function joinAlongWalls(graph: RouteGraph, ends: readonly number[]): void {
       if (distanceM(nodes[a]!.at, nodes[b]!.at) <= obstacles.sameM) graph.join(a, b);
       if (own == null || walls[i + 1 + j] == null) return;
       const [from, to] = [nodes[a]!.at, nodes[b]!.at];
-      const isApart = [...own].some((t) => things[t]!.pieces.some((p) => crossing([from, to], p) !== null));
+      const isApart = [...own].some((t) => entersThing(from, to, t, obstacles));
       if (!isApart && sees(from, to, own)) graph.join(a, b);
     });
   });

@@ -1,6 +1,7 @@
-import type { Obstacles, Thing } from './obstacles.ts';
+import { crossing, entersThing } from './enters-thing.ts';
+import type { Obstacles } from './obstacles.ts';
 import type { Pad } from './pad.ts';
-import { between, distanceM, nearestShare, type Point, turn } from './point.ts';
+import { between, distanceM, nearestShare, type Point } from './point.ts';
 
 /** This many pads, nearest first, are asked where their outlines cross. */
 const NEAR_PADS = 60;
@@ -76,20 +77,12 @@ type Piece = readonly [Point, Point];
 const sidesOf = ({ corners }: Pad): readonly Piece[] =>
   corners.map((a, i): Piece => [a, corners[(i + 1) % corners.length]!]);
 
-/** Where two straight pieces properly cross; null where they do not. */
-export function crossing([a, b]: Piece, [c, d]: Piece): Point | null {
-  const [fromC, fromD] = [turn(a, b, c), turn(a, b, d)];
-  const [fromA, fromB] = [turn(c, d, a), turn(c, d, b)];
-  if (!(fromC * fromD < 0 && fromA * fromB < 0)) return null;
-  return between(a, b, fromA / (fromA - fromB));
-}
-
-/** A wall is crossed outwards only by what is inside it; the metal of a pipe is never crossed. */
-function leadsOut(from: Point, to: Point, { things, isInside, sameM }: Obstacles): boolean {
-  // What stands on a wall to the digit is not yet across it.
+/** A wall is crossed outwards only, by what is inside it; the metal of a pipe is never crossed. */
+function leadsOut(from: Point, to: Point, obstacles: Obstacles): boolean {
+  const { things, isInside, sameM } = obstacles;
   const lengthM = distanceM(from, to);
   if (lengthM === 0) return true;
+  // What stands on a pipe to the digit does not cross it by leaving.
   const start = between(from, to, Math.min(1, sameM / lengthM));
-  const crosses = (t: Thing) => t.pieces.some((piece) => crossing([start, to], piece) !== null);
-  return !things.some((t, i) => !(t.kind === 'area' && isInside(from, i)) && (isInside(start, i) || crosses(t)));
+  return things.every((t, i) => (t.kind === 'area' && isInside(from, i)) || !entersThing(start, to, i, obstacles));
 }
