@@ -1,5 +1,6 @@
 import type { Study, StudyFinding, StudyPart } from '../../study/study.ts';
 import { byCodeUnit } from '../../units/by-code-unit.ts';
+import { routeBetween } from '../routes/route-between.ts';
 
 export type Group = Study['bonding']['groups'][number];
 
@@ -17,8 +18,16 @@ export interface Scene {
   readonly main: Group | null;
   /** A name that nothing in the file has. */
   readonly newId: (wished: string) => string;
+  /** The way in the ground between two points, each sought once; null: there is none, or a place is not known. */
+  readonly route: (from: string, to: string) => GroundWay | null;
   /** A finding of one of these rules that names this part, else null. */
   readonly findings: (...rules: readonly string[]) => readonly StudyFinding[];
+}
+
+/** Where metal could run in the ground: east, north in metres. */
+export interface GroundWay {
+  readonly routeM: readonly (readonly [number, number])[];
+  readonly lengthM: number;
 }
 
 export function sceneOf(study: Study): Scene {
@@ -34,6 +43,7 @@ export function sceneOf(study: Study): Scene {
     groupOf: (point) => groups.get(byId.get(ownerOf(point))?.group ?? '') ?? null,
     main: mainGroup(study),
     newId: (wished) => freeId(taken, wished),
+    route: routesOf(study),
     findings: (...rules) => wrong.filter((f) => rules.includes(f.rule)),
   };
 }
@@ -43,6 +53,19 @@ const byId2 = (a: StudyPart, b: StudyPart) => byCodeUnit(a.id, b.id);
 /** Part that a point is of: `tower@2 ft`, `tower.leg1@base`, `rods.2`. */
 export function ownerOf(point: string): string {
   return point.split('@')[0]!.split('.')[0]!;
+}
+
+function routesOf(study: Study): Scene['route'] {
+  const known = new Map<string, GroundWay | null>();
+  return (from, to) => {
+    const key = JSON.stringify([ownerOf(from), ownerOf(to)]);
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const found = routeBetween(study, [ownerOf(from), ownerOf(to)]);
+    const way = 'none' in found ? null : { routeM: found.legs[0]?.routeM ?? [], lengthM: found.lengthM };
+    known.set(key, way);
+    return way;
+  };
 }
 
 function mainGroup({ bonding }: Study): Group | null {

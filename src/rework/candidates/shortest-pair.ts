@@ -8,16 +8,21 @@ export interface Pair {
   readonly way: WayToLay | null;
 }
 
-/** How many of the pairs that are nearest in a straight line are routed. */
-const mostRouted = 4;
+/** How many of the pairs that are nearest in a straight line are routed at most. */
+const mostRouted = 8;
 
 /** The two landings with the shortest way between them; where no place is known the first of each, outdoors before indoors. */
 export function shortestPair(scene: Scene, from: readonly string[], to: readonly string[]): Pair | null {
   const pairs = from.flatMap((a) => to.map((b): Pair => ({ from: a, to: b, way: straightWay(scene, a, b) })));
   const near = pairs.filter((p) => p.way !== null).sort((p, q) => p.way!.lengthM - q.way!.lengthM);
-  const routed = near.slice(0, mostRouted).map((p): Pair => ({ ...p, way: wayToLay(scene, p.from, p.to) }));
-  const open = routed.filter((p) => p.way !== null);
-  if (open.length > 0) return open.reduce((best, p) => (p.way!.lengthM < best.way!.lengthM ? p : best));
+  let best: Pair | null = null;
+  for (const p of near.slice(0, mostRouted)) {
+    // no way is shorter than a straight line
+    if (best !== null && best.way!.lengthM <= p.way!.lengthM) break;
+    const way = wayToLay(scene, p.from, p.to);
+    if (way !== null && (best === null || way.lengthM < best.way!.lengthM)) best = { ...p, way };
+  }
+  if (best !== null) return best;
   const [a, b] = [from, to].map((points) => points.find((p) => !isIndoors(scene, p)) ?? points[0]);
   return a === undefined || b === undefined ? null : { from: a, to: b, way: null };
 }

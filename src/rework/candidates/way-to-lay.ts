@@ -1,21 +1,16 @@
 import type { StudyPart } from '../../study/study.ts';
-import { routeBetween } from '../routes/route-between.ts';
-import { ownerOf, type Scene } from './scene.ts';
+import { type GroundWay, ownerOf, type Scene } from './scene.ts';
 
 export type Spot = readonly [number, number];
 
 /** Where metal between two points could run; null: the file does not say where one of them is, or there is no way. */
-export interface WayToLay {
-  readonly routeM: readonly Spot[];
-  readonly lengthM: number;
-}
+export type WayToLay = GroundWay;
 
 /** In the ground, round buildings and away from gas; between things in one building straight. */
 export function wayToLay(scene: Scene, from: string, to: string): WayToLay | null {
   const straight = straightWay(scene, from, to);
   if (straight === null || isInOneBuilding(scene, from, to) || straight.lengthM < touchM) return straight;
-  const route = routeBetween(scene.study, [from, to]);
-  return 'none' in route ? null : { routeM: route.legs[0]?.routeM ?? [], lengthM: route.lengthM };
+  return scene.route(from, to);
 }
 
 /** What stands closer together than this is joined along the wall, and no ground is dug. */
