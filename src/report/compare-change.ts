@@ -4,7 +4,8 @@ import { compareReportWords } from '../words/compare-report-words.ts';
 import { pageWords } from '../words/page.ts';
 import { type Block, cell, paragraph, type Row, row, type Section } from './block.ts';
 import type { CompareContext } from './compare-context.ts';
-import { boundedFigure, sayIn } from './page-context.ts';
+import { ohmText } from './compare-figures.ts';
+import { sayIn } from './page-context.ts';
 
 const words = compareReportWords.change;
 const kinds = ['cleared', 'better', 'new', 'worse', 'unsettled', 'unchanged'] as const;
@@ -61,7 +62,7 @@ function countsOf({ findings }: Comparison): Readonly<Record<(typeof kinds)[numb
 }
 
 function whole(page: CompareContext, side: 'before' | 'after'): string {
-  return boundedFigure(page.after, page.comparison.earth.resistanceOhm[side], 'resistance');
+  return ohmText(page, page.comparison.earth.resistanceOhm[side]);
 }
 
 /** How many electrodes are known to be outside, and how many of which it cannot be told. */

@@ -40,7 +40,16 @@ function wholeTable(page: CompareContext): readonly Block[] {
 }
 
 function ohmCell(page: CompareContext, ohm: Bounded | null) {
-  return cell(ohm === null ? words.notKnown : boundedFigure(page.after, ohm, 'resistance'));
+  return cell(ohmText(page, ohm));
+}
+
+/** Lower than any ground of a station: a bound from below that small is that of the metal, and says nothing. */
+const leastOhm = 0.01;
+
+/** The bounds; not known where only a bound is that the metal alone gives. */
+export function ohmText(page: CompareContext, ohm: Bounded | null): string {
+  if (ohm === null || (ohm.high === null && ohm.low < leastOhm)) return words.notKnown;
+  return boundedFigure(page.after, ohm, 'resistance');
 }
 
 function electrodes(page: CompareContext): readonly Block[] {

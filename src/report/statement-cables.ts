@@ -1,3 +1,4 @@
+import { partOfPoint } from '../drawing/item-numbers.ts';
 import type { Study } from '../study/study.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { figure, kindName, type PageContext, partName, sayIn } from './page-context.ts';
@@ -14,13 +15,30 @@ export function isFromOutside(study: Study, line: Line): boolean {
 
 type Arrester = Study['arresters'][number];
 
-/** Protectors on its conductors; of mains from the street also those on the panel where they come in. */
+/** Protectors on its conductors; of mains also those on the panels that it feeds, or on a bar joined to one of these. */
 export function protectorsOf(study: Study, line: Line): readonly Arrester[] {
   const ids = new Set([...line.conductors.flatMap((c) => c.protectedBy), ...line.crossings.map((c) => c.protector)]);
-  const isIncoming = line.kind === 'mains' && line.stops.includes('street');
-  const onPanel = (a: Arrester) =>
-    isIncoming && a.kind === 'mains protector' && a.on !== null && line.stops.includes(a.on);
-  return study.arresters.filter((a) => ids.has(a.id) || a.lines.includes(line.id) || onPanel(a));
+  const places = line.kind === 'mains' ? joinedTo(study, fedBy(study, line)) : new Set<string>();
+  const isOnPanel = (a: Arrester) =>
+    a.kind === 'mains protector' && a.lines.length === 0 && a.on !== null && places.has(a.on);
+  return study.arresters.filter((a) => ids.has(a.id) || a.lines.includes(line.id) || isOnPanel(a));
+}
+
+/** Stops behind the first one, and those of the mains lines that begin at them: a path is typed from the source on. */
+function fedBy(study: Study, line: Line): ReadonlySet<string> {
+  const fed = new Set(line.stops.slice(1));
+  // a set grows while it is walked through
+  for (const stop of fed) {
+    const onwards = study.lines.filter((l) => l.kind === 'mains' && l.stops[0] === stop);
+    for (const next of onwards.flatMap((l) => l.stops.slice(1))) fed.add(next);
+  }
+  return fed;
+}
+
+/** These, and what one conductor joins to them. */
+function joinedTo(study: Study, ids: ReadonlySet<string>): ReadonlySet<string> {
+  const ends = study.conductors.map((c) => [partOfPoint(c.from), partOfPoint(c.to)] as const);
+  return new Set([...ids, ...ends.flatMap(([a, b]) => (ids.has(a) ? [b] : ids.has(b) ? [a] : []))]);
 }
 
 /** Whether a live conductor of it has nothing, or perhaps nothing; a protector that is bonded to nothing is none. */

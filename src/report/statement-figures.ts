@@ -4,8 +4,9 @@ import { statementWords } from '../words/statement-words.ts';
 import { cell, type Row, row, type Section, tableIfAny } from './block.ts';
 import { unbonded } from './compare-change.ts';
 import type { CompareContext } from './compare-context.ts';
+import { ohmText } from './compare-figures.ts';
 import { endNames } from './compare-strike.ts';
-import { boundedFigure, sayIn } from './page-context.ts';
+import { sayIn } from './page-context.ts';
 import { hasUnprotected, isFromOutside } from './statement-cables.ts';
 import { volt } from './strike-view.ts';
 
@@ -35,8 +36,7 @@ function counts({ comparison }: CompareContext): readonly Row[] {
 
 function resistance(page: CompareContext): Row {
   const { resistanceOhm } = page.comparison.earth;
-  const ohm = (side: Side) =>
-    resistanceOhm[side] === null ? words.notKnown : boundedFigure(page.after, resistanceOhm[side], 'resistance');
+  const ohm = (side: Side) => ohmText(page, resistanceOhm[side]);
   const soil = page.after.study.earth.soil?.known ?? words.notKnown;
   const known = sayIn(page.after, words.workedOut, { soil });
   return line(sayIn(page.after, words.resistance), ohm('before'), ohm('after'), known);

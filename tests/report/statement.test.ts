@@ -137,6 +137,21 @@ describe('the statement of Marl Hill', () => {
   });
 });
 
+describe('what protects the mains', () => {
+  const good = asFile(studyOfExample('good-iec/good-iec.site.yaml'), '8');
+  const html = statementOf(compared(flat, good));
+
+  it('is found on the bar beside the meter, for the cable from the street and what it feeds', () => {
+    const lines = sectionOf(html, 'lines');
+    for (const id of ['supply-cable', 'rising-main'])
+      expect(cellsOf(lines, new RegExp(` ${id}, mains$`))[2]).toMatch(/^SPD of the mains \d+ spd on \d+ main-bar/);
+  });
+
+  it('and a resistance of which only the metal is known is not known', () => {
+    expect(cellsOf(sectionOf(html, 'figures'), /^Earth resistance of all/)[1]).toBe('not known');
+  });
+});
+
 /** Words of the tables that stand in a text: as a whole, in the singular or plural, whatever their case. */
 function tableWordsIn(texts: readonly string[], side: 'us' | 'iec'): readonly string[] {
   const words = [...allTerms().map((t) => t[side]), ...houseMeanings.map(([word]) => word)];
