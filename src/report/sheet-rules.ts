@@ -1,6 +1,6 @@
 import { limitM, type SheetLimit, sheetLimits } from '../rework/sheet/sheet-limits.ts';
 import { sheetWords } from '../words/sheet-words.ts';
-import { type Block, cell, minor, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { type Block, cell, paragraph, row, type Section, subheading, tableIfAny } from './block.ts';
 import { clauseName, provenanceName, sayIn } from './page-context.ts';
 import { tape, type WorksContext } from './works-context.ts';
 
@@ -27,9 +27,9 @@ export function sheetRulesSection(page: WorksContext): Section {
     heading: words.heading,
     blocks: [
       { is: 'list', ordered: false, items },
-      minor(words.readings),
+      subheading(words.readings),
       readings,
-      minor(words.doNot),
+      subheading(words.doNot),
       never,
       ...sources(page),
     ],

@@ -1,7 +1,7 @@
 import { sheetFacts } from '../rework/sheet/sheet-facts.ts';
 import type { Step } from '../rework/work.ts';
 import { sheetWords } from '../words/sheet-words.ts';
-import { type Block, cell, minor, paragraph, row, type Section } from './block.ts';
+import { type Block, cell, paragraph, row, type Section, subheading } from './block.ts';
 import { sayIn } from './page-context.ts';
 import { sheetRows } from './sheet-rows.ts';
 import { testBlocks } from './sheet-tests.ts';
@@ -25,8 +25,8 @@ export function sheetSection(page: WorksContext, step: Step, index: number): Sec
     is: 'table',
     id: `asked-${number}`,
     look: 'plain',
-    caption: words.work.caption,
-    head: [words.work.row, sayIn(page, words.work.text, { number })],
+    caption: sayIn(page, words.work.caption, { number }),
+    head: [words.work.row, words.work.text],
     rows: sheetRows(page, step, facts),
   };
   return {
@@ -34,9 +34,9 @@ export function sheetSection(page: WorksContext, step: Step, index: number): Sec
     heading: sayIn(page, words.work.heading, { number, title: titleOf(page, step) }),
     blocks: [
       asked,
-      minor(words.start.heading),
+      subheading(words.start.heading),
       { is: 'checklist', items: start.map((t) => ({ text: sayIn(page, t), at: '', decides: '' })) },
-      minor(words.hold.heading),
+      subheading(words.hold.heading),
       paragraph(sayIn(page, hold)),
       ...testBlocks(page, step, facts, number),
       signTable(page, number, facts.panels.length > 0),

@@ -4,7 +4,7 @@ import type { Step, Work } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { moneyText } from '../units/money-text.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
-import { type Block, cell, listCell, minor, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
+import { type Block, cell, listCell, paragraph, type Row, row, type Section, subheading, tableIfAny } from './block.ts';
 import { sayIn } from './page-context.ts';
 import { titleOf, type WorksContext } from './works-context.ts';
 import {
@@ -63,7 +63,7 @@ export function worksSummarySection(page: WorksContext): Section {
       paragraph(`${now} ${then}`),
       ...notes,
       paragraph(allOf),
-      minor(first),
+      subheading(first),
       { is: 'list', ordered: true, items },
     ],
   };
@@ -85,8 +85,8 @@ function rowsOf(page: WorksContext): readonly Row[] {
   return [
     ...steps.map((s, i) => stepRow(page, s, i)),
     row(
+      cell(words.all),
       cell(''),
-      cell(words.total),
       cell(''),
       cell(totalText(page, worksOf(page), total)),
       cell(hoursOfCost(total)),

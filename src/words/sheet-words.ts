@@ -95,9 +95,9 @@ export const sheetWords = {
   },
   work: {
     heading: 'Work {number}: {title}',
-    caption: 'What is asked',
+    caption: 'What is asked in work {number}',
     row: 'Item',
-    text: 'For work {number}',
+    text: 'What is asked',
     what: 'What',
     why: 'Why',
     where: 'Where',

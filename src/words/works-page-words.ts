@@ -26,7 +26,7 @@ export const worksPageWords = {
     cost: 'Cost',
     hours: 'Hours',
     remains: 'Then remain',
-    total: 'All works',
+    all: 'All',
     nothing: 'nothing by itself',
     brings: 'leaves as advice: {list}',
     needs: 'after work {list}',
