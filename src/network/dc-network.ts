@@ -64,7 +64,7 @@ function perhaps({ resistanceOhm }: Pick<RangedBranch, 'resistanceOhm'>) {
  * A tie of unknown resistance may be anything from 0 up. A fresh tie by metal of no known section, such as a tower's own
  * steel, counts from 0 up; its figure is not guessed.
  */
-function rangeOf(tie: Tie, atJoint: boolean): Pick<RangedBranch, 'resistanceOhm' | 'nominalOhm'> {
+export function rangeOf(tie: Tie, atJoint: boolean): Pick<RangedBranch, 'resistanceOhm' | 'nominalOhm'> {
   const known = tie.resistanceOhm ?? (tie.body === 'contact' && atJoint ? anyJointOhm : null);
   if (known === null) return { resistanceOhm: { low: 0, high: Number.POSITIVE_INFINITY }, nominalOhm: null };
   return { resistanceOhm: known, nominalOhm: middle(known) };
