@@ -19,7 +19,10 @@ const inSoil: WorkStep = {
   when: 'depthM',
   says: 'Dig {depthM} deep, lay it bare, and close the trench after the look.',
 };
-const shields = 'The shield of the line is bonded by the protector; it is no bond for anything else.';
+const shields: WorkStep = {
+  when: 'shield',
+  says: 'The shield of the line is bonded by the protector; it is no bond for anything else.',
+};
 
 /** Sentences of each kind of work, by the key `words` of its values: the kind itself, or one way of putting right. */
 export const workWords = {
@@ -87,7 +90,7 @@ export const workWords = {
     why: 'A lone [rod] hangs on one patch of soil; one more, far enough off, nearly halves what it has.',
     steps: [
       locate,
-      'Drive {count} [rod]{count?:s} of {rodLengthM}, {spacingM} apart, upright, the top below the surface.',
+      'Drive {count} [rod]{count?:s} of {rodLengthM}, each {spacingM} from the next one or from {to}, upright, the top below the surface.',
       'Where rock stops a [rod] drive it aslant, at most 45°, or lay it in a trench; ask before doing so.',
       'Tie it by the wire below, welded.',
       'Measure it alone before it is tied, and write the reading down with the date and the weather.',

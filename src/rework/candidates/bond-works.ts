@@ -1,4 +1,4 @@
-import type { StudyFinding } from '../../study/study.ts';
+import type { StudyFinding, StudyPart } from '../../study/study.ts';
 import type { Work } from '../work.ts';
 import { apartGroups, bondIdFor, bondKind, bondSubject } from './apart-groups.ts';
 import { landingsFor, landingsOf } from './landings.ts';
@@ -103,8 +103,12 @@ export function dutyOf(scene: Scene, { from, to, way }: Pair): Duty {
     const outside = ends.some((p) => p?.section === 'electrodes' || p?.section === 'supports');
     return outside ? 'lead' : 'indoors';
   }
-  const isLow = ends.every(
-    (p) => p?.section === 'electrodes' || p?.section === 'supports' || p?.section === 'metalwork',
-  );
+  const isLow = ends.every((p) => p !== undefined && standsInSoil(p));
   return isLow && (way === null || way.lengthM > shortM) ? 'in soil' : 'lead';
+}
+
+/** Cladding, gutters and foil hang on a wall. */
+function standsInSoil({ section, kind }: StudyPart): boolean {
+  if (section === 'metalwork') return /fence|pipe|pool|tank|rail/.test(kind);
+  return section === 'electrodes' || section === 'supports';
 }

@@ -59,7 +59,7 @@ function masts(scene: Scene, group: Group): readonly string[] {
 }
 
 /** A mast on a roof is no place to lead a bond to. */
-function isOnGround(scene: Scene, support: string): boolean {
+export function isOnGround(scene: Scene, support: string): boolean {
   const part = scene.part(support);
   return part?.kind !== 'roof mast' && (part?.positionM?.[2] ?? 0) < 1;
 }

@@ -5,7 +5,7 @@ import type { Work } from '../work.ts';
 import { heightText, isStop, type LinePath, linePath, stopName, withStop } from './line-path.ts';
 import { bondsOfLine } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
-import { bareRules, pathChanges, protectionOf } from './protector-works.ts';
+import { bareRules, hasShield, pathChanges, protectionOf } from './protector-works.ts';
 import { ownerOf, type Scene } from './scene.ts';
 
 type Line = Study['lines'][number];
@@ -31,7 +31,7 @@ function led(scene: Scene, line: Line, wrong: readonly StudyFinding[]): readonly
   const mast = mastOf(scene, line);
   if (path === null || mast === null) return [];
   const down = loweredBends(scene, path, mast.id);
-  const isShielded = line.conductors.some((c) => c.which === 'shield');
+  const isShielded = hasShield(line);
   const bonded = isShielded ? withBonds(scene, down, line, mast) : down;
   const protection = protectionOf(scene, line, bonded);
   const after = protection?.path ?? bonded;

@@ -56,9 +56,13 @@ function protect(scene: Scene, line: Line, answers: readonly StudyFinding[]): re
       changes: [...protection.changes, ...pathChanges(line.id, path, protection.path)],
       needs: protection.needs,
       materials: protection.materials,
-      values: { line: line.id, kind, panel: panels.join(', '), count },
+      values: { line: line.id, kind, panel: panels.join(', '), count, ...(hasShield(line) ? { shield: 'yes' } : {}) },
     }),
   ];
+}
+
+export function hasShield(line: Line): boolean {
+  return line.conductors.some((c) => c.which === 'shield');
 }
 
 /** Protectors at every wall through which a line comes in bare. */

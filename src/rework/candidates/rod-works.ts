@@ -89,7 +89,7 @@ function atBox(scene: Scene, box: string, answers: readonly StudyFinding[]): Wor
   const [here] = spotsOf(scene.part(box));
   const where = scene.part(box)?.where ?? '';
   const spot = here === undefined ? null : (besideWall(scene, where, here, wallOffM) ?? here);
-  return rodsOf(scene, box, firstRods(scene, box, box, spot, wallOffM), answers, wallOffM);
+  return rodsOf(scene, box, firstRods(scene, box, box, spot, wallOffM), answers, 2 * usualRod(scene).lengthM);
 }
 
 const wallOffM = 0.8;
@@ -143,7 +143,9 @@ function atMasts(scene: Scene): readonly Work[] {
     if (legs > 1) return [roundFoot(scene, mast, legs, [f])];
     const [foot] = spotsOf(scene.part(mast));
     const spot = foot === undefined ? null : rodSpot(scene, foot, atFootM);
-    return [rodsOf(scene, mast, firstRods(scene, `${mast}@base`, mast, spot, atFootM), [f], atFootM)];
+    return [
+      rodsOf(scene, mast, firstRods(scene, `${mast}@base`, mast, spot, atFootM), [f], 2 * usualRod(scene).lengthM),
+    ];
   });
 }
 

@@ -1,4 +1,5 @@
 import { ownElectrodes } from './apart-groups.ts';
+import { isOnGround } from './landings.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
 
 /** Points of a group that a second way could join: on the side that is lost, and on the side that is kept. */
@@ -66,9 +67,13 @@ function mostEarthed(scene: Scene, parts: readonly string[], ties: readonly Pair
 function pointsIn(scene: Scene, group: Group, side: ReadonlySet<string>): readonly string[] {
   const parts = group.parts.filter((id) => side.has(id) && scene.part(id)?.present !== 'no');
   const of = (...sections: readonly string[]) => parts.filter((id) => sections.includes(scene.part(id)?.section ?? ''));
-  const masts = of('supports').map((id) => `${id}@base`);
+  const masts = of('supports')
+    .filter((id) => isOnGround(scene, id))
+    .map((id) => `${id}@base`);
   const service = parts.filter((id) => id === scene.study.site.service);
   const electrodes = ownElectrodes(scene, group).filter((id) => side.has(ownerOf(id)));
   const good = [...new Set([...electrodes, ...of('bars'), ...masts, ...service])];
-  return good.length > 0 ? good : of('arresters', 'equipment', 'metalwork');
+  if (good.length > 0) return good;
+  const roof = of('supports').map((id) => `${id}@base`);
+  return roof.length > 0 ? roof : of('arresters', 'equipment', 'metalwork');
 }

@@ -24,9 +24,12 @@ export function straightWay(scene: Scene, from: string, to: string): WayToLay | 
   return ways.length === 0 ? null : ways.reduce((best, way) => (way.lengthM < best.lengthM ? way : best));
 }
 
+/** Or from a box to the panel on the wall of its room. */
 function isInOneBuilding(scene: Scene, from: string, to: string): boolean {
   const [a, b] = [from, to].map((point) => scene.part(ownerOf(point))?.where ?? null);
-  return a !== null && a !== 'outside' && a === b;
+  const [one, other] = [from, to].map((point) => scene.part(ownerOf(point))?.section);
+  const isThroughWall = [one, other].includes('equipment') && [one, other].includes('bars');
+  return (a !== null && a !== 'outside' && a === b) || isThroughWall;
 }
 
 /** Places at which a part can be met: its own, and the points of its route. */
