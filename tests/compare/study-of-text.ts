@@ -15,8 +15,17 @@ export interface Asked {
   readonly beside?: string;
 }
 
-/** The study of the text of a site file. */
-export function studyOfText(text: string, { state, detail = false, beside }: Asked = {}): Study {
+const studies = new Map<string, Study>();
+
+/** The study of the text of a site file; each worked out once. */
+export function studyOfText(text: string, asked: Asked = {}): Study {
+  const key = JSON.stringify([text, asked]);
+  const known = studies.get(key) ?? fresh(text, asked);
+  studies.set(key, known);
+  return known;
+}
+
+function fresh(text: string, { state, detail = false, beside }: Asked): Study {
   const { site, problems } = readSite(text, 'test.site.yaml');
   if (site === null) throw new Error(JSON.stringify(problems.slice(0, 3), null, 1));
   const files = beside === undefined ? {} : besideSite(site, beside);
