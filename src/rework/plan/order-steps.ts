@@ -87,7 +87,7 @@ function withBundle(done: readonly number[], i: number, { trials }: Choosing): r
 
 function* outlookAfter({ trials }: Choosing, set: readonly number[]): Trying<Outlook> {
   if (set.length === 0) return trials.before;
-  return (yield* trials.of(set, 'in turn')).tried ?? trials.before;
+  return (yield* trials.of(set, 'in turn')).outlook ?? trials.before;
 }
 
 function* rankNow(

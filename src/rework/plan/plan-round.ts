@@ -3,16 +3,19 @@ import { type Totals, totalsOf } from './burden-of.ts';
 import { type Choosing, mayBeDone } from './choosing.ts';
 import { harmOf } from './effect-of.ts';
 import { everySet, mostForEverySet } from './every-set.ts';
+import { inBatches, puttingTogether } from './in-batches.ts';
 import { type Limits, overOf } from './limits.ts';
 import { addFurther, inRank, orderSteps, type Turn } from './order-steps.ts';
 import type { TryChanges } from './outlook.ts';
+import { compareDanger } from './remaining-of.ts';
 import { poolOf } from './sets-of-works.ts';
-import { stepByStep } from './step-by-step.ts';
+import { harmless, stepByStep } from './step-by-step.ts';
 import { type Ground, type SetTrial, type Trials, type Trying, trialsOf } from './trials.ts';
 
 /** Works for a site as it stands at one moment; filled as it goes, so that it can be stopped. */
 export interface Round {
-  readonly trials: Trials;
+  /** By full recomputation, or while works are chosen on a large site put together from what each does. */
+  trials: Trials;
   readonly costs: readonly WorkCost[];
   readonly totals: Totals;
   readonly limits: Limits;
@@ -32,9 +35,48 @@ export function roundOf(
   return { trials, costs, totals: totalsOf(costs), limits, alone: new Map(), turns: [] };
 }
 
-/** Tries each work alone, chooses a set of them, and puts it in order. */
-export function* planRound(round: Round): Trying<void> {
-  yield* tryAlone(round);
+/**
+ * Tries works alone, chooses a set of them, and puts it in order. On a large site works are first tried several at a time
+ * and their effects put together; what was chosen is then worked out as a whole, and where that is not what was put together,
+ * step by step.
+ */
+export function* planRound(round: Round, isLarge: boolean): Trying<void> {
+  if (!isLarge) {
+    yield* tryAlone(round);
+    yield* choose(round);
+    return;
+  }
+  const exact = round.trials;
+  const shares = yield* inBatches(exact, exact.pool.works.length);
+  round.trials = puttingTogether(exact, shares);
+  try {
+    yield* tryAlone(round);
+    yield* choose(round);
+  } finally {
+    // stopped or not: what is handed on is worked out as a whole
+    round.trials = exact;
+  }
+  yield* confirm(round);
+}
+
+/** What was put together against the whole; the last step leaves what the whole leaves. */
+function* confirm(round: Round): Trying<void> {
+  const { trials, turns } = round;
+  const chosen = turns.map((t) => t.number);
+  const last = turns.at(-1);
+  if (last === undefined) return;
+  const whole = yield* trials.of(chosen, 'in turn');
+  if (whole.isHarmless && compareDanger(whole.effect!.after, last.inTurn.after) === 0) {
+    const inTurn = { ...last.inTurn, after: whole.effect!.after };
+    turns.splice(-1, 1, { ...last, inTurn });
+    return;
+  }
+  turns.length = 0;
+  const choosing = choosingOf(round);
+  yield* orderSteps(choosing, yield* harmless(chosen, choosing), turns);
+}
+
+function* choose(round: Round): Trying<void> {
   const choosing = choosingOf(round);
   const chosen = yield* (isFew(round) ? everySet : stepByStep)(choosing);
   yield* orderSteps(choosing, chosen, round.turns);

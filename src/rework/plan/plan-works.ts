@@ -1,5 +1,6 @@
 import type { Study } from '../../study/study.ts';
 import type { LeftOut, Step, Work, WorkCost, WorksPlan } from '../work.ts';
+import { leastForBatches } from './in-batches.ts';
 import { type Limits, leftOf } from './limits.ts';
 import { outlookOf, type TryChanges } from './outlook.ts';
 import { bestAlone, isFew, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
@@ -47,6 +48,10 @@ export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
   return planOf(ask, done);
 }
 
+function isLarge({ parts }: Study): boolean {
+  return parts.length >= leastForBatches;
+}
+
 function sayingOf({ id, changes }: Work): string {
   return JSON.stringify([id, changes]);
 }
@@ -61,7 +66,7 @@ function* oneRound(ask: PlanAsk, done: Done, works: readonly Work[], tried: Set<
   const round = roundOf(ground, named(works, done.steps), { costOf, tryChanges: ask.tryChanges, limits });
   done.rounds.push(round);
   try {
-    yield* planRound(round);
+    yield* planRound(round, isLarge(done.study));
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
     done.stopped = true;
@@ -69,7 +74,7 @@ function* oneRound(ask: PlanAsk, done: Done, works: readonly Work[], tried: Set<
   }
   const steps = stepsOf(round);
   if (steps.length > 0) {
-    const last = round.trials.known(round.turns.map((t) => t.number))!.tried!;
+    const last = round.trials.workedOut(round.turns.map((t) => t.number)).tried!;
     done.study = last.study;
     done.text = last.text;
     done.steps.push(...steps);
@@ -115,6 +120,7 @@ function planOf({ before, limits }: PlanAsk, { rounds, steps, leftOut, study, te
     searched: rounds.every(isFew) ? 'every set' : 'step by step',
     weighedBy: rounds[0]?.totals.by ?? 'material',
     limits,
+    ...(isLarge(before) ? { inBatches: true as const } : {}),
     stopped,
   };
 }

@@ -16,8 +16,8 @@ export function* stepByStep(choosing: Choosing): Trying<readonly number[]> {
   return yield* exchanged(spared, choosing);
 }
 
-/** Without the works that together bring something new, latest first. */
-function* harmless(set: readonly number[], choosing: Choosing): Trying<readonly number[]> {
+/** Without works that together bring something new: the latest go first. */
+export function* harmless(set: readonly number[], choosing: Choosing): Trying<readonly number[]> {
   for (let now = set; now.length > 0; now = now.slice(0, -1)) {
     const trial = yield* choosing.trials.of(now, 'together');
     if (trial.isHarmless && mayBeDone(choosing, now)) return now;
@@ -44,7 +44,7 @@ function* added(from: readonly number[], choosing: Choosing): Trying<readonly nu
 /** The cheapest work that takes something more away; where none does alone, all of them that could. */
 function* oneMore(set: readonly number[], now: SetTrial, choosing: Choosing): Trying<readonly number[] | null> {
   const { trials, candidates } = choosing;
-  const left = new Set((now.tried?.findings ?? []).filter((f) => f.outcome === 'not met').map((f) => f.id));
+  const left = new Set((now.outlook?.findings ?? []).filter((f) => f.outcome === 'not met').map((f) => f.id));
   const answers = (i: number) => trials.pool.works[i]!.answers.some((id) => left.has(id));
   const others = candidates
     .filter((i) => !set.includes(i) && answers(i))

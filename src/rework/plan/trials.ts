@@ -19,6 +19,9 @@ export class Stopped extends Error {}
 
 /** A set of works done on the site as it is. */
 export interface SetTrial {
+  /** What the site is then; null: it cannot be written. */
+  readonly outlook: Outlook | null;
+  /** Its text and its whole study, where it was worked out as a whole. */
   readonly tried: Exclude<Tried, { readonly problem: string }> | null;
   /** null: it cannot be written. */
   readonly effect: WorkEffect | null;
@@ -40,6 +43,8 @@ export interface Trials {
   readonly of: (set: readonly number[], doing: Progress['doing'], count?: Count) => Trying<SetTrial>;
   /** What was tried already. */
   readonly known: (set: readonly number[]) => SetTrial | null;
+  /** The same, worked out at once where it was not. */
+  readonly workedOut: (set: readonly number[]) => SetTrial;
 }
 
 type Count = Pick<Progress, 'done' | 'of'>;
@@ -52,6 +57,9 @@ export function trialsOf(pool: Pool, { text, outlook }: Ground, tryChanges: TryC
     const found = known.get(key);
     if (found !== undefined) return found.trial;
     if (yield { doing, ...(count ?? { done: known.size, of: null }) }) throw new Stopped();
+    return workOut(set);
+  }
+  function workOut(set: readonly number[]): SetTrial {
     const from = largestWithin(set, known);
     const more = set.filter((i) => from === null || !from.set.includes(i)).sort((a, b) => a - b);
     const trial = trialOf(
@@ -64,10 +72,16 @@ export function trialsOf(pool: Pool, { text, outlook }: Ground, tryChanges: TryC
         ),
       ),
     );
-    known.set(key, { set, trial, changes: changesOf(set.map((i) => pool.works[i]!)) });
+    known.set(keyOf(set), { set, trial, changes: changesOf(set.map((i) => pool.works[i]!)) });
     return trial;
   }
-  return { pool, before: outlook, of, known: (set) => known.get(keyOf(set))?.trial ?? null };
+  return {
+    pool,
+    before: outlook,
+    of,
+    known: (set) => known.get(keyOf(set))?.trial ?? null,
+    workedOut: (set) => known.get(keyOf(set))?.trial ?? workOut(set),
+  };
 }
 
 function keyOf(set: readonly number[]): string {
@@ -91,7 +105,8 @@ function largestWithin(set: readonly number[], known: ReadonlyMap<string, Known>
 }
 
 function trialOf(before: Outlook, tried: Tried): SetTrial {
-  if ('problem' in tried) return { tried: null, effect: null, problem: tried.problem, isHarmless: false };
+  if ('problem' in tried)
+    return { outlook: null, tried: null, effect: null, problem: tried.problem, isHarmless: false };
   const effect = effectOf(before, tried);
-  return { tried, effect, problem: null, isHarmless: harmOf(effect).length === 0 };
+  return { outlook: tried, tried, effect, problem: null, isHarmless: harmOf(effect).length === 0 };
 }
