@@ -10,19 +10,29 @@ const permanent: readonly string[] = ['exothermic weld', 'irreversible crimp', '
 
 /** Joints to make, those alike in one line: how many, kind, the mark to look for, where each is and what it holds; then how many in all. */
 export function jointLines(page: WorksContext, facts: SheetFacts): readonly string[] {
-  if (facts.joints.length === 0) return [];
   const alike = new Map<string, string[]>();
+  const put = (kind: string, marks: string, place: string, holds: string) => {
+    const key = JSON.stringify([kind, sayIn(page, marks)]);
+    alike.set(key, [...(alike.get(key) ?? []), sayIn(page, words.place, { place, holds })]);
+  };
   for (const j of facts.joints) {
-    const key = JSON.stringify([kindOf(page, j, facts), sayIn(page, marksOf(j, facts))]);
     const place = j.on === null ? partName(page, j.id) : partName(page, j.on);
-    const said = sayIn(page, words.place, { place, holds: partNames(page, j.holds) });
-    alike.set(key, [...(alike.get(key) ?? []), said]);
+    put(kindOf(page, j, facts), marksOf(j, facts), place, partNames(page, j.holds));
   }
+  const mounted = mountsWithout(facts);
+  for (const a of mounted) put(words.mount, words.mark.reach, partName(page, a.on!), partName(page, a.id));
+  const count = facts.joints.length + mounted.length;
+  if (count === 0) return [];
   const lines = [...alike].map(([key, places]) => {
     const [kind, marks] = JSON.parse(key) as [string, string];
     return sayIn(page, words.one, { n: String(places.length), kind, marks, places: places.join('; ') });
   });
-  return [...lines, sayIn(page, words.total, { n: String(facts.joints.length) })];
+  return [...lines, sayIn(page, words.total, { n: String(count) })];
+}
+
+/** Devices that are bolted to something by a joint that the file has no name for. */
+function mountsWithout({ arresters, joints }: SheetFacts): SheetFacts['arresters'] {
+  return arresters.filter((a) => a.on !== null && !joints.some((j) => j.id.startsWith(`${a.id}:`)));
 }
 
 /** A device that is mounted without a word of how is bolted by its own stud. */

@@ -52,7 +52,7 @@ export function totalText(page: WorksContext, works: readonly Work[], cost: Work
   const prices = page.plan.before.prices ?? null;
   if (prices === null || cost.price !== null || !hasPrices(page)) return costText(page, cost);
   const money = moneyText(pricedPart(addMaterials(works), cost.hours, prices), currencyOf(page))!;
-  return sayIn(page, words.partly, { money, list: unpricedOf(page, cost) });
+  return sayIn(page, words.partly, { money, n: cost.unpriced.length });
 }
 
 export function hoursOfCost({ hours }: WorkCost): string {

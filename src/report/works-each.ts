@@ -56,6 +56,7 @@ function earthLine(page: WorksContext, { inTurn }: Step): readonly string[] {
 function costLine(page: WorksContext, { cost }: Step): string {
   const material = materialText(page, cost);
   const hours = hoursOfCost(cost);
+  if (cost.price?.high === 0) return sayIn(page, words.free, { hours });
   if (!hasPrices(page)) return sayIn(page, words.takesMaterial, { material, hours });
   if (cost.price === null) return sayIn(page, words.costsNot, { list: unpricedOf(page, cost), material, hours });
   return sayIn(page, words.costs, { price: costText(page, cost), material, hours });

@@ -46,7 +46,7 @@ export const worksPageWords = {
     noMaterial: 'no material',
     conductorUnknown: 'conductor of a length that is not known',
     nothingToBuy: 'nothing to buy',
-    partly: '{money}, and what has no price yet ({list})',
+    partly: '{money}, and {n} {n?thing:things} without a price',
   },
   plan: { heading: 'Plan', more: 'The contractor’s sheet has the way of each conductor leg by leg.' },
   chart: {
@@ -78,6 +78,7 @@ export const worksPageWords = {
     earth: '[Ground resistance] of the whole: about {before} before, {after} after.',
     costs: 'Costs {price}: {material}; {hours}.',
     costsNot: 'Price not known, because the file has none for {list}; {material}; {hours}.',
+    free: 'Nothing to buy; {hours}.',
     takesMaterial: 'Takes {material}; {hours}.',
   },
   material: {
