@@ -4,12 +4,14 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLargeSite } from './command.mjs';
+import { compareBenches } from './compare.mjs';
 import { cutPointsBench } from './cut-points.mjs';
 import { pdfBench } from './pdf.mjs';
 import { rulesBench } from './rules.mjs';
 import { soilBenches } from './soil.mjs';
 import { soilInCheckBench } from './soil-in-check.mjs';
 import { strikeBenches } from './strike.mjs';
+import { worksBench } from './works.mjs';
 
 const word = process.argv[2] ?? '';
 const scratch = mkdtempSync(join(tmpdir(), 'evenground-bench-'));
@@ -33,6 +35,8 @@ async function run() {
       commandBench({ command, name: 'Marl Hill', site: exampleWithFaults, scratch, rounds: 9, most: 10 }),
     '2000 parts': () =>
       commandBench({ command, name: '2000 parts', site: writeLargeSite(scratch), scratch, rounds: 5, most: 25 }),
+    compare: () => compareBenches({ command, scratch, rounds: 9 }),
+    works: () => worksBench({ command, scratch, rounds: 5 }),
     pdf: () => pdfBench({ command, name: 'Marl Hill', site: exampleWithFaults, scratch, rounds: 5, most: 1 }),
   };
   const results = [];

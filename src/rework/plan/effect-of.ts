@@ -8,13 +8,15 @@ import { rankOf, remainingOf, wrongOf } from './remaining-of.ts';
  * not a new one; one that became worse is new. `appeared` holds what was not wrong before, advice too.
  */
 export function effectOf(before: Outlook, after: Outlook): WorkEffect {
+  const had = new Set(before.findings);
+  const has = new Set(after.findings);
   const were = wrongOf(before.findings);
   const are = wrongOf(after.findings);
   return {
     before: remainingOf(before.findings),
     after: remainingOf(after.findings),
-    cleared: were.filter((f) => !are.some((other) => isLeftOf(other, f))),
-    appeared: are.filter((f) => isNew(f, were)),
+    cleared: were.filter((f) => !has.has(f) && !are.some((other) => isLeftOf(other, f))),
+    appeared: are.filter((f) => !had.has(f) && isNew(f, were)),
     earthOhm: {
       get before() {
         return before.earthOhm;

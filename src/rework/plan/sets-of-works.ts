@@ -21,7 +21,15 @@ export function poolOf(works: readonly Work[]): Pool {
     bundles.push([...new Set([...needed, i])].sort((a, b) => a - b));
   }
   const said = ordered.map((w) => sayingsOf(w.changes));
-  return { works: ordered, bundles, clash: (a, b) => a !== b && clashes(said[a]!, said[b]!) };
+  const known = new Map<number, boolean>();
+  const clash = (a: number, b: number): boolean => {
+    if (a > b) return clash(b, a);
+    const key = a * ordered.length + b;
+    const does = known.get(key) ?? (a !== b && clashes(said[a]!, said[b]!));
+    known.set(key, does);
+    return does;
+  };
+  return { works: ordered, bundles, clash };
 }
 
 function inOrder(works: readonly Work[]): readonly Work[] {
