@@ -10,6 +10,7 @@ const words = sheetWords.materials;
 
 /** What of each, as one counts or measures it. */
 export function amountText(page: WorksContext, { unit, count }: Pick<Material, 'unit' | 'count'>): string {
+  if (unit === 'm' && count.low <= 0 && count.high === Number.POSITIVE_INFINITY) return sheetWords.material.measure;
   if (unit === 'm') return tape(page, count);
   const [low, high] = [Math.floor(count.low), Math.ceil(count.high)];
   return low === high ? String(high) : `${low} to ${high}`;

@@ -36,8 +36,13 @@ export function sheetRows(page: WorksContext, step: Step, facts: SheetFacts): re
     item(words.work.exposed, or(exposedLines(page, facts), words.exposed.none)),
     item(words.work.opens, [opensLine(page, facts)]),
     item(words.work.material, or(materialLines(page, work.materials), words.material.none)),
-    item(words.work.doNot, [sayIn(page, words.doNotOf[work.kind])]),
+    item(words.work.doNot, [doNotLine(page, step, facts)]),
   ];
+}
+
+function doNotLine(page: WorksContext, { work }: Step, { bars }: SheetFacts): string {
+  const mountsNew = work.kind === 'move-panel' && bars.some((b) => isNew(page, b.id));
+  return sayIn(page, mountsNew ? words.doNotOf['new-panel'] : words.doNotOf[work.kind]);
 }
 
 function or(lines: readonly string[], none: string): readonly string[] {
@@ -90,6 +95,16 @@ function describe(page: WorksContext, { id, kind }: StudyPart): string {
   return sayIn(page, words.size.stops, { kind: kindName(page, kind), stops: stopsText(page, line.stops) });
 }
 
+/** One that is new, or one that is moved with what hangs on it. */
+function barLine(page: WorksContext, { id, kind }: StudyPart): string {
+  const values = { bar: partName(page, id), kind: kindName(page, kind), along: alongText(page, id) };
+  return sayIn(page, isNew(page, id) ? words.size.newBar : words.size.bar, values);
+}
+
+function isNew({ plan }: WorksContext, id: string): boolean {
+  return !plan.before.parts.some((p) => p.id === id);
+}
+
 /** What is mounted or lands on a bar that is moved. */
 function alongText(page: WorksContext, bar: string): string {
   const { arresters, conductors } = page.study;
@@ -116,11 +131,11 @@ function placeOf(page: WorksContext, id: string): string {
 
 function sizeLines(page: WorksContext, facts: SheetFacts): readonly string[] {
   const conductors = facts.conductors.map((c) => {
-    const area = formatQuantity(c.areaM2, 'area', 'si');
+    const area = areaName(page, c.wire, c);
     const values = {
       conductor: partName(page, c.id),
       wire: c.wire ?? words.size.unknownWire,
-      section: area === null ? '' : sayIn(page, words.size.section, { area: areaName(page, c.wire, area, c.areaM2) }),
+      section: area === '' ? '' : sayIn(page, words.size.section, { area }),
       length: lengthText(page, c.lengthM ?? facts.runOf(c.id)?.lengthM ?? null),
       from: partName(page, c.from),
       to: partName(page, c.to),
@@ -138,9 +153,7 @@ function sizeLines(page: WorksContext, facts: SheetFacts): readonly string[] {
       stops: stopsText(page, l.stops),
     }),
   );
-  const bars = facts.bars.map((b) =>
-    sayIn(page, words.size.bar, { bar: partName(page, b.id), along: alongText(page, b.id) }),
-  );
+  const bars = facts.bars.map((b) => barLine(page, b));
   return [...conductors, ...facts.electrodes.map((e) => electrodeLine(page, e)), ...protectors, ...lines, ...bars];
 }
 
@@ -156,25 +169,22 @@ function lengthText(page: WorksContext, lengthM: Interval | null): string {
   return lengthM === null ? words.size.unknownLength : tape(page, lengthM);
 }
 
-/** What is put right, in the words of the file. */
+/** What is put right, in the words of the file; nothing where the work has sentences of its own, or the field is no plain word. */
 function setLines(page: WorksContext, { work }: Step): readonly string[] {
-  if (work.kind !== 'put-right') return [];
+  if (work.kind !== 'put-right' || workReason(work, page.speech) !== '') return [];
   return work.changes.flatMap((c) => {
-    if (c.is !== 'set' || c.id === null) return [];
-    const value = c.value === null ? words.size.taken : JSON.stringify(c.value).replace(/^"|"$/g, '');
+    if (c.is !== 'set' || c.id === null || (typeof c.value === 'object' && c.value !== null)) return [];
+    const value = c.value === null ? words.size.taken : String(c.value);
     return [sayIn(page, words.size.set, { part: partName(page, c.id), field: c.field, value })];
   });
 }
 
-/** A gauge that is typed is not said again. */
-function areaName(
-  page: WorksContext,
-  wire: string | null,
-  si: string,
-  areaM2: SheetFacts['conductors'][number]['areaM2'],
-) {
-  const gauge = formatQuantity(areaM2, 'area', 'us');
-  return gauge !== null && wire?.includes(gauge) ? si : figure(page, areaM2, 'area');
+/** A section in the unit that was not typed; in both where the wire says neither. */
+function areaName(page: WorksContext, wire: string | null, { areaM2 }: SheetFacts['conductors'][number]): string {
+  const [us, si] = [formatQuantity(areaM2, 'area', 'us'), formatQuantity(areaM2, 'area', 'si')];
+  if (us === null || si === null) return '';
+  if (wire?.includes(us)) return si;
+  return /\bmm(?:2|²)/.test(wire ?? '') ? us : figure(page, areaM2, 'area');
 }
 
 function stopName(page: WorksContext, stop: string): string {

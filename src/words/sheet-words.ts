@@ -132,6 +132,7 @@ export const sheetWords = {
     taken: 'no longer said',
     bar: '{bar} now stands at its new place on the plan{along}',
     along: '; with it go {list}',
+    newBar: '{bar}: {kind}, new, where the plan has it',
     nothing: 'No conductor is new; sizes stay as they are.',
   },
   way: {
@@ -189,7 +190,7 @@ export const sheetWords = {
     only: 'Only a [electrician] opens {list}. What comes from the meter stays live when the main switch is off. The local rules say whether the supplier has to be told and whether a permit is due.',
     none: 'No panel is opened. If it turns out that one has to be, stop: that is for a [electrician].',
   },
-  material: { none: 'Nothing has to be bought.', one: '{name}: {count}' },
+  material: { none: 'Nothing has to be bought.', one: '{name}: {count}', measure: 'as measured on site' },
   doNotOf: {
     bond: 'Do not let the new conductor end at the shield of a cable, at a pipe or at the case of an appliance: it runs from one named place to the other in one piece.',
     'second-path':
@@ -207,6 +208,7 @@ export const sheetWords = {
     'add-protector': 'Do not lengthen its leads and do not coil them. No insulation test with it in place.',
     'move-arrester': 'Do not hang it on a cable or on wood: it is bolted to the bare metal of its new place.',
     'move-panel': 'Do not take the old place apart before the new one is bonded.',
+    'new-panel': 'Do not mount it on a cover, below a gutter or out of reach, and lead no line past it.',
     'move-line': 'Do not lead it past its new entry, and do not run it beside power wiring.',
     'put-right': 'Do not do more than stands here: if it looks otherwise than described, stop and ask.',
   },

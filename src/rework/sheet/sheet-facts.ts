@@ -15,7 +15,7 @@ export interface SheetFacts {
   readonly arresters: Study['arresters'];
   readonly lines: Study['lines'];
   readonly bars: readonly StudyPart[];
-  /** Parts that were there before and that new metal lands on, or a device is mounted on. */
+  /** Parts that are there by then and that new metal lands on, or a device is mounted on. */
   readonly lands: readonly { readonly part: StudyPart; readonly inService: boolean }[];
   /** What has live parts inside and would have to be opened. */
   readonly panels: readonly string[];
@@ -39,8 +39,9 @@ export function sheetFacts({ work }: Step, plan: WorksPlan): SheetFacts {
     ...of(after.parts, 'metalwork').map((p) => p.id),
     ...work.at,
   ];
-  const moved = ['bars', 'lines', 'conductors', 'arresters'].flatMap((section) => [...changed(section)]);
-  const lands = landingsOf(touched, before, moved);
+  const made = work.changes.flatMap((c) => (c.is === 'add' ? [c.id] : []));
+  const moved = [...made, ...['bars', 'lines', 'conductors', 'arresters'].flatMap((section) => [...changed(section)])];
+  const lands = landingsOf(touched, plan, moved);
   return {
     conductors,
     runOf: (id) => runs.get(id) ?? null,
@@ -94,12 +95,18 @@ function newJoints(
   });
 }
 
-function landingsOf(points: readonly string[], before: Study, moved: readonly string[]): SheetFacts['lands'] {
+/** Where a work before it has made what it lands on, that is there as well by then. */
+function landingsOf(
+  points: readonly string[],
+  { before, after }: WorksPlan,
+  moved: readonly string[],
+): SheetFacts['lands'] {
   const ids = [...new Set(points.map(partOf))].filter((id) => !moved.includes(id));
-  const service = before.bonding.groups.find((g) => g.hasService === true);
   return ids.flatMap((id) => {
-    const part = before.parts.find((p) => p.id === id);
-    if (part === undefined || part.section === 'lines') return [];
+    const study = [before, after].find((s) => s.parts.some((p) => p.id === id));
+    const part = study?.parts.find((p) => p.id === id);
+    if (study === undefined || part === undefined || part.section === 'lines') return [];
+    const service = study.bonding.groups.find((g) => g.hasService === true);
     return [{ part, inService: service?.parts.includes(id) === true || service?.electrodes.includes(id) === true }];
   });
 }
