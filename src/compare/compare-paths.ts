@@ -41,5 +41,6 @@ function isSamePath(b: StudyPath, a: StudyPath, names: Names): boolean {
     isSameRange(b.inductanceH, a.inductanceH) &&
     b.separatePaths === a.separatePaths &&
     b.separatePathsStrict === a.separatePathsStrict;
-  return isFigures && (names.toAfter(b.to) === a.to || names.isAfter(names.toAfter(b.to)));
+  const then = names.toAfter(b.to);
+  return isFigures && (then === a.to || (names.isAfter(then) && names.isKept(a.to)));
 }

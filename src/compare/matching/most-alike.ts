@@ -15,12 +15,15 @@ const samePlaceM = 0.05;
 const nearM = 1;
 /** What is about as much alike as the best is matched in one go; after that all is looked at anew. */
 const sameScore = 0.1;
+/** Share of fields that say the same from which two near each other are one. */
+const sameSaid = 0.5;
 /** Share of ties in common from which things hang on the same. */
 const sameTies = 0.5;
 
 /**
  * Matches what was changed as well as renamed: of one section and kind, at the same place or tied to the same things; the
- * most alike first, and again while a match makes others plain. A conductor keeps both its ends, else it is another one.
+ * most alike first, and again while a match makes others plain. A conductor and a line keep both their ends, else they are
+ * others; of one kind on one line there is one.
  */
 export function matchMostAlike(before: ThingGraph, after: ThingGraph, matches: Matches): void {
   for (;;) {
@@ -51,12 +54,12 @@ function candidates(before: ThingGraph, after: ThingGraph, matches: Matches): re
 function likeness(before: ThingGraph, b: number, after: ThingGraph, a: number, matches: Matches): number | null {
   const [one, other] = [before.things[b]!, after.things[a]!];
   const ties = tiesShared(before, b, after, a, matches);
-  if (one.section === 'conductors')
-    return ends(before, b, after, a, matches) ? 3 + ties + saidAlike(one.says, other.says) : null;
+  const said = saidAlike(one.says, other.says);
+  if (one.ends.length > 0) return haveSameEnds(before, one, after, other, matches) ? 3 + ties.share + said : null;
   const place = placeScore(one.placesM, other.placesM);
-  const hangsAlike = ties >= sameTies;
-  if (place < 2 && !hangsAlike) return null;
-  return place + 2 * ties + saidAlike(one.says, other.says);
+  const isThere = place >= 2 || (place > 0 && said >= sameSaid);
+  if (!isThere && ties.share < sameTies && !ties.onOneLine) return null;
+  return place + 2 * ties.share + said;
 }
 
 function placeScore(one: NamedThing['placesM'], other: NamedThing['placesM']): number {
@@ -67,33 +70,41 @@ function placeScore(one: NamedThing['placesM'], other: NamedThing['placesM']): n
   return apartM <= nearM ? 0.5 : -2;
 }
 
-/** Share of the things tied to either that are tied to both in the same way. */
-function tiesShared(before: ThingGraph, b: number, after: ThingGraph, a: number, { toAfter }: Matches): number {
-  const said = (ties: ThingGraph['ties'][number], name: (to: number) => number | string) =>
-    ties.map(({ role, to }) => `${roleOf(role)} ${name(to)}`);
-  const mine = said(before.ties[b]!, (to) => toAfter.get(to) ?? `gone ${to}`);
-  const theirs = said(after.ties[a]!, (to) => to);
-  const left = [...theirs];
-  let common = 0;
-  for (const tie of mine) {
-    const at = left.indexOf(tie);
-    if (at < 0) continue;
-    left.splice(at, 1);
-    common += 1;
-  }
-  const all = mine.length + theirs.length - common;
-  return all === 0 ? 0 : common / all;
+/** Share of the things tied to either that are tied to both in the same way, and whether one line passes both. */
+function tiesShared(before: ThingGraph, b: number, after: ThingGraph, a: number, { toAfter }: Matches) {
+  const mine = before.ties[b]!.map(({ role, to }) => ({ role: roleOf(role), to: toAfter.get(to) ?? -1 - to }));
+  const left = after.ties[a]!.map(({ role, to }) => ({ role: roleOf(role), to }));
+  const all = mine.length + left.length;
+  const common = mine.filter((tie) => {
+    const at = left.findIndex((other) => other.role === tie.role && other.to === tie.to);
+    if (at >= 0) left.splice(at, 1);
+    return at >= 0;
+  });
+  const count = all - common.length;
+  return {
+    share: count === 0 ? 0 : common.length / count,
+    onOneLine: common.some(({ role }) => role === 'by path'),
+  };
 }
 
 /** A wire read from its other end is the same wire. */
 const roleOf = (role: string) => role.replace(/^(by )?(?:from|to)\b/, '$1end');
 
-function ends(before: ThingGraph, b: number, after: ThingGraph, a: number, { toAfter }: Matches): boolean {
-  const endsOf = (graph: ThingGraph, i: number) =>
-    graph.ties[i]!.filter(({ role }) => /^(?:from|to)\b/.test(role)).map(({ to }) => to);
-  const mine = endsOf(before, b).map((to) => toAfter.get(to) ?? -1);
-  const theirs = endsOf(after, a);
-  return mine.length > 0 && JSON.stringify(mine.sort()) === JSON.stringify(theirs.sort());
+/** Whichever of its ends is told first. */
+function haveSameEnds(
+  before: ThingGraph,
+  one: NamedThing,
+  after: ThingGraph,
+  other: NamedThing,
+  { toAfter }: Matches,
+): boolean {
+  const mine = one.ends.map((end) => {
+    const at = before.numberOf.get(end);
+    const then = at === undefined ? undefined : toAfter.get(at);
+    if (at === undefined) return end;
+    return then === undefined ? `gone ${end}` : after.things[then]!.id;
+  });
+  return JSON.stringify([...mine].sort()) === JSON.stringify([...other.ends].sort());
 }
 
 /** Share of the fields of either that say the same in both. */

@@ -13,14 +13,17 @@ export interface NamedThing {
   readonly says: Readonly<Record<string, string>>;
   /** What its owner noted about it: tells twins apart, and is soon written otherwise. */
   readonly note: string;
+  /** What both ends of a conductor or a line are at, as ids where they have one; [] for what has no ends. */
+  readonly ends: readonly string[];
   /** Ids that it names, with the field that does and the point of the thing that is meant. */
   readonly names: readonly { readonly role: string; readonly id: string }[];
 }
 
 /** Everything named in a study, in the order of the study. */
 export function namedThings(study: Study): readonly NamedThing[] {
+  const stops = new Map(study.lines.map((line) => [line.id, line.stops]));
   const bare = [
-    ...study.parts.map(partThing),
+    ...study.parts.map((p) => partThing(p, stops.get(p.id) ?? [])),
     ...(study.places ?? []).map(({ id, positionM, where }) =>
       thing(id, 'places', 'place', { placesM: known(positionM), names: named({ where }) }),
     ),
@@ -51,7 +54,7 @@ const notSaid = new Set(
 );
 const naming = ['from', 'to', 'passes', 'path', 'along', 'near', 'within_reach', 'between', 'of'];
 
-function partThing(p: StudyPart): NamedThing {
+function partThing(p: StudyPart, stops: readonly string[]): NamedThing {
   const names = [
     ...named({ on: p.on, place: p.place, where: p.where }),
     ...naming.flatMap((role) => namedIn(role, p.typed[role] ?? '')),
@@ -61,8 +64,15 @@ function partThing(p: StudyPart): NamedThing {
     placesM,
     says: { ...saidOf(p.typed), present: p.present },
     note: p.note ?? '',
+    ends: endsOf(p, stops),
     names,
   });
+}
+
+function endsOf({ section, typed }: StudyPart, stops: readonly string[]): NamedThing['ends'] {
+  const ends = section === 'conductors' ? [typed.from ?? '', typed.to ?? ''] : [stops[0] ?? '', stops.at(-1) ?? ''];
+  if (section !== 'conductors' && section !== 'lines') return [];
+  return ends.map((end) => idsIn(end)[0] ?? end);
 }
 
 function saidOf(typed: Readonly<Record<string, string>>): NamedThing['says'] {
@@ -73,7 +83,7 @@ function saidOf(typed: Readonly<Record<string, string>>): NamedThing['says'] {
 const known = (positionM: StudyPart['positionM']) => (positionM === null ? [] : [positionM]);
 
 function thing(id: string, section: string, kind: string, more: Partial<NamedThing>): NamedThing {
-  return { id, section, kind, placesM: [], says: {}, note: '', names: [], ...more };
+  return { id, section, kind, placesM: [], says: {}, note: '', ends: [], names: [], ...more };
 }
 
 function named(roles: Readonly<Record<string, string | null>>): NamedThing['names'] {

@@ -7,6 +7,8 @@ export interface Names {
   readonly toAfter: (text: string) => string;
   readonly isBefore: (id: string) => boolean;
   readonly isAfter: (id: string) => boolean;
+  /** Whether an id of after is something that was there before, by whatever name. */
+  readonly isKept: (id: string) => boolean;
   /** Whether two of the owner's texts say the same, names of things apart. */
   readonly saysSame: (before: string, after: string) => boolean;
 }
@@ -24,6 +26,7 @@ interface Known {
 /** `points`: what stands for a point that is called otherwise, such as the end of a wire that was cut. */
 export function namesOf(things: Known, points: ReadonlyMap<string, string> = new Map()): Names {
   const renamed = new Map(things.pairs.map((p) => [p.before, p.after]));
+  const kept = new Set(renamed.values());
   const word = (id: string): string => renamed.get(id) ?? (things.before.has(id) ? `${id}\u0000` : id);
   const toAfter = (text: string) =>
     points.get(text) ??
@@ -34,6 +37,7 @@ export function namesOf(things: Known, points: ReadonlyMap<string, string> = new
     toAfter,
     isBefore: (id) => things.before.has(id),
     isAfter: (id) => things.after.has(id),
+    isKept: (id) => kept.has(id),
     saysSame: (before, after) => saysSame(before, after, isSameWord),
   };
 }
