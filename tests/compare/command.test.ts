@@ -50,7 +50,10 @@ describe('compare on the command line', () => {
   it('takes a stored study for either, and a site file that is JSON for a site', () => {
     const study = join(folder, 'then.study.json');
     command.run('check', small, '--json', '-o', study);
-    const changed = inFolder('changed.site.yaml', textOf(small).replace('  region: us', '  revision: later\n  region: us'));
+    const changed = inFolder(
+      'changed.site.yaml',
+      textOf(small).replace('  region: us', '  revision: later\n  region: us'),
+    );
     const told = JSON.parse(command.run('compare', small, changed, '--json').out);
     expect(JSON.parse(command.run('compare', study, changed, '--json').out)).toEqual(told);
     const json = inFolder('a.site.json', '{"site": {"name": "J", "region": "us", "units": "ft", "service": "none"}}');
