@@ -61,7 +61,11 @@ class PlacesOnGround implements RouteGraph {
   private open: number[] = [];
   private onPiece: number[][];
   private byPlace = new Map<string, number>();
-  private straight = new Map<number, boolean>();
+  /** Whether two places see each other, once it was asked. */
+  private readonly straight = new Map<number, boolean>();
+  /** The same of what it is a copy of, for the places with lesser numbers than this. */
+  private before: Map<number, boolean> | null = null;
+  private handedOn = 0;
   private orders: { readonly version: number; readonly order: readonly number[] }[] = [];
   private version = 0;
 
@@ -79,7 +83,9 @@ class PlacesOnGround implements RouteGraph {
     other.open = [...this.open];
     other.onPiece = this.onPiece.map((on) => [...on]);
     other.byPlace = new Map(this.byPlace);
-    other.straight = new Map(this.straight);
+    // Of a copy of a copy the first is left out: it is asked anew.
+    other.before = this.straight;
+    other.handedOn = this.handedOn === 0 ? this.nodes.length : 0;
     return other;
   }
 
@@ -156,15 +162,14 @@ class PlacesOnGround implements RouteGraph {
   }
 
   private runsStraight(a: number, b: number): boolean {
-    const key = Math.min(a, b) * PAIR + Math.max(a, b);
-    const before = this.straight.get(key);
-    if (before !== undefined) return before;
     const [here, there] = [this.nodes[a]!, this.nodes[b]!];
-    const found =
-      touches(here.cones, here.at, there.at) &&
-      touches(there.cones, there.at, here.at) &&
-      this.obstacles.sees(here.at, there.at);
-    this.straight.set(key, found);
+    if (!touches(here.cones, here.at, there.at) || !touches(there.cones, there.at, here.at)) return false;
+    const straight = Math.max(a, b) < this.handedOn ? this.before! : this.straight;
+    const key = Math.min(a, b) * PAIR + Math.max(a, b);
+    const known = straight.get(key);
+    if (known !== undefined) return known;
+    const found = this.obstacles.sees(here.at, there.at);
+    straight.set(key, found);
     return found;
   }
 }

@@ -13,7 +13,8 @@ export function neighboursOf(tree: GraphTree): ReadonlyMap<number, readonly numb
   return found;
 }
 
-const MOST_SWEEPS = 200;
+/** Each round of new junctions begins where the one before ended, so that few sweeps do. */
+const MOST_SWEEPS = 60;
 
 /**
  * Where the junctions of a tree lie best, as long as it keeps its shape: each in turn is put where its ways are shortest in
@@ -33,7 +34,7 @@ export function settledPlaces(graph: RouteGraph, tree: GraphTree): ReadonlyMap<n
       farthestM = Math.max(farthestM, distanceM(place, at(n)));
       moved.set(n, place);
     }
-    if (farthestM <= graph.obstacles.toleranceM) break;
+    if (farthestM <= graph.obstacles.sameM) break;
   }
   return moved;
 }
@@ -60,22 +61,31 @@ function inTheOpen(ways: readonly Way[]): Point | null {
   return ways.length === 3 ? fermatPoint(a!.at, b!.at, c!.at) : null;
 }
 
-/** The least of the sum of weighted ways along the one piece that a join lies on, by golden section (the sum is convex). */
+/**
+ * The least of the sum of weighted ways along the one piece that a join lies on: the sum is convex, so its slope is halved in
+ * on where it turns from falling to rising.
+ */
 function onTrench(graph: RouteGraph, n: number, ways: readonly Way[]): Point | null {
   const pieces = [...new Set(ways.flatMap((w) => w.piece ?? []))];
   const piece = graph.pieces[pieces[0] ?? -1];
   if (piece === undefined || pieces.length > 1 || graph.nodes[n]!.kind !== 'join') return null;
-  const sum = (share: number) => {
-    const here = between(piece.a, piece.b, share);
-    return ways.reduce((s, w) => s + distanceM(here, w.at) * (w.piece === null ? 1 : piece.factor), 0);
-  };
-  let [low, high] = [0, 1];
-  for (let i = 0; i < 60; i++) {
-    const [p, q] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
-    if (sum(p) <= sum(q)) high = q;
-    else low = p;
+  const { a, b, factor } = piece;
+  const lengthM = distanceM(a, b);
+  const [east, north] = [(b[0] - a[0]) / lengthM, (b[1] - a[1]) / lengthM];
+  const terms = ways.map((w) => {
+    const [dE, dN] = [w.at[0] - a[0], w.at[1] - a[1]];
+    return { along: dE * east + dN * north, aside: dE * north - dN * east, weight: w.piece === null ? 1 : factor };
+  });
+  let [low, high] = [0, lengthM];
+  for (let i = 0; i < HALVINGS; i++) {
+    const at = (low + high) / 2;
+    let slope = 0;
+    for (const { along, aside, weight } of terms)
+      slope += (weight * (at - along)) / (Math.hypot(at - along, aside) || 1);
+    if (slope < 0) low = at;
+    else high = at;
   }
-  return between(piece.a, piece.b, (low + high) / 2);
+  return between(a, b, (low + high) / 2 / lengthM);
 }
 
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
+const HALVINGS = 50;
