@@ -7,6 +7,7 @@ import { builtCommand, commandBench, exampleWithFaults, largestExample, writeLar
 import { compareBenches } from './compare.mjs';
 import { cutPointsBench } from './cut-points.mjs';
 import { pdfBench } from './pdf.mjs';
+import { routesBench } from './routes.mjs';
 import { rulesBench } from './rules.mjs';
 import { soilBenches } from './soil.mjs';
 import { soilInCheckBench } from './soil-in-check.mjs';
@@ -29,6 +30,7 @@ async function run() {
     'strikes into networks': () => strikeBenches({ rounds: 9 }),
     'check with soil': () => soilInCheckBench({ command, scratch, rounds: 9 }),
     'rules beyond facts': () => rulesBench({ scratch, rounds: 9 }),
+    routes: () => routesBench({ scratch, rounds: 5 }),
     'largest example': () =>
       commandBench({ command, name: 'the largest example', site: largestExample(), scratch, rounds: 9, most: 10 }),
     'marl hill': () =>

@@ -21,13 +21,14 @@ export interface Corner {
  * shapes cross, the outline turns the other way and no shortest route bends.
  */
 export function cornersOf(obstacles: Obstacles): readonly Corner[] {
-  const { pads, toleranceM, sameM, isClear } = obstacles;
+  const { pads, toleranceM, sameM, isClear, closedEnds } = obstacles;
   const ofThing = new Map<number, Pad[]>();
   for (const pad of pads) ofThing.set(pad.thing, [...(ofThing.get(pad.thing) ?? []), pad]);
   const found = new Map<string, { at: Point; things: Set<number>; cones: Cone[] }>();
   for (const pad of pads) {
     const own = ofThing.get(pad.thing)!;
     pad.corners.forEach((at, i) => {
+      if (closedEnds.some((end) => distanceM(end.at, at) <= end.withinM)) return;
       if (own.some((other) => isOnSide(other, at, toleranceM, sameM)) || !isClear(at)) return;
       const key = at.map((x) => Math.round(x / sameM)).join();
       const same = found.get(key) ?? { at, things: new Set<number>(), cones: [] };

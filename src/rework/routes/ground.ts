@@ -13,6 +13,8 @@ export interface Barrier {
   readonly id: string;
   readonly routeM: readonly Point[];
   readonly clearanceM: number;
+  /** Whether it goes on beyond its first place, its last: no route goes round there. Left out: it ends at both. */
+  readonly runsOn?: readonly [first: boolean, last: boolean];
 }
 
 /** A run along which a metre of route counts less than a metre: a trench that is there, or a buried wire in it. */

@@ -23,6 +23,8 @@ export interface Obstacles {
   readonly sameM: number;
   readonly things: readonly Thing[];
   readonly pads: readonly Pad[];
+  /** Ends that no route goes round: a place, and how far about it no route bends. */
+  readonly closedEnds: readonly { readonly at: Point; readonly withinM: number }[];
   /** Whether p lies outside every thing and its clearance; the edge of a clearance is outside. */
   readonly isClear: (p: Point) => boolean;
   /** Whether the straight piece from a to b keeps the clearance of all things, or of all but some. */
@@ -77,6 +79,7 @@ export function obstaclesOf(ground: Ground, places: readonly Point[]): Obstacles
     sameM: extentM * SAME_PLACE,
     things,
     pads,
+    closedEnds: closedEndsOf(ground),
     isClear: (p) => !cells.some(p, p, (pad) => isInPad(pad, p, toleranceM)) && !things.some((_, i) => isInside(p, i)),
     sees: (a, b, but) =>
       !cells.some(a, b, (pad) => but?.has(pad.thing) !== true && stretchInPad(pad, a, b, toleranceM) !== null),
@@ -99,6 +102,14 @@ interface Shape {
   readonly kind: Thing['kind'];
   readonly points: readonly Point[];
   readonly clearanceM: number;
+}
+
+/** Corners of an octagon round an end lie within 1.09 clearances of it. */
+function closedEndsOf({ barriers }: Ground): Obstacles['closedEnds'] {
+  return barriers.flatMap(({ routeM, clearanceM, runsOn = [false, false] }) => {
+    const ends = [routeM[0], routeM.at(-1)].filter((p, i) => p !== undefined && runsOn[i]);
+    return ends.map((at) => ({ at: at!, withinM: 1.09 * clearanceM }));
+  });
 }
 
 /** Areas, then barriers, each in order of id; those without a usable point are nowhere. */

@@ -27,7 +27,7 @@ const ownLines: readonly string[] = ['coax', 'open-wire', 'single wire', 'contro
  * The ground that bonding routes of a site run in: buildings, pools and tanks as closed shapes, gas pipes as runs that are
  * not crossed, buried conductors, wires and station lines with typed routes as trenches. Parts that are not there, or whose
  * place is not known, are left out. A gas pipe whose end lies at no wall and no tank goes on for nobody knows how far: it
- * is drawn on past all that the site has, so that no route goes round the end of what was typed. Clearances are ours.
+ * is drawn on past all that the site has, and no route goes round its end. Clearances are ours.
  */
 export function siteObstacles(study: Study): Ground {
   const there = study.parts.filter((p) => p.present !== 'no');
@@ -57,7 +57,7 @@ function barriersOf(parts: readonly StudyPart[], areas: readonly Area[], places:
   return pipes
     .map((p) => ({ id: p.id, routeM: placesOfPart(p), clearanceM: runs[p.kind]! }))
     .filter((b) => b.routeM.length > 0)
-    .map((b) => ({ ...b, routeM: runOnEnds(b.routeM, areas, places, AT_ITS_END_M) }))
+    .map((b) => ({ ...b, ...runOnEnds(b.routeM, areas, places, AT_ITS_END_M) }))
     .sort((a, b) => byCodeUnit(a.id, b.id));
 }
 
