@@ -83,6 +83,8 @@ export interface JointFacts {
   /** A sheet of another metal under the clamp. */
   readonly shim: Metal | null;
   readonly bolts: number | null;
+  /** How many wires it is listed to hold; null: nobody said. */
+  readonly forWires: number | null;
   readonly cleaned: Answer;
   readonly contactM2: Interval | null;
   readonly sealed: Answer;

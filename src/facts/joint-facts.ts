@@ -59,6 +59,7 @@ function factsOfJoint(
     resistanceOhm,
     shim: own?.shim ?? use.shim ?? null,
     bolts: own?.bolts ?? use.bolts ?? null,
+    forWires: own?.forWires ?? use.forWires ?? null,
     cleaned: own?.cleaned ?? use.cleaned ?? 'unknown',
     contactM2: own?.contactM2 ?? use.contactM2 ?? null,
     sealed: own?.sealed ?? use.sealed ?? 'unknown',

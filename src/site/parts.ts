@@ -289,6 +289,8 @@ export interface JointUse {
   /** A sheet of another metal between the clamp and what it is on. */
   readonly shim?: Metal | null;
   readonly bolts?: number | null;
+  /** How many wires it is listed to hold. */
+  readonly forWires?: number | null;
   readonly cleaned?: Answer;
   /** Where a lug or strap lies flat. */
   readonly contactM2?: Interval | null;
@@ -342,6 +344,8 @@ export interface Joint extends PartBase {
   readonly accessible: Answer;
   readonly resistance: StatedOhm | null;
   readonly bolts: number | null;
+  /** How many wires it is listed to hold. */
+  readonly forWires?: number | null;
   readonly shim?: Metal | null;
   readonly cleaned?: Answer;
   /** Where a lug or strap lies flat. */

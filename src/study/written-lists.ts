@@ -96,6 +96,7 @@ function jointValue(use: JointUse): ChangeValue {
     condition: use.condition,
     shim: use.shim?.name ?? null,
     bolts: use.bolts ?? null,
+    for_wires: use.forWires ?? null,
     cleaned: use.cleaned ?? null,
     contact: use.contactM2 == null ? null : areaText(use.contactM2),
     sealed: use.sealed ?? null,

@@ -71,7 +71,8 @@ function nearOf({ value: limit, key, sense }: Limit, { outcome, measured, text }
   const { systems, gauge } = systemsOf(text, value, key);
   // the next size of the trade is as close as a gauge comes
   const share = gauge ? 0.65 : 0.1;
-  const isNear = key === 'count' ? Math.abs(value - limit) <= 1 : Math.abs(Math.log(value / limit)) <= share;
+  const isNear =
+    key === 'count' || key === 'bolts' ? Math.abs(value - limit) <= 1 : Math.abs(Math.log(value / limit)) <= share;
   return isNear ? [{ side, systems, isNumber: true }] : [];
 }
 

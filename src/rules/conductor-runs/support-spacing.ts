@@ -1,5 +1,6 @@
 import { isAtMost } from '../../units/interval.ts';
 import { ifSaid } from '../if-said.ts';
+import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { walkedConductors } from './walked.ts';
 
@@ -13,8 +14,8 @@ export const supportSpacing = rule({
   codeSets: ['us'],
   source: { document: 'UFGS 13100A; NFPA 780', edition: null, clause: 'conductors', provenance: 'read' },
   limits: [{ key: 'spacingLengthM', value: mostM, sense: 'most' }],
-  needs: ['conductors'],
-  check({ conductors }) {
+  needs: ['sections', 'conductors'],
+  check({ sections, conductors }) {
     const walked = walkedConductors(conductors);
     const said = conductors.flatMap(({ id, part }): readonly Verdict[] => {
       if (part.fixingsM == null) return [];
@@ -25,9 +26,7 @@ export const supportSpacing = rule({
       if (close === 'no') return [{ is: 'not met', at, because: { key: 'far' }, measured }];
       return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' }, measured }];
     });
-    return ifSaid(
-      said,
-      walked.filter((c) => c.part.fixingsM == null).map((c) => c.id),
-    );
+    const unsaid = walked.filter((c) => c.part.fixingsM == null).map((c) => c.id);
+    return said.length === 0 && unsaid.length === 0 ? nothingThere({ sections }, 'conductors') : ifSaid(said, unsaid);
   },
 });

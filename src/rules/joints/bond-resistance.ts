@@ -2,7 +2,6 @@ import type { Facts } from '../../facts/facts.ts';
 import type { StatedOhm } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
-import { ifSaid } from '../if-said.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** 1 milliohm (MIL-STD-188-124B); 5 milliohm for bonds of conduit and trays. */
@@ -27,10 +26,8 @@ export const bondResistance = rule({
   needs: ['header', 'joints', 'site'],
   check(facts) {
     if (!claimsOf(facts.header).military) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
-    return ifSaid(
-      measuredJoints(facts).map(([id, ohm]) => ofBond(id, ohm, limitAt(id, facts))),
-      [],
-    );
+    const read = measuredJoints(facts).map(([id, ohm]) => ofBond(id, ohm, limitAt(id, facts)));
+    return read.length > 0 ? read : [{ is: 'not looked at', because: { key: 'nobody said' } }];
   },
 });
 

@@ -2,6 +2,7 @@ import type { JointFacts } from '../../facts/facts.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isBuilt, underUnseen } from './pressed-joints.ts';
 
 export const clampAccessible = rule({
   id: 'clamp-accessible',
@@ -15,10 +16,12 @@ export const clampAccessible = rule({
     const asked = joints.filter((j) => j.on !== null && electrodes.has(j.on) && !isExempt(j));
     if (asked.length === 0) return nothingThere({ sections }, 'conductors');
     const said = asked.flatMap((j) => ofJoint(j) ?? []);
-    return ifSaid(
-      said,
-      asked.filter((j) => j.accessible === 'unknown' && !isMadeForIt(j)).map((j) => j.id),
-    );
+    const unsaid = asked
+      .filter((j) => j.accessible === 'unknown' && !isMadeForIt(j) && isBuilt(j, { joints, site }))
+      .map((j) => j.id);
+    if (said.length === 0 && unsaid.length === 0)
+      return [{ is: 'not applicable', because: { key: 'made to be covered' } }];
+    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
   },
 });
 

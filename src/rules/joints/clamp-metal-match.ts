@@ -4,6 +4,7 @@ import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { familiesAt } from './metal-family.ts';
+import { isBuilt, underUnseen } from './pressed-joints.ts';
 
 export const clampMetalMatch = rule({
   id: 'clamp-metal-match',
@@ -18,8 +19,12 @@ export const clampMetalMatch = rule({
     if (clamps.length === 0) return nothingThere({ sections }, 'conductors');
     const known = clamps.filter((j) => j.metal !== null);
     // a clamp that is listed is listed for its metals, unless its own metal says otherwise
-    const unsaid = clamps.filter((j) => j.metal === null && j.listed !== 'yes').map((j) => j.id);
-    return ifSaid(known.map(ofClamp), unsaid);
+    const unsaid = clamps
+      .filter((j) => j.metal === null && j.listed !== 'yes' && isBuilt(j, { joints, site }))
+      .map((j) => j.id);
+    if (known.length === 0 && unsaid.length === 0)
+      return clamps.map((j): Verdict => ({ is: 'met', at: [j.id], because: { key: 'listed' } }));
+    return ifSaid(known.map(ofClamp), unsaid, underUnseen({ joints, site }, unsaid));
   },
 });
 

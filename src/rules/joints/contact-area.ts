@@ -1,6 +1,10 @@
+import type { JointFacts } from '../../facts/facts.ts';
+import type { Site } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
 import { ifSaid } from '../if-said.ts';
+import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isBuilt, underUnseen } from './pressed-joints.ts';
 
 /** 3 square inches, square metres; printed as 19.5 cm². */
 const leastM2 = 19.35e-4;
@@ -12,8 +16,8 @@ export const contactArea = rule({
   codeSets: ['us'],
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: 'joints', provenance: 'read' },
   limits: [{ key: 'contactAreaM2', value: leastM2, sense: 'least' }],
-  needs: ['joints'],
-  check({ joints }) {
+  needs: ['sections', 'joints', 'site'],
+  check({ sections, joints, site }) {
     const said = joints.flatMap(({ id, contactM2 }): readonly Verdict[] => {
       if (contactM2 === null) return [];
       const at = [id];
@@ -23,7 +27,16 @@ export const contactArea = rule({
       if (enough === 'no') return [{ is: 'not met', at, because: { key: 'narrow' }, measured }];
       return [{ is: 'cannot tell', at, because: { key: 'not exact' }, settle: { key: 'look' }, measured }];
     });
-    // how wide the others are is nobody's first question
-    return ifSaid(said, []);
+    const unsaid = joints
+      .filter((j) => j.contactM2 === null && liesFlat(j, site) && isBuilt(j, { joints, site }))
+      .map((j) => j.id);
+    if (said.length === 0 && unsaid.length === 0) return nothingThere({ sections }, 'conductors');
+    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
   },
 });
+
+/** A lug under a bolt on a bar, a box, a frame or a leg; on a rod or a wire it lies on no flat face. */
+function liesFlat({ kind, on }: JointFacts, site: Site): boolean {
+  const flat = [...site.bars, ...site.equipment, ...site.metalwork, ...site.supports];
+  return kind === 'bolted lug' && flat.some((p) => p.id === on);
+}

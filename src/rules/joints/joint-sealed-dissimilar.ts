@@ -3,6 +3,7 @@ import { galvanicDifferenceV, galvanicLimits } from '../../materials/galvanic-se
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isBuilt, underUnseen } from './pressed-joints.ts';
 
 export const jointSealedDissimilar = rule({
   id: 'joint-sealed-dissimilar',
@@ -10,8 +11,8 @@ export const jointSealedDissimilar = rule({
   severity: 'advice',
   codeSets: ['us'],
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: '1.2.4', provenance: 'read' },
-  needs: ['sections', 'joints'],
-  check({ sections, joints }) {
+  needs: ['sections', 'joints', 'site'],
+  check({ sections, joints, site }) {
     const asked = joints.filter((j) => j.buried === 'yes' && !fused.has(j.kind ?? '') && areFarApart(j));
     if (asked.length === 0) return nothingThere({ sections }, 'conductors');
     const said = asked.flatMap(({ id, sealed }): readonly Verdict[] => {
@@ -19,10 +20,9 @@ export const jointSealedDissimilar = rule({
       if (sealed === 'yes') return [{ is: 'met', at: [id], because: { key: 'sealed' } }];
       return [{ is: 'not met', at: [id], because: { key: 'open to water' } }];
     });
-    return ifSaid(
-      said,
-      asked.filter((j) => j.sealed === 'unknown').map((j) => j.id),
-    );
+    const unsaid = asked.filter((j) => j.sealed === 'unknown' && isBuilt(j, { joints, site })).map((j) => j.id);
+    if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
+    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
   },
 });
 

@@ -19,11 +19,13 @@ export const oneConductorPerClamp = rule({
   source: { document: 'NFPA 70', edition: null, clause: '250.70', provenance: 'second-hand' },
   needs: ['sections', 'joints'],
   check: (facts) =>
-    eachJoint(facts, ({ id, kind, holds }) => {
+    eachJoint(facts, ({ id, kind, holds, forWires }) => {
       const at = [id];
       const values = { holds };
       if (holds.length <= 1)
         return kind !== null && clamps.includes(kind) ? { is: 'met', at, because: { key: 'one' } } : null;
+      if (forWires !== null && holds.length <= forWires)
+        return { is: 'met', at, because: { key: 'listed for several', values } };
       if (kind === null)
         return { is: 'cannot tell', at, because: { key: 'kind unknown', values }, settle: { key: 'look' } };
       if (!clamps.includes(kind)) return { is: 'met', at, because: { key: 'made for several', values } };

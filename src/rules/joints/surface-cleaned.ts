@@ -1,6 +1,7 @@
-import { joints as kinds } from '../../materials/joints.ts';
+import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { pressedJoints, unseenJoints } from './pressed-joints.ts';
 
 export const surfaceCleaned = rule({
   id: 'surface-cleaned',
@@ -8,16 +9,17 @@ export const surfaceCleaned = rule({
   severity: 'defect',
   codeSets: ['any'],
   source: { document: 'MIL-HDBK-419A', edition: 'vol. I', clause: '7.6', provenance: 'read' },
-  needs: ['sections', 'joints'],
-  check({ sections, joints }) {
-    const pressed = joints.filter((j) => kinds.find((k) => k.name === j.kind)?.mechanical ?? j.cleaned !== 'unknown');
-    if (pressed.length === 0) return nothingThere({ sections }, 'conductors');
+  needs: ['sections', 'joints', 'site'],
+  check(facts) {
+    const pressed = pressedJoints(facts);
+    if (pressed.length === 0) return nothingThere(facts, 'conductors');
     const said = pressed.flatMap(({ id, cleaned }): readonly Verdict[] => {
       if (cleaned === 'unknown') return [];
       if (cleaned === 'yes') return [{ is: 'met', at: [id], because: { key: 'clean' } }];
       return [{ is: 'not met', at: [id], because: { key: 'paint' } }];
     });
-    // nobody remembers it of each of thirty lugs: only what was said is judged
-    return said.length > 0 ? said : [{ is: 'not looked at', because: { key: 'nobody said' } }];
+    const unsaid = unseenJoints(facts);
+    if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
+    return ifSaid(said, unsaid);
   },
 });

@@ -1,6 +1,7 @@
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isBuilt, underUnseen } from './pressed-joints.ts';
 
 const leastBolts = 2;
 
@@ -24,9 +25,8 @@ export const twoBoltLugOnSteel = rule({
       if (bolts >= leastBolts) return [{ is: 'met', at: [id], because: { key: 'two' }, measured }];
       return [{ is: 'not met', at: [id], because: { key: 'one' }, measured }];
     });
-    return ifSaid(
-      said,
-      lugs.filter((j) => j.bolts === null).map((j) => j.id),
-    );
+    const unsaid = lugs.filter((j) => j.bolts === null && isBuilt(j, { joints, site })).map((j) => j.id);
+    if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
+    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
   },
 });

@@ -169,8 +169,20 @@ function buildConductor(typed: TypedPart<'conductors'>, { places }: Build): Cond
 }
 
 function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
-  const { metal, listed, for_burial, accessible, resistance, bolts, shim, cleaned, contact, sealed, for_test } =
-    typed.values;
+  const {
+    metal,
+    listed,
+    for_burial,
+    accessible,
+    resistance,
+    bolts,
+    shim,
+    cleaned,
+    contact,
+    sealed,
+    for_test,
+    for_wires,
+  } = typed.values;
   return {
     ...partBase('joints', typed, places),
     metal,
@@ -179,6 +191,7 @@ function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
     accessible: accessible ?? 'unknown',
     resistance,
     bolts,
+    forWires: for_wires,
     shim,
     cleaned: cleaned ?? 'unknown',
     contactM2: contact,

@@ -43,6 +43,7 @@ export const jointFields = {
   accessible: field(answer, 'Whether somebody can get at it to look.'),
   resistance: field(statedOhm, 'Its measured resistance; overrides the range of its kind.'),
   bolts: field(count(0), 'How many bolts or holes it has.'),
+  for_wires: field(count(1), 'How many wires it is listed to hold; left out: one.'),
   shim: field(metal, 'A sheet of another metal between the clamp and what it is on.'),
   cleaned: field(answer, 'Whether paint and film were taken off where metal meets metal.'),
   contact: field(quantity('area', { positive: true }), 'Area on which a lug or strap lies flat.'),
@@ -112,6 +113,7 @@ interface JointValues {
   readonly accessible: Answer | null;
   readonly shim: Metal | null;
   readonly bolts: number | null;
+  readonly for_wires: number | null;
   readonly cleaned: Answer | null;
   readonly contact: Interval | null;
   readonly sealed: Answer | null;
@@ -126,6 +128,7 @@ function fromValues(values: JointValues): Partial<JointUse> {
     resistance,
     shim,
     bolts,
+    forWires: values.for_wires,
     condition: values.condition ?? 'unknown',
     listed: values.listed ?? 'unknown',
     forBurial: values.for_burial ?? 'unknown',

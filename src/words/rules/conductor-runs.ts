@@ -2,7 +2,7 @@ import type { RuleWords } from '../rule-words.ts';
 
 /** One walk settles several conditions. */
 const walk =
-  'Walk along {at} from top to bottom and type what you see: `rises:` (does any of it run upward?), `guarded:` (is it covered where it could be damaged?), `enclosure:`.';
+  'Walk along {at} from top to bottom and type what you see: `rises:` (does any of it run upward?), `guarded:` (is it covered where it could be damaged?), `enclosure:`, `fixings:` (how far is it from one to the next?).';
 const none = 'No such conductor is in the file.';
 
 export const conductorRuns = {
@@ -138,8 +138,9 @@ export const conductorRuns = {
     remedy: 'Add fixings to {at}.',
     tools: { look: 'tape' },
     because: {
-      'nobody said': 'How far apart the fixings are is not in the file.',
-      look: 'Measure from one fixing of {at} to the next and type `fixings:`.',
+      none,
+      'nobody said': 'How far apart the fixings of {at} are is not in the file.',
+      look: walk,
       close: '{at} is fixed often enough.',
       far: 'The fixings of {at} are farther apart than advised.',
     },

@@ -2,7 +2,7 @@ import type { RuleWords } from '../rule-words.ts';
 
 /** One look at a joint settles several conditions. */
 const look =
-  'Look closely at {at} and type what you see: `metal:` of the clamp, `listed:`, `bolts:`, `cleaned:`, `sealed:`, `accessible:`.';
+  'Look closely at {at} and type what you see: `metal:` of the clamp, `listed:`, `bolts:`, `cleaned:` (is paint off where metal meets metal?), `contact:`, `sealed:`, `accessible:`.';
 const noJoint = 'No such joint is in the file.';
 
 export const jointMakes = {
@@ -36,7 +36,8 @@ export const jointMakes = {
     remedy: 'Replace {at} with a bronze or brass clamp that is [listed] for the rod and the wire.',
     because: {
       none: noJoint,
-      'nobody said': 'The file does not say of what metal the clamp is.',
+      'nobody said': 'The file does not say of what metal {at} {at?is:are}.',
+      listed: '{at} is [listed] for what it joins.',
       look,
       zinc: '{at} is of zinc or zinc-coated steel and holds copper.',
       match: 'The metal of {at} goes with those that it joins.',
@@ -84,7 +85,8 @@ export const jointMakes = {
     exempt: 'Buried joints that are welded, crimped for good or [listed] for direct burial.',
     because: {
       none: noJoint,
-      'nobody said': 'The file does not say whether it can be reached.',
+      'made to be covered': 'Every joint on an [electrode] is made to be covered.',
+      'nobody said': 'The file does not say whether {at} can be reached.',
       look,
       reachable: '{at} can be reached.',
       hidden: '{at} cannot be reached, and is not made to be covered.',
@@ -108,11 +110,13 @@ export const jointMakes = {
     title: 'Paint and film are off where metal meets metal',
     failTitle: 'Paint or film lies under {at}',
     why: 'Paint, powder coat and anodising insulate: a bolt through paint joins by its thread alone, if at all.',
-    met: 'Cleaned to bare metal before it was closed, and coated again from outside. Only joints of which it was said are judged.',
+    met: 'Cleaned to bare metal before it was closed, and coated again from outside.',
     remedy: 'Open {at}, clean both faces to bare metal, close it tight and paint over the outside.',
     because: {
       none: noJoint,
-      'nobody said': 'The file does not say whether paint and film were taken off.',
+      'nobody said': 'The file does not say whether paint and film were taken off at {at}.',
+      look,
+      'to be built': 'Every joint that presses metal on metal is still to be built.',
       clean: 'Paint and film were taken off at {at}.',
       paint: 'Paint or film was left under {at}.',
     },
@@ -124,11 +128,12 @@ export const jointMakes = {
     met: 'That area or more.',
     remedy: 'Use a wider lug or strap at {at}, or a second one beside it.',
     because: {
-      'nobody said': 'No area of contact is in the file.',
+      none: noJoint,
+      'nobody said': 'The area of contact of {at} is not in the file.',
       wide: '{at} has enough contact.',
       narrow: '{at} has less contact than asked.',
       'not exact': 'The contact of {at} is not known well enough.',
-      look: 'Measure length and width of the face on which {at} lies flat; type `contact:`.',
+      look,
     },
   },
   'joint-sealed-dissimilar': {
@@ -139,8 +144,9 @@ export const jointMakes = {
     remedy: 'Clean {at} and seal it with tape or compound made for the soil.',
     because: {
       none: 'No joint of two known metals lies in the soil.',
-      'nobody said': 'The file does not say whether it is sealed.',
+      'nobody said': 'The file does not say whether {at} {at?is:are} sealed.',
       look,
+      'to be built': 'Every such joint is still to be built.',
       sealed: '{at} is sealed.',
       'open to water': '{at} is not sealed.',
     },
@@ -153,8 +159,9 @@ export const jointMakes = {
     remedy: 'Replace {at} with a lug of two holes. Do not drill a leg of a tower without asking its maker: clamp on.',
     because: {
       none: 'No lug on the steel of a support is in the file.',
-      'nobody said': 'The file does not say how many bolts it has.',
+      'nobody said': 'The file does not say how many bolts {at} {at?has:have}.',
       look,
+      'to be built': 'Every such lug is still to be built.',
       two: '{at} has two bolts or more.',
       one: '{at} has one bolt.',
     },

@@ -189,6 +189,7 @@ describe('aluminium-18-inch', () => {
   it('asks 18 in above the soil', () => {
     expect(verdictsOf(rule, wire(', above_soil: 18 in'))).toEqual(['met c: clear']);
     expect(verdictsOf(rule, wire(', above_soil: 45 cm'))).toEqual(['met c: clear']);
+    expect(verdictsOf(rule, wire(', above_soil: 46 cm'))).toEqual(['met c: clear']);
     expect(verdictsOf(rule, wire(', above_soil: 17 in'))).toEqual(['not met c: near']);
     expect(verdictsOf(rule, wire(', above_soil: 44 cm'))).toEqual(['not met c: near']);
     expect(verdictsOf(rule, wire(', above_soil: 12 to 24 in'))).toEqual(['cannot tell c: not known']);
@@ -215,19 +216,23 @@ describe('aluminium-18-inch', () => {
 });
 
 /** UFGS 13100A (read): 3 ft. */
-it('support-spacing: fixed every 3 ft, asked of others once it was said of one', () => {
+it('support-spacing: fixed every 3 ft; of the others it is asked in one doubt, by the walk that settles the rest', () => {
   const rule = 'support-spacing';
   expect(verdictsOf(rule, lead(', fixings: 3 ft'))).toEqual(['met c: close']);
   expect(verdictsOf(rule, lead(', fixings: 0.91 m'))).toEqual(['met c: close']);
   expect(verdictsOf(rule, lead(', fixings: 37 in'))).toEqual(['not met c: far']);
   expect(verdictsOf(rule, lead(', fixings: 95 cm'))).toEqual(['not met c: far']);
   expect(verdictsOf(rule, lead(', fixings: 2 to 4 ft'))).toEqual(['cannot tell c: nobody said']);
-  expect(findingsOf(rule, lead('')).outcome).toBe('not looked at');
+  expect(verdictsOf(rule, lead(''))).toEqual(['cannot tell c: nobody said']);
+  expect(findingsOf(rule, lead('')).findings[0]!.remedy).toBe(
+    findingsOf('no-upward-run', lead('')).findings[0]!.remedy,
+  );
+  expect(findingsOf(rule, lead(', buried: 1 ft')).outcome).toBe('not applicable');
   const two = lead(', fixings: 3 ft').replace(
     'conductors: {',
-    'conductors: {d: {from: mast@base, to: R, wire: 6 AWG copper}, ',
+    'conductors: {d: {from: mast@base, to: R, role: down conductor, wire: 6 AWG copper}, ',
   );
-  expect(verdictsOf(rule, two)).toContain('met c: close');
+  expect(verdictsOf(rule, two)).toEqual(['cannot tell d: nobody said', 'met c: close']);
 });
 
 /** NFPA 70 250.64(B) (from memory): thinner than 6 AWG in conduit or armour. */
@@ -241,6 +246,7 @@ conductors: {gec: {from: panel, to: R, wire: ${wire}${enclosure}}}
   expect(verdictsOf(rule, gec('6 AWG copper'))).toEqual(['met gec: large']);
   expect(verdictsOf(rule, gec('13.3 mm2 copper'))).toEqual(['met gec: large']);
   expect(verdictsOf(rule, gec('13 mm2 copper', ', enclosure: none'))).toEqual(['not met gec: bare']);
+  expect(verdictsOf(rule, gec('26 kcmil copper', ', enclosure: none'))).toEqual(['not met gec: bare']);
   expect(verdictsOf(rule, gec('8 AWG copper', ', enclosure: armor'))).toEqual(['met gec: in conduit']);
   expect(verdictsOf(rule, gec('8 AWG copper'))).toEqual(['cannot tell gec: nobody said']);
   expect(findingsOf(rule, gec('unknown')).outcome).toBe('not applicable');
@@ -280,3 +286,9 @@ everyOutcome('ground-conductor-straight');
 everyOutcome('conductor-guarded');
 everyOutcome('ferrous-sleeve-bonded');
 everyOutcome('not-in-downspout');
+everyOutcome('aluminium-18-inch');
+everyOutcome('small-conductor-in-conduit');
+everyOutcome('support-spacing');
+everyOutcome('buried-tie-bare', {
+  'cannot tell': 'bare is what the reader takes where nobody said, and lists among its assumptions',
+});

@@ -1,0 +1,28 @@
+import type { Facts, JointFacts } from '../../facts/facts.ts';
+import { joints as kinds } from '../../materials/joints.ts';
+
+type Asked = Pick<Facts, 'joints' | 'site'>;
+
+/** Joints that press metal on metal. */
+export function pressedJoints({ joints }: Asked): readonly JointFacts[] {
+  return joints.filter((j) => kinds.find((k) => k.name === j.kind)?.mechanical ?? j.cleaned !== 'unknown');
+}
+
+/** At what is still to be built nobody can look: how it is made stands on the sheet for whoever builds it. */
+export function isBuilt({ holds }: JointFacts, { site }: Asked): boolean {
+  const planned = new Set(site.conductors.filter((c) => c.known === 'planned').map((c) => c.id));
+  return holds.length === 0 || holds.some((id) => !planned.has(id));
+}
+
+/** Those of whose faces nobody spoke, in order: one look at each settles everything else about it too. */
+export function unseenJoints(facts: Asked): readonly string[] {
+  const unseen = pressedJoints(facts).filter((j) => j.cleaned === 'unknown' && isBuilt(j, facts));
+  return [...new Set(unseen.map((j) => j.id))].sort();
+}
+
+/** The doubt of surface-cleaned, as the parent of another doubt about joints that all are among its own. */
+export function underUnseen(facts: Asked, places: readonly string[]): { readonly under?: string } {
+  const unseen = unseenJoints(facts);
+  const isAmong = places.length > 0 && places.every((id) => unseen.includes(id));
+  return isAmong ? { under: `surface-cleaned:${unseen.join('+')}` } : {};
+}
