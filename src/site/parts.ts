@@ -204,6 +204,8 @@ export interface Arrester extends PartBase {
   readonly bleed: Answer;
   readonly leadM: Interval | null;
   readonly lineLeadM?: Interval | null;
+  /** Of one indoors: along its line from where that goes through the wall. */
+  readonly fromEntryM?: Interval | null;
   /** Something that burns easily is close to it. */
   readonly nearFuel?: Answer;
   readonly listed: Answer;

@@ -20,7 +20,7 @@ export const arresterBonded = rule({
       if (bonding.earthBy.perhaps.has(a.id) || a.part.bonded === 'unknown' || mayReachUntyped(facts, a.id)) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }
-      if (a.bonded !== 'no' && !isWhole(facts, 'conductors')) {
+      if (a.part.bonded !== 'no' && !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }
       return { is: 'not met', at, because: { key: 'floating' }, untied: at };

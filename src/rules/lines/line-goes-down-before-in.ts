@@ -18,6 +18,7 @@ export const lineGoesDownBeforeIn = rule({
     clause: 'bond where the line turns from vertical to horizontal',
     provenance: 'read',
   },
+  limits: [{ key: 'exitHeightLengthM', value: highestExitM, sense: 'most' }],
   needs: ['sections', 'site'],
   check({ sections, site }) {
     const verdicts = site.lines.filter((l) => l.kind !== 'mains' && l.present !== 'no').flatMap((l) => ofLine(l, site));

@@ -105,6 +105,7 @@ function buildArrester(typed: TypedPart<'arresters'>, { places }: Build): Arrest
     bleed: values.bleed ?? 'unknown',
     leadM: values.lead,
     lineLeadM: values.line_lead,
+    fromEntryM: values.from_entry,
     nearFuel: values.near_fuel ?? 'unknown',
     listed: values.listed ?? 'unknown',
     series: values.position,

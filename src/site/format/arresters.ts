@@ -59,6 +59,10 @@ export const arresters = partFormat({
     bleed: field(answer, 'Whether a resistor or choke drains static through it.'),
     lead: field(quantity('length'), 'Length of its ground lead.'),
     line_lead: field(quantity('length'), 'Length of its lead on the side of the line.'),
+    from_entry: field(
+      quantity('length'),
+      'How far along its line it stands from where the line goes through the wall, for one indoors.',
+    ),
     near_fuel: field(answer, 'Whether fuel, hay, thatch or other things that burn easily are close to it.'),
     listed: field(answer, 'Whether it is listed (tested) for this use.'),
     position: field(oneOf(['series', 'shunt']), 'Whether the line goes through it or past it.'),

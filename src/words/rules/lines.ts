@@ -87,8 +87,9 @@ export const lines = {
   'discharge-unit-place': {
     title: 'Arresters of antenna lines are outdoors, or close to the entry',
     failTitle: 'Arrester {at} is indoors',
+    tools: { 'measure it': 'tape' },
     why: 'Indoors, the way to the arrester and away from it runs past people and wiring.',
-    met: 'The arrester is outside. Indoors is allowed by the code when it is as near to the entry as can be and away from anything that burns.',
+    met: 'The arrester is outside, or indoors within {=1 m} of where its line comes in (our figure: the code says as near to the entry as practicable). Indoors at a distance that nobody typed (`from_entry:`) is advice: outside is preferred.',
     remedy:
       'Move {at} outside to the [entry panel]; where that cannot be, as near to the point of entry as practicable.',
     because: {
@@ -96,7 +97,12 @@ export const lines = {
       'place unknown': 'The file does not say where {at} {at?is:are}.',
       'say where': 'Look where {at} {at?is:are} and type `where:`.',
       outside: '{at} is outside.',
-      inside: '{at} is inside a building.',
+      inside: '{at} is inside a building; how far from where its line comes in is not in the file.',
+      'near the entry': '{at} is inside, close to where its line comes in.',
+      'far inside': '{at} is inside a building, farther from where its line comes in than is near.',
+      'run unknown':
+        'How far {at} {at?is:are} from where {at?its line comes:their lines come} in is not known well enough.',
+      'measure it': 'Measure along the line from the wall to {at} and type `from_entry:`.',
     },
   },
   'arrester-lead-short': {

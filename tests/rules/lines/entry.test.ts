@@ -66,6 +66,8 @@ it('arrester-listed asks a mark from the edition of 2014 on', () => {
   expect(outcomeOf(rule, coming('', ', listed: no', edition(2011)))).toBe('not applicable');
   expect(verdictsOf(rule, coming('', ', listed: no', edition(2014)))).toEqual(['not met tube: not listed']);
   expect(outcomeOf(rule, coming('', ', listed: no', '', 'iec'))).toBe('not applicable');
+  const mains = coming('').replace('kind: gas tube', 'kind: mains protector').replace('a, tube, radio', 'a, radio');
+  expect(outcomeOf(rule, mains)).toBe('not applicable');
 });
 
 /** NFPA 70 810.20(B), second-hand; no threshold. */
@@ -81,3 +83,5 @@ it('discharge-unit-away-from-fuel asks where anything may burn', () => {
 
 everyOutcome('discharge-unit-away-from-fuel');
 everyOutcome('drip-loop');
+everyOutcome('arrester-listed');
+everyOutcome('single-entry-panel');

@@ -103,9 +103,12 @@ describe('canada-coax-shield-grounded', () => {
       'cannot tell feed: perhaps',
     ]);
     expect(findingsOf(rule, site('kind: coax, path: [dipole, radio]')).outcome).toBe('not applicable');
+    const open = site('kind: open-wire, path: [dipole, tube, radio]', '', 'ca');
+    expect(findingsOf(rule, open).outcome).toBe('not applicable');
   });
 });
 
 everyOutcome('discharge-unit-present');
 everyOutcome('transmit-lead-in-standoff');
 everyOutcome('transmitter-contact-guard');
+everyOutcome('canada-coax-shield-grounded');

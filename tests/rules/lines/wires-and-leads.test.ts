@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
@@ -77,3 +79,39 @@ lines: {feed: {kind: coax, path: [a, box], along: {part: power, spacing: ${spaci
     expect(outcomeOf(rule, of('1 in').replace(', along: {part: power, spacing: 1 in}', ''))).toBe('not applicable');
   });
 });
+
+describe('each figure on both sides', () => {
+  const spd = (units: string) => (lead: string) =>
+    `site: {name: Leads, region: iec, units: ${units}, service: unknown}\narresters: {spd: {kind: mains protector, lead: ${lead}, line_lead: 1 mm}}\n`;
+  eitherSide('surge-device-lead', spd('m'), [['0.499 m', '0.51 m']]);
+  eitherSide('surge-device-lead', spd('ft'), [['1.63 ft', '1.66 ft']]);
+  const wire = (length: string) => (figure: string) =>
+    `${head('us')}antennas: {wire: {kind: half-wave dipole, length: ${length}, wire: ${figure}}}\nequipment: {box: {kind: transceiver}}\n`;
+  eitherSide('transmit-wire-size', wire('100 ft'), [
+    ['14 AWG copper', '15 AWG copper'],
+    ['2.08 mm2 copper', '2.05 mm2 copper'],
+  ]);
+  eitherSide('transmit-wire-size', wire('200 ft'), [
+    ['10 AWG copper', '11 AWG copper'],
+    ['5.26 mm2 copper', '5.2 mm2 copper'],
+    ['12 AWG copper-clad steel', '13 AWG copper-clad steel'],
+    ['3.31 mm2 copper-clad steel', '3.25 mm2 copper-clad steel'],
+  ]);
+  const beside = (box: string) => (spacing: string) =>
+    `${head('us')}antennas: {a: {kind: vertical}}
+equipment: {box: {kind: ${box}, where: inside}, panel: {kind: service panel}}
+lines: {feed: {kind: coax, path: [a, box], along: {part: power, spacing: ${spacing}}}, power: {kind: mains, path: [panel, box]}}
+`;
+  eitherSide('indoor-lead-in-separation', beside('receiver'), [
+    ['2 in', '1.9 in'],
+    ['50 mm', '49 mm'],
+  ]);
+  eitherSide('indoor-lead-in-separation', beside('transceiver'), [
+    ['4 in', '3.9 in'],
+    ['100 mm', '99 mm'],
+  ]);
+});
+
+everyOutcome('surge-device-lead');
+everyOutcome('transmit-wire-size');
+everyOutcome('indoor-lead-in-separation');

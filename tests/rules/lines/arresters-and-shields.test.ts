@@ -1,0 +1,248 @@
+import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
+
+const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
+
+/** A mast with an antenna, a panel at the wall, a radio inside; the line and what hangs on it are left to the case. */
+const site = ({
+  path = 'beam, a1, radio',
+  kind = 'coax',
+  line = '',
+  arrester = ', on: entry',
+  conductors = 'c1: {from: panel, to: R}, c2: {from: entry, to: R}',
+  header = '',
+  radio = 'where: house',
+  more = '',
+} = {}) => `site: {name: Entry, region: us, units: ft, service: panel${header}}
+buildings: {house: {}}
+electrodes: {R: {kind: rod}}
+supports: {mast: {kind: mast, height: 40 ft, sections: one piece}}
+antennas: {beam: {kind: yagi, on: mast@top, dc_path: no}}
+bars: {entry: {kind: entry panel, where: outside}}
+arresters: {a1: {kind: gas tube${arrester}}}
+equipment: {panel: {kind: service panel, where: house}, radio: {kind: transceiver, ${radio}}}
+lines: {feed: {kind: ${kind}, path: [${path}]${line}}}
+conductors: ${conductors === '' ? 'none' : `{${conductors}}`}
+${more}`;
+
+/** NFPA 70 810.21(J) (second-hand); no threshold. */
+describe('panel-tied-to-service', () => {
+  const rule = 'panel-tied-to-service';
+
+  it('asks permanent metal from the panel to the service', () => {
+    expect(verdictsOf(rule, site())).toEqual(['met entry: tied']);
+    expect(verdictsOf(rule, site({ conductors: 'c1: {from: panel, to: R}' }))).toEqual(['not met entry: apart']);
+    const perhaps = 'c1: {from: panel, to: R}, c2: {from: entry, to: R, present: unknown}';
+    expect(verdictsOf(rule, site({ conductors: perhaps }))).toEqual(['cannot tell entry: perhaps']);
+    const unknown = site().replace('service: panel', 'service: unknown');
+    expect(verdictsOf(rule, unknown)).toEqual(['cannot tell entry: service unknown']);
+    expect(outcomeOf(rule, site().replace('service: panel', 'service: none'))).toBe('not applicable');
+  });
+});
+
+/** NFPA 70 810.20, 810.21, 800.100 (second-hand); no threshold. */
+describe('arrester-bonded', () => {
+  const rule = 'arrester-bonded';
+
+  it('asks permanent metal from the arrester to an electrode', () => {
+    expect(verdictsOf(rule, site())).toEqual(['met a1: bonded']);
+    expect(verdictsOf(rule, site({ arrester: '' }))).toEqual(['not met a1: floating']);
+    expect(verdictsOf(rule, site({ arrester: '', header: ', incomplete: [conductors]' }))).toEqual([
+      'cannot tell a1: perhaps',
+    ]);
+    const none = site({ path: 'beam, radio' }).replace(/arresters: .*/, 'arresters: none');
+    expect(outcomeOf(rule, none)).toBe('not applicable');
+  });
+});
+
+/** Common practice, no source; no threshold but one for each wire. */
+describe('arrester-on-every-feed-line', () => {
+  const rule = 'arrester-on-every-feed-line';
+
+  it('asks one on the way of each core that comes in', () => {
+    expect(verdictsOf(rule, site())).toEqual(['met feed: protected']);
+    expect(verdictsOf(rule, site({ path: 'beam, entry, radio' }))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, site({ path: 'beam, radio', radio: 'where: unknown' }))).toEqual([
+      'cannot tell feed: place unknown',
+    ]);
+    expect(outcomeOf(rule, site({ path: 'beam, a1', more: '' }))).toBe('not applicable');
+  });
+});
+
+/** NFPA 780, ITU-T K.56 8.3 (from memory): unprotected conductors = 0. A count of none has no unit. */
+describe('arrester-on-every-control-line', () => {
+  const rule = 'arrester-on-every-control-line';
+  const rotor = (path: string, covers: string, wires = ', wires: 8') =>
+    site({ kind: 'control', path, line: wires, arrester: `, on: entry${covers}` });
+
+  it('counts wire by wire', () => {
+    expect(verdictsOf(rule, rotor('beam, a1, radio', ', covers: all'))).toEqual(['met feed: protected']);
+    expect(verdictsOf(rule, rotor('beam, a1, radio', ', covers: 8'))).toEqual(['met feed: protected']);
+    expect(verdictsOf(rule, rotor('beam, a1, radio', ', covers: 7'))).toEqual(['not met feed: partly']);
+    expect(verdictsOf(rule, rotor('beam, radio', ''))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, rotor('beam, a1, radio', ', covers: unknown'))).toEqual([
+      'cannot tell feed: count unknown',
+    ]);
+    expect(outcomeOf(rule, site())).toBe('not applicable');
+  });
+});
+
+/** MIL-HDBK-419A (read), NFPA 70 810.20, 820.93; no threshold. */
+describe('shield-bonded-at-entry', () => {
+  const rule = 'shield-bonded-at-entry';
+
+  it('asks a bond between the last stop outside and the first inside', () => {
+    expect(verdictsOf(rule, site())).toEqual(['met feed: bonded']);
+    expect(verdictsOf(rule, site({ path: 'beam, {bond: mast@base}, entry, radio' }))).toEqual(['met feed: bonded']);
+    expect(verdictsOf(rule, site({ path: 'beam, radio' }))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, site({ path: 'beam, radio', radio: 'where: unknown' }))).toEqual([
+      'cannot tell feed: place unknown',
+    ]);
+    expect(outcomeOf(rule, site({ kind: 'open-wire' }))).toBe('not applicable');
+  });
+
+  it('asks the same of cable television from the street', () => {
+    const tv = (path: string) => site({ kind: 'cable tv', path });
+    expect(verdictsOf(rule, tv('street, radio'))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, tv('street, a1, radio'))).toEqual(['met feed: bonded']);
+  });
+});
+
+/** NFPA 70 810.20(B) (second-hand): as near to the entry as practicable; 1 m (3 ft) indoors is ours. */
+describe('discharge-unit-place', () => {
+  const rule = 'discharge-unit-place';
+  const indoors = (run: string) => site({ arrester: `, on: entry, where: house, from_entry: ${run}` });
+
+  eitherSide(rule, indoors, [
+    ['1 m', '1.05 m'],
+    ['3.2 ft', '3.4 ft'],
+  ]);
+
+  it('is met outdoors; "outside only" is a false reading of the clause', () => {
+    expect(verdictsOf(rule, site({ arrester: ', where: outside' }))).toEqual(['met a1: outside']);
+    expect(verdictsOf(rule, indoors('2 ft'))).toEqual(['met a1: near the entry']);
+    expect(verdictsOf(rule, indoors('20 ft'))).toEqual(['not met a1: far inside']);
+    expect(findingsOf(rule, indoors('20 ft')).findings[0]!.severity).toBe('defect');
+    expect(verdictsOf(rule, indoors('2 to 5 ft'))).toEqual(['cannot tell a1: run unknown']);
+    expect(verdictsOf(rule, site({ arrester: '' }))).toEqual(['cannot tell a1: place unknown']);
+  });
+
+  it('prefers outdoors where nobody typed how far inside it is', () => {
+    expect(verdictsOf(rule, indoors('unknown'))).toEqual(['not met a1: inside']);
+    expect(findingsOf(rule, indoors('unknown')).findings[0]!.severity).toBe('advice');
+  });
+
+  it('is asked of units of antenna lines', () => {
+    const mains = site({ path: 'beam, radio' }).replace('kind: gas tube', 'kind: mains protector');
+    expect(outcomeOf(rule, mains)).toBe('not applicable');
+  });
+});
+
+/** Common practice; 0.1 m is ours. */
+describe('arrester-lead-short', () => {
+  const rule = 'arrester-lead-short';
+  const lead = (length: string) => site({ arrester: `, on: entry, lead: ${length}` });
+
+  eitherSide(rule, lead, [
+    ['0.1 m', '0.105 m'],
+    ['3.9 in', '4.1 in'],
+  ]);
+
+  it('is met by one that is bolted to a bar', () => {
+    expect(verdictsOf(rule, site())).toEqual(['met a1: bolted']);
+    expect(verdictsOf(rule, lead('1 ft'))).toEqual(['not met a1: long']);
+    expect(verdictsOf(rule, site({ arrester: '' }))).toEqual(['cannot tell a1: lead unknown']);
+    expect(verdictsOf(rule, lead('2 to 6 in'))).toEqual(['cannot tell a1: lead unknown']);
+    const none = site({ path: 'beam, radio' }).replace(/arresters: .*/, 'arresters: none');
+    expect(outcomeOf(rule, none)).toBe('not applicable');
+  });
+});
+
+/** NFPA 70 (2008) 810.57, means that drain static (read); no threshold. */
+describe('core-static-drain', () => {
+  const rule = 'core-static-drain';
+  const of = (dcPath: string, arrester = ', on: entry', where = '') =>
+    site({ arrester }).replace('dc_path: no', `dc_path: ${dcPath}${where}`);
+
+  it('asks a path at direct current, by the antenna or by a bleed', () => {
+    expect(verdictsOf(rule, of('yes'))).toEqual(['met feed: drained']);
+    expect(verdictsOf(rule, of('no', ', on: entry, bleed: yes'))).toEqual(['met feed: drained']);
+    expect(verdictsOf(rule, of('no'))).toEqual(['not met feed: floating']);
+    expect(verdictsOf(rule, of('unknown'))).toEqual(['cannot tell feed: antenna unknown']);
+  });
+
+  it('asks nothing of an antenna under the roof', () => {
+    expect(outcomeOf(rule, of('no', ', on: entry', ', where: house'))).toBe('not applicable');
+  });
+});
+
+/** Common practice, no source; that 0.1 m is bridged is reported. */
+describe('spare-and-disconnected-lines', () => {
+  const rule = 'spare-and-disconnected-lines';
+  const pulled = (more: string) =>
+    site({ path: 'beam, a1, {plug: j}, radio', more: `states: {storm: {open: [{at: j${more}}]}}\n` });
+
+  it('asks a grounded receptacle', () => {
+    expect(verdictsOf(rule, pulled(', end: grounded'))).toEqual(['met feed: grounded']);
+    expect(verdictsOf(rule, pulled(', end: loose'))).toEqual(['not met feed: loose']);
+    expect(verdictsOf(rule, pulled(''))).toEqual(['cannot tell feed: nobody said']);
+  });
+
+  it('finds a gap that has been bridged, either side of 0.1 m (3.94 in)', () => {
+    expect(verdictsOf(rule, pulled(', gap: 0.09 m'))).toEqual(['not met feed: bridged']);
+    expect(verdictsOf(rule, pulled(', gap: 0.11 m'))).toEqual(['cannot tell feed: nobody said']);
+    expect(verdictsOf(rule, pulled(', gap: 3.8 in'))).toEqual(['not met feed: bridged']);
+    expect(verdictsOf(rule, pulled(', gap: 4.1 in'))).toEqual(['cannot tell feed: nobody said']);
+  });
+
+  it('is asked where a state pulls something', () => {
+    expect(outcomeOf(rule, site())).toBe('not applicable');
+  });
+});
+
+/** MIL-HDBK-419A, bond at the turn (read); 1 m (3.28 ft) above the ground is ours. */
+describe('line-goes-down-before-in', () => {
+  const rule = 'line-goes-down-before-in';
+  const exit = (height: string) => site({ path: `beam, {bond: mast@${height}}, a1, radio` });
+
+  eitherSide(rule, exit, [
+    ['1 m', '1.05 m'],
+    ['3.2 ft', '3.4 ft'],
+  ]);
+
+  it('asks the last point at the mast', () => {
+    expect(verdictsOf(rule, exit('base'))).toEqual(['met feed: low']);
+    expect(verdictsOf(rule, exit('20 ft'))).toEqual(['not met feed: high']);
+    expect(verdictsOf(rule, site())).toEqual(['cannot tell feed: exit unknown']);
+    const tree = site().replace('kind: mast, height: 40 ft, sections: one piece', 'kind: tree');
+    expect(outcomeOf(rule, tree)).toBe('not applicable');
+  });
+});
+
+/** NFPA 70 230.67 (from memory); no threshold. */
+describe('service-surge-protector', () => {
+  const rule = 'service-surge-protector';
+  const spd = (header = '') => site({ header }).replace('a1: {', 'spd: {kind: mains protector, on: panel}, a1: {');
+
+  it('asks one at the service', () => {
+    expect(verdictsOf(rule, spd())).toEqual(['met panel: there']);
+    expect(verdictsOf(rule, site())).toEqual(['not met panel: none there']);
+    expect(verdictsOf(rule, site({ header: ', incomplete: [arresters]' }))).toEqual(['cannot tell panel: not looked']);
+    expect(outcomeOf(rule, site({ header: ', without: [mains]' }))).toBe('not applicable');
+    expect(outcomeOf(rule, site().replace('service: panel', 'service: none'))).toBe('not applicable');
+  });
+});
+
+everyOutcome('panel-tied-to-service');
+everyOutcome('arrester-bonded');
+everyOutcome('arrester-on-every-feed-line');
+everyOutcome('arrester-on-every-control-line');
+everyOutcome('shield-bonded-at-entry');
+everyOutcome('discharge-unit-place');
+everyOutcome('arrester-lead-short');
+everyOutcome('core-static-drain');
+everyOutcome('spare-and-disconnected-lines');
+everyOutcome('line-goes-down-before-in');
+everyOutcome('service-surge-protector');
