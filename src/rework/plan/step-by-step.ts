@@ -13,7 +13,8 @@ export function* stepByStep(choosing: Choosing): Trying<readonly number[]> {
   const begun = yield* harmless(coverOf(choosing), choosing);
   const whole = yield* added(begun, choosing);
   const spared = yield* freed(whole, choosing);
-  return yield* exchanged(spared, choosing);
+  const cheaper = yield* exchanged(spared, choosing);
+  return cheaper === spared ? spared : yield* freed(cheaper, choosing);
 }
 
 /** Without works that together bring something new: the latest go first. */
@@ -73,15 +74,14 @@ function* isBetterThan(now: SetTrial, set: readonly number[], { trials }: Choosi
   return isHarmless && effect !== null && compareDanger(effect.after, now.effect!.after) < 0;
 }
 
-/** Takes out what can be spared, dearest first. What alone clears a finding that nothing else of the set clears is kept untried. */
+/** Takes out what can be spared, dearest first; again for as long as something goes, since one may be what another needed. */
 function* freed(from: readonly number[], choosing: Choosing): Trying<readonly number[]> {
   let set = from;
   for (const i of dearestFirst(from, choosing)) {
     const less = set.filter((n) => n !== i);
-    if (onlyBy(i, less, choosing).length > 0 || !mayBeDone(choosing, less)) continue;
-    if (yield* isAsGood(less, set, choosing)) set = less;
+    if (mayBeDone(choosing, less) && (yield* isAsGood(less, set, choosing))) set = less;
   }
-  return set;
+  return set.length === from.length ? set : yield* freed(set, choosing);
 }
 
 /** Each work for a cheaper one that alone clears all that only this one of the set clears, where the set then leaves no more. */
