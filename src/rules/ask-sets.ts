@@ -10,8 +10,8 @@ import type { Rule } from './rule.ts';
  * Every rule for each of the site's code sets that asks it, in the order of the pack. A rule that is asked everywhere stands
  * once where it says the same in all of them; where it does not (another family, another verdict), once for each set.
  */
-export function askSets(facts: Facts, faults: Faults): readonly Asked[] {
-  return rules.flatMap((rule) => askRule(rule, facts, faults));
+export function askSets(facts: Facts, faults: Faults, isAsked: (rule: Rule) => boolean): readonly Asked[] {
+  return rules.filter(isAsked).flatMap((rule) => askRule(rule, facts, faults));
 }
 
 function askRule(rule: Rule, facts: Facts, faults: Faults): readonly Asked[] {

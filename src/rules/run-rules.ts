@@ -84,13 +84,19 @@ export interface RulesRun {
 /**
  * Runs every rule of the pack that a code set of the site asks, handing each only the facts that it needs. A rule that throws
  * becomes 'cannot tell' for that rule and is reported as our fault; the run goes on. Findings are in a total order
- * (order-findings.ts); those that one missing bond causes stand under one of them, each code set by itself.
+ * (order-findings.ts); those that one missing bond causes stand under one of them, each code set by itself. Rules that `isAsked`
+ * turns down are left out.
  */
-export function runRules(facts: Facts, speech: Speech, beside: Beside = {}): RulesRun {
+export function runRules(
+  facts: Facts,
+  speech: Speech,
+  beside: Beside = {},
+  isAsked: (rule: Rule) => boolean = () => true,
+): RulesRun {
   const faults: Faults = [];
   const agreed = [...facts.header.agreed, ...(beside.agreed ?? [])];
   const header = { ...facts.header, agreed };
-  const asked = askSets(facts, faults);
+  const asked = askSets(facts, faults, isAsked);
   const [first] = siteSets(header);
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
   const found = asked.flatMap((a) => {

@@ -20,12 +20,13 @@ export function everyOutcome(id: RuleId, excuses: Excuses = {}): void {
   it(`${id}: each outcome is tested, and each side of its thresholds in both unit systems`, () => {
     const file = expect.getState().testPath!;
     const heard = heardIn(file, id);
+    const { limits = [] } = rules.find((r) => r.id === id)!;
     const source = readFileSync(file, 'utf8');
-    expect([...outcomeGaps(heard, source, excuses), ...limitGaps(id, heard, excuses)]).toEqual([]);
+    expect([...outcomeGaps(heard, source, excuses), ...limitGaps(limits, heard, excuses)]).toEqual([]);
   });
 }
 
-function outcomeGaps(heard: readonly Heard[], source: string, excuses: Excuses): readonly string[] {
+export function outcomeGaps(heard: readonly Heard[], source: string, excuses: Excuses): readonly string[] {
   return outcomes.flatMap((o) => {
     const got = heard.filter((h) => h.outcome === o);
     if (excuses[o] !== undefined) return got.length === 0 ? [] : [`${o}: said not to arise, and it did`];
@@ -35,8 +36,7 @@ function outcomeGaps(heard: readonly Heard[], source: string, excuses: Excuses):
   });
 }
 
-function limitGaps(id: RuleId, heard: readonly Heard[], excuses: Excuses): readonly string[] {
-  const { limits = [] } = rules.find((r) => r.id === id)!;
+export function limitGaps(limits: readonly Limit[], heard: readonly Heard[], excuses: Excuses): readonly string[] {
   const gaps = limits.flatMap((limit) => sideGaps(limit, heard));
   if (excuses.limits === undefined) return gaps;
   return gaps.length > 0 ? [] : ['limits: excused, and nothing is missing'];

@@ -25,7 +25,10 @@ export const antennaInProtectedZone = rule({
   },
   limits: [
     { key: 'radiusLengthM', value: sphereM.us, sense: 'most', of: 'rolling sphere (United States)' },
+    { key: 'radiusLengthM', value: sphereM[1], sense: 'most', of: 'rolling sphere (class I)' },
+    { key: 'radiusLengthM', value: sphereM[2], sense: 'most', of: 'rolling sphere (class II)' },
     { key: 'radiusLengthM', value: sphereM[3], sense: 'most', of: 'rolling sphere (class III)' },
+    { key: 'radiusLengthM', value: sphereM[4], sense: 'most', of: 'rolling sphere (class IV)' },
   ],
   needs: ['header', 'sections', 'site'],
   check(facts) {

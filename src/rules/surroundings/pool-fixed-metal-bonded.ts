@@ -1,3 +1,5 @@
+import type { ConductorFacts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
 import { rule } from '../rule.ts';
 import { metalAtPools } from './pool-metal.ts';
@@ -21,12 +23,17 @@ export const poolFixedMetalBonded = rule({
   check: (facts) =>
     metalAtPools(facts, withinM, (part, pool) => {
       const both = facts.conductors.filter((c) => [part.id, pool].every((id) => [...c.ends, ...c.passes].includes(id)));
-      return (
-        both.length > 0 &&
-        both.every((c) => c.areaM2 !== null && isAtLeast(c.areaM2, leastAreaM2 * printedShare) === 'no')
-      );
+      const thin = both.map(isThin);
+      // in one group by some other way: no conductor between the two says its size
+      if (thin.length === 0 || thin.includes('no')) return 'no';
+      return thin.includes('unknown') ? 'unknown' : 'yes';
     }),
 });
 
-/** A size as printed is met by a size as printed. */
-const printedShare = 1 - 2e-3;
+/** Thinner than asked, or stranded: the clause asks solid copper. A size as printed is met by a size as printed. */
+function isThin({ areaM2, wire }: ConductorFacts): Answer {
+  if (wire?.stranded === 'yes') return 'yes';
+  if (areaM2 === null) return 'unknown';
+  const enough = isAtLeast(areaM2, leastAreaM2 * (1 - 2e-3));
+  return enough === 'yes' ? 'no' : enough === 'no' ? 'yes' : 'unknown';
+}

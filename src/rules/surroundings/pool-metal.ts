@@ -1,5 +1,5 @@
 import type { Facts } from '../../facts/facts.ts';
-import type { Part } from '../../site/site.ts';
+import type { Answer, Part } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { apart } from '../apart.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
@@ -14,7 +14,7 @@ const leftOut: readonly string[] = ['pool', 'overhead power line', 'property lin
 export function metalAtPools(
   facts: Asked,
   withinM: number,
-  orThin: (part: Part, pool: string) => boolean,
+  orThin: (part: Part, pool: string) => Answer,
 ): readonly Verdict[] {
   const { site } = facts;
   const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
@@ -39,7 +39,7 @@ function ofPart(
   pool: Part,
   distanceM: Interval | null,
   withinM: number,
-  thin: boolean,
+  thin: Answer,
 ): Verdict {
   const at = [part.id, pool.id];
   const { groupOf } = facts.bonding;
@@ -51,8 +51,10 @@ function ofPart(
   if (distanceM !== null && distanceM.low >= withinM && distanceM.high > withinM)
     return { is: 'met', at, because: { key: 'beyond' }, measured: measured! };
   const near = distanceM !== null && distanceM.high <= withinM;
-  if (isOne && thin && near) return { is: 'not met', at, because: { key: 'thin' } };
-  if (isOne && !thin) return { is: 'met', at, because: { key: 'bonded' } };
+  if (isOne && thin === 'yes' && near) return { is: 'not met', at, because: { key: 'thin' } };
+  if (isOne && thin === 'unknown' && near)
+    return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
+  if (isOne && thin === 'no') return { is: 'met', at, because: { key: 'bonded' } };
   if (!near) return { is: 'cannot tell', at, because: { key: 'distance unknown' }, settle: { key: 'tape' } };
   // one missing bond: where both are said to be in reach of one person, that finding stands for it
   const under = `shelters-within-reach-bonded:${[...at].sort().join('+')}`;

@@ -6,7 +6,7 @@ const pool = {
   why: 'A wet person bridges any difference of voltage between the water and metal in reach of it.',
   remedy:
     'Have a [electrician] take {at} into one bond, or move the metal away from the pool. Drive no rod beside a pool.',
-  tools: { tape: 'tape' },
+  tools: { tape: 'tape', 'measure it': 'wire gauge' },
   because: {
     none: 'No pool is in the file.',
     'no metal': 'No fixed metal is in the file beside the pool.',
@@ -17,6 +17,8 @@ const pool = {
     'bond unknown': 'Whether {at} are bonded to each other is not known.',
     look: 'Look for a clamp and a conductor between {at}; type the conductor.',
     apart: '{at} are near each other and no bond joins them.',
+    'size unknown': 'How thick the bond between {at} is, is not known.',
+    'measure it': 'Measure the bare metal of the bond between {at} across with a gauge; type its `wire:`.',
   },
 } as const;
 
@@ -99,7 +101,7 @@ export const surroundings = {
       'Metal more than {=3.7 m} above the water is not asked; the pool’s bond itself needs no rod and no way to a panel.',
     because: {
       ...pool.because,
-      thin: 'The bond between {at} is thinner than {=8 AWG}.',
+      thin: 'The bond between {at} is thinner than {=8 AWG}, or stranded.',
     },
   },
   'pool-zone-bonding-iec': {

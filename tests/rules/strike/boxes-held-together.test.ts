@@ -1,9 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
 import { bondingOf } from '../../../src/bonding/bonding-of.ts';
 import type { Facts } from '../../../src/facts/facts.ts';
-import { boxesHeldTogether } from '../../../src/rules/strike/boxes-held-together.ts';
 import { readSite } from '../../../src/site/read-site.ts';
 import { everyOutcome } from '../every-outcome.ts';
+import { checkOf } from '../heard.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const rule = 'boxes-held-together';
@@ -66,7 +66,7 @@ describe('what is not asked', () => {
         throw new Error('worked out');
       },
     };
-    expect(boxesHeldTogether.check(facts as unknown as Facts).map((v) => v.is)).toEqual(['not applicable']);
+    expect(checkOf(rule, facts as unknown as Facts).map((v) => v.is)).toEqual(['not applicable']);
   });
 });
 
@@ -84,9 +84,7 @@ function judge(differences: readonly (readonly [a: string, b: string, volt: numb
   const strike = { refused: null, taken: null, differences: pairs };
   const { bonding } = bondingOf(site!, null);
   const facts = { site, sections: site!.sections, strike, bonding } as unknown as Facts;
-  return boxesHeldTogether
-    .check(facts)
-    .map((v) => ('at' in v ? [v.is, v.at.join(' '), 'under' in v ? v.under : null] : []));
+  return checkOf(rule, facts).map((v) => ('at' in v ? [v.is, v.at.join(' '), 'under' in v ? v.under : null] : []));
 }
 
 test('2.5 kV is the most, either way round', () => {

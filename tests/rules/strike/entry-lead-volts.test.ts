@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
-import { entryLeadVolts } from '../../../src/rules/strike/entry-lead-volts.ts';
 import { everyOutcome } from '../every-outcome.ts';
+import { checkOf } from '../heard.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 import { factsWith, strikeSite } from './strike-site.ts';
 
@@ -14,7 +14,7 @@ describe('15 kV are the most', () => {
     [-15_001, 'not met'],
   ])('%i V: %s', (value, is) => {
     const leads = [{ bar: 'entry', into: 'R2', lengthM: 1, peak: { value, atS: 1e-6 } }];
-    const verdicts = entryLeadVolts.check(factsWith(strikeSite(), { leads }));
+    const verdicts = checkOf(rule, factsWith(strikeSite(), { leads }));
     expect(verdicts).toMatchObject([{ is, at: ['entry'] }]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
-import { lineLoopVolts } from '../../../src/rules/strike/line-loop-volts.ts';
 import { everyOutcome } from '../every-outcome.ts';
+import { checkOf } from '../heard.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 import { factsWith, strikeSite } from './strike-site.ts';
 
@@ -12,7 +12,7 @@ function judge(volt: number, loopV: number | null, wayM = 5) {
   const pair = { a: 'radio', b: 'main', why: 'line', by: 'usb' };
   const differences = [{ pair, peak: { value: volt, atS: 1e-6 }, wayM }] as never;
   const coupling = () => (loopV === null ? null : { value: loopV, atS: 1e-6 });
-  const [verdict] = lineLoopVolts.check(factsWith(strikeSite({ more: line }), { differences, coupling }));
+  const [verdict] = checkOf(rule, factsWith(strikeSite({ more: line }), { differences, coupling }));
   return [verdict!.is, verdict!.because.key];
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
-import { pulledGapHolds } from '../../../src/rules/strike/pulled-gap-holds.ts';
-import { readSite } from '../../../src/site/read-site.ts';
-import { runStudy } from '../../../src/study/run-study.ts';
+import { everyOutcome } from '../every-outcome.ts';
+import { checkOf } from '../heard.ts';
+import { verdictsOf } from '../verdicts-of.ts';
 import { factsWith, strikeSite } from './strike-site.ts';
 
 const rule = 'pulled-gap-holds';
@@ -12,18 +12,14 @@ states: {storm: {open: [{at: j1, end: ${end}${gap}}]}}
 `;
 const text = (gap: string) => strikeSite({ more: pulled(gap) });
 
-function verdicts(typed: string, state: string | null) {
-  const { site } = readSite(typed, 'x');
-  const { study, faults } = runStudy(site!, { state, version: 'test', checksum: '', date: null });
-  expect(faults).toEqual([]);
-  return study.findings.filter((f) => f.rule === rule).map((f) => `${f.outcome} ${f.at.join(' ')}: ${f.because.key}`);
-}
+const verdicts = (typed: string, state: string | null) => verdictsOf(rule, typed, state);
 
 describe('5 kV for each centimetre', () => {
   const judge = (value: number, gapM: { low: number; high: number } | null) =>
-    pulledGapHolds
-      .check(factsWith(text(''), { gaps: [{ line: 'feed', gapM, peak: { value, atS: 1e-6 } }] }))
-      .map((v) => [v.is, v.because.key]);
+    checkOf(rule, factsWith(text(''), { gaps: [{ line: 'feed', gapM, peak: { value, atS: 1e-6 } }] })).map((v) => [
+      v.is,
+      v.because.key,
+    ]);
   it.each([
     [15_000, 'met'],
     [-15_000, 'met'],
@@ -61,5 +57,7 @@ describe('a line from the mast to the radio, pulled at the radio', () => {
 
 test('not asked of a site where no state pulls anything', () => {
   const facts = factsWith(strikeSite(), {});
-  expect(pulledGapHolds.check(facts).map((v) => v.is)).toEqual(['not applicable']);
+  expect(checkOf(rule, facts).map((v) => v.is)).toEqual(['not applicable']);
 });
+
+everyOutcome(rule);

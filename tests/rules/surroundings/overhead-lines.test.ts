@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -143,3 +144,30 @@ metalwork: {riser: {kind: service mast}}
 });
 
 everyOutcome('not-on-service-mast');
+
+describe('each figure on both sides', () => {
+  // a mast of 10 m (40 ft): 13 m and 50 ft are 3 m and 10 ft beyond it
+  const fall = (height: string, units: string) => (distance: string) =>
+    `${head('us', units)}supports: {mast: {kind: mast, height: ${height}, near: [{part: power, distance: ${distance}}]}}
+metalwork: {power: {kind: overhead power line}}
+`;
+  eitherSide('antenna-clear-of-overhead-line', fall('10 m', 'm'), [['13 m', '12.95 m']]);
+  eitherSide('antenna-clear-of-overhead-line', fall('40 ft', 'ft'), [['50 ft', '49.7 ft']]);
+  const lead = (voltage: string) => (distance: string) =>
+    `${head('us', 'ft')}
+antennas: {dipole: {kind: half-wave dipole}}
+lines: {coax: {kind: coax, path: [dipole, unknown], near: [{part: power, distance: ${distance}}]}}
+metalwork: {power: {kind: overhead power line, voltage: ${voltage}}}
+`;
+  eitherSide('lead-in-clear-of-power', lead('240 V'), [
+    ['2 ft', '1.95 ft'],
+    ['0.6 m', '0.59 m'],
+  ]);
+  eitherSide('lead-in-clear-of-power', lead('7.2 kV'), [
+    ['10 ft', '9.8 ft'],
+    ['3 m', '2.95 m'],
+  ]);
+});
+
+everyOutcome('antenna-clear-of-overhead-line');
+everyOutcome('lead-in-clear-of-power');

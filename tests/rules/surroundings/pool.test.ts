@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { eitherSide } from '../either-side.ts';
+import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const site = (region: string, mast: string, conductors: string, pool = 'bonded: no') => `
@@ -41,6 +43,24 @@ describe('pool-fixed-metal-bonded', () => {
     expect(verdictsOf(rule, site('us', near('3 ft'), bond('10 AWG copper')))).toEqual(['not met mast pool: thin']);
   });
 
+  eitherSide(rule, (figure) => site('us', near(figure), 'none'), [
+    ['5.1 ft', '4.9 ft'],
+    ['1.55 m', '1.5 m'],
+  ]);
+  eitherSide(rule, (figure) => site('us', near('3 ft'), bond(figure)), [
+    ['8 AWG copper', '16.2 kcmil copper'],
+    ['8.37 mm2 copper', '8.3 mm2 copper'],
+  ]);
+
+  it('asks solid copper of a known size', () => {
+    expect(verdictsOf(rule, site('us', near('3 ft'), bond('6 AWG stranded copper')))).toEqual([
+      'not met mast pool: thin',
+    ]);
+    expect(verdictsOf(rule, site('us', near('3 ft'), bond('unknown')))).toEqual([
+      'cannot tell mast pool: size unknown',
+    ]);
+  });
+
   it('cannot tell without a distance, nor without knowing the bond', () => {
     expect(verdictsOf(rule, site('us', '', 'none'))).toEqual(['cannot tell mast pool: distance unknown']);
     const open = ', bonded: unknown, near: [{part: pool, distance: 3 ft}]';
@@ -69,5 +89,9 @@ describe('pool-zone-bonding-iec', () => {
     expect(verdictsOf(rule, site('iec', near('2 m'), bond('4 mm2 copper')))).toEqual(['met mast pool: bonded']);
     expect(verdictsOf(rule, site('iec', '', 'none'))).toEqual(['cannot tell mast pool: distance unknown']);
     expect(findingsOf(rule, site('us', near('2 m'), 'none')).outcome).toBe('not applicable');
+    expect(findingsOf(rule, site('iec', ', metal: none', 'none')).outcome).toBe('not applicable');
   });
 });
+
+everyOutcome('pool-fixed-metal-bonded');
+everyOutcome('pool-zone-bonding-iec');
