@@ -57,7 +57,8 @@ describe('dead-end-length', () => {
 
   it.each([
     ['16 ft', 'met c: short'],
-    ['16.1 ft', 'not met c: long'],
+    ['4.9 m', 'met c: short'],
+    ['16.2 ft', 'not met c: long'],
     ['4.87 m', 'met c: short'],
     ['4.95 m', 'not met c: long'],
     ['4 to 6 m', 'cannot tell c: length unknown'],
