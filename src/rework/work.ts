@@ -129,6 +129,11 @@ export interface WorksPlan {
   /** What the order weighs works by. */
   readonly weighedBy: 'price' | 'material';
   readonly limits: { readonly budget: number | null; readonly hours: number | null };
+  /**
+   * Set on a large site: works were tried several at a time, those together that have nothing in common, what each does was
+   * told from that, and all that were chosen were worked out as a whole at the end. `alone` and `inTurn` are put together.
+   */
+  readonly inBatches?: true;
   /** Stopped by the person before all was tried. */
   readonly stopped: boolean;
 }

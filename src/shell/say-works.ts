@@ -61,7 +61,7 @@ function head({ plan, terminal, sentence, paragraph }: Page): string {
     sentence(words.order[weighedBy]),
     ...(weighedBy === 'material' ? [sentence(words.order.material_why, { rodM, jointM, unknownM })] : []),
     sentence(words.order.weights, { hazard, defect, advice }),
-    words.order.tried,
+    plan.inBatches === true ? words.order.batches : words.order.tried,
     searched === 'every set' ? words.order.every : words.order.steps,
   ];
   return [

@@ -5,7 +5,7 @@ import type { Study, StudyFinding } from '../study/study.ts';
 
 /** The plan as JSON: works, costs and effects in full, findings by id, the study before and after by what remains. */
 export function worksJson(plan: WorksPlan): string {
-  const { format, before, after, steps, leftOut, searched, weighedBy, limits, stopped, text } = plan;
+  const { format, before, after, steps, leftOut, searched, inBatches = false, weighedBy, limits, stopped, text } = plan;
   const value = {
     format,
     site: { name: before.site.name, file: before.site.file, checksum: before.site.checksum },
@@ -17,6 +17,7 @@ export function worksJson(plan: WorksPlan): string {
     leftOut,
     noWork: noWorkFor(after).map((f) => f.id),
     searched,
+    inBatches,
     weighedBy,
     weights,
     limits,

@@ -1,5 +1,7 @@
 import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
+import { rules } from '../rules/index.ts';
+import type { Rule } from '../rules/rule.ts';
 import { type Beside, type RulesRun, runRules } from '../rules/run-rules.ts';
 import type { Site, State } from '../site/site.ts';
 import { lazily } from '../units/lazily.ts';
@@ -35,6 +37,8 @@ export interface StudyOptions {
   readonly beside?: Beside;
   /** Also what only a page shows: the earth in every season, curves, the potential of the surface. Default false. */
   readonly detail?: boolean;
+  /** Without the rules that need a strike: for a quick look at what changes of a site do. Default false. */
+  readonly withoutStrike?: boolean;
 }
 
 export interface StudyRun {
@@ -50,7 +54,7 @@ export interface StudyRun {
 export function runStudy(site: Site, options: StudyOptions): StudyRun {
   const speech = speechOf(site);
   const facts = factsOf(site, options.state, options.detail ?? false);
-  const run = runRules(facts, speech, options.beside);
+  const run = runRules(facts, speech, options.beside, options.withoutStrike === true ? needsNoStrike : undefined);
   const head = once(() => headOf(facts, options));
   const study = lazily<Study>({
     format: () => studyFormat,
@@ -95,6 +99,13 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     sources: () => sourcesOf(run, facts),
   });
   return { study, faults: run.faults };
+}
+
+/** Rules that `withoutStrike` leaves out. */
+export const strikeRules: ReadonlySet<string> = new Set(rules.filter((r) => !needsNoStrike(r)).map((r) => r.id));
+
+function needsNoStrike({ needs }: Pick<Rule, 'needs'>): boolean {
+  return !needs.includes('strike');
 }
 
 /** Whose conditions were asked: the site's code sets, then the owner's own. */

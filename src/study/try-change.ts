@@ -1,8 +1,9 @@
 import { newChanger, type SiteChange } from '../site/change.ts';
 import type { Problem } from '../site/problem.ts';
-import { runStudy, type StudyOptions, type StudyRun } from './run-study.ts';
+import { runStudy, type StudyOptions, type StudyRun, strikeRules } from './run-study.ts';
 
 export type { SiteChange } from '../site/change.ts';
+export { strikeRules };
 
 export type Tried = { readonly text: string; readonly run: StudyRun } | { readonly problem: Problem };
 
@@ -11,11 +12,16 @@ export function tryChange(text: string, file: string, changes: readonly SiteChan
   return newTries(file, options)(text, changes);
 }
 
+/** As `tryChange`; with more options for this once. */
+export type Tries = (text: string, changes: readonly SiteChange[], once?: Partial<StudyOptions>) => Tried;
+
 /** Tries one change after another, as `tryChange`; what it read lately is not read again. */
-export function newTries(file: string, options: StudyOptions): (text: string, changes: readonly SiteChange[]) => Tried {
+export function newTries(file: string, options: StudyOptions): Tries {
   const change = newChanger(file);
-  return (text, changes) => {
+  return (text, changes, once = {}) => {
     const changed = change(text, changes);
-    return 'problem' in changed ? changed : { text: changed.text, run: runStudy(changed.site, options) };
+    return 'problem' in changed
+      ? changed
+      : { text: changed.text, run: runStudy(changed.site, { ...options, ...once }) };
   };
 }

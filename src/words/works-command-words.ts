@@ -15,6 +15,8 @@ export const worksCommandWords = {
       'The file does not have a price for all of it, so material is counted in length of conductor, a [rod] as {rodM} of it, a joint as {jointM}, a length that nobody knows as {unknownM}.',
     weights: 'A hazard counts {hazard}, a defect {defect}, a piece of advice {advice}; these weights are ours.',
     tried: 'Each work was worked out on the site as it is, and again after those before it.',
+    batches:
+      'On a site of this size works were worked out several at a time, those together that have nothing in common, and all that are below once more as a whole. What remains between the first and the last is put together from that: advice and what cannot be told can be off by a few there.',
     every: 'Every set of the works that could be done was gone through for the cheapest.',
     steps: 'There are too many works to go through all sets of them: they were chosen step by step, then exchanged.',
   },

@@ -7,77 +7,126 @@ import type { SetTrial, Trials, Trying } from './trials.ts';
 /** From so many parts on works are first worked out several at a time: one study of such a site takes long. */
 export const leastForBatches = 150;
 
-/** What each work changes of the findings, as far as it can be told from trying several at a time. */
+/** What each work changes of the findings, as far as it can be told from trying several at a time; doubts are in. */
 export interface Share {
   readonly cleared: readonly StudyFinding[];
   readonly appeared: readonly StudyFinding[];
 }
 
 /**
- * Tries works several at a time, those together that answer no finding in common and change no part in common. What the
+ * Tries works several at a time, those together that reach alike, answer no finding in common and
+ * are about no part in common. What the
  * findings changed by is taken to be the doing of the one work that answers it, or that is about its place; where that is not
  * one work alone, or it would bring something bad, the works in question are tried each by itself.
  */
 export function* inBatches(trials: Trials, count: number): Trying<ReadonlyMap<number, Share>> {
   const { pool } = trials;
   const shares = new Map<number, Share>();
-  const unclear = new Set<number>();
   let done = 0;
   for (const batch of batchesOf(pool)) {
-    const trial = yield* trials.of(batch, 'alone', { done, of: count });
-    const found = trial.effect === null ? null : attributed(batch, trial, pool);
-    for (const i of batch) {
+    const trial = yield* trials.quickly(batch, { done, of: count });
+    const known = batch.flatMap((i) => shares.get(i) ?? []);
+    const fresh = batch.filter((i) => !shares.has(i));
+    const found = trial.effect === null ? null : attributed(fresh, known, trial, trials);
+    for (const i of fresh) {
       const share = found?.get(i);
-      if (share == null || share.appeared.some((f) => f.severity !== 'advice')) unclear.add(i);
-      else shares.set(i, share);
+      if (share != null && !share.appeared.some(isGrave)) {
+        shares.set(i, share);
+        continue;
+      }
+      const { effect } = yield* trials.quickly(pool.bundles[i]!, { done, of: count });
+      if (effect !== null) shares.set(i, { cleared: effect.cleared, appeared: effect.appeared });
     }
-    done += batch.length;
-  }
-  for (const i of unclear) {
-    const { effect } = yield* trials.of(pool.bundles[i]!, 'alone', { done: count - 1, of: count });
-    if (effect !== null) shares.set(i, { cleared: effect.cleared, appeared: effect.appeared });
+    done += fresh.length;
   }
   return shares;
 }
 
 /** Each work in the first batch that has nothing of it yet; what it needs stands in the same batch. */
 function batchesOf(pool: Pool): readonly (readonly number[])[] {
-  const about = pool.works.map(aboutOf);
-  const batches: { readonly works: Set<number>; readonly about: Set<string> }[] = [];
+  const about = aboutOf(pool.works);
+  const batches: { readonly works: Set<number>; readonly about: Set<string>; readonly reach: Reach }[] = [];
   for (const [i, bundle] of pool.bundles.entries()) {
     const fits = batches.find(
-      (b) => [...about[i]!].every((a) => !b.about.has(a)) && isPossible(pool, [...new Set([...b.works, ...bundle])]),
+      (b) =>
+        b.reach === reachOf(pool.works[i]!) &&
+        [...about[i]!].every((a) => !b.about.has(a)) &&
+        isPossible(pool, [...new Set([...b.works, ...bundle])]),
     );
-    const batch = fits ?? { works: new Set<number>(), about: new Set<string>() };
+    const batch = fits ?? { works: new Set<number>(), about: new Set<string>(), reach: reachOf(pool.works[i]!) };
     if (fits === undefined) batches.push(batch);
     for (const n of bundle) batch.works.add(n);
     for (const a of about[i]!) batch.about.add(a);
   }
+  // what others need comes first
+  const order: readonly Reach[] = ['metal', 'soil', 'place'];
+  batches.sort((a, b) => order.indexOf(a.reach) - order.indexOf(b.reach));
   return batches.map((b) => [...b.works].sort((x, y) => x - y));
 }
 
-/** Findings that it answers and parts that it changes. */
-function aboutOf(work: Work): ReadonlySet<string> {
-  return new Set([...work.answers, ...changedParts(work)]);
+type Reach = 'place' | 'metal' | 'soil';
+
+/** How far a work may be felt: where it is, along the metal that it joins, or in what the whole system has to earth. */
+function reachOf({ kind }: Work): Reach {
+  if (kind === 'add-rods' || kind === 'deepen-rod') return 'soil';
+  return ['bond', 'tie-metalwork', 'second-path', 'close-ring', 'move-panel'].includes(kind) ? 'metal' : 'place';
+}
+
+/** What many works land on is no reason to try them apart: a ring, the service. */
+const hubFrom = 5;
+
+/** Of each work: findings that it answers, parts that it changes and is about. */
+function aboutOf(works: readonly Work[]): readonly ReadonlySet<string>[] {
+  const count = new Map<string, number>();
+  for (const part of works.flatMap((w) => w.at)) count.set(part, (count.get(part) ?? 0) + 1);
+  return works.map(
+    (w) => new Set([...w.answers, ...changedParts(w), ...w.at.filter((part) => count.get(part)! < hubFrom)]),
+  );
 }
 
 function changedParts({ changes }: Work): readonly string[] {
   return changes.flatMap((c) => (c.id === null ? [] : [c.id]));
 }
 
-/** Who did what; null for works of whom that cannot be told. */
-function attributed(batch: readonly number[], { effect }: SetTrial, pool: Pool): ReadonlyMap<number, Share | null> {
+function isGrave({ severity, outcome }: StudyFinding): boolean {
+  return severity !== 'advice' && outcome === 'not met';
+}
+
+/** Who did what beside what is known already; null for works of whom that cannot be told. */
+function attributed(
+  batch: readonly number[],
+  known: readonly Share[],
+  { effect, outlook }: SetTrial,
+  { pool, before }: Trials,
+): ReadonlyMap<number, Share | null> {
   const shares = new Map<number, { cleared: StudyFinding[]; appeared: StudyFinding[] } | null>(
     batch.map((i) => [i, { cleared: [], appeared: [] }]),
   );
   const give = (f: StudyFinding, what: 'cleared' | 'appeared') => {
+    if (known.some((share) => share[what].some((other) => other.id === f.id))) return;
     const doers = doersOf(f, batch, pool);
-    if (doers.length === 1 || (f.severity === 'advice' && doers.length > 0)) shares.get(doers[0]!)?.[what].push(f);
-    else if (f.severity !== 'advice') for (const i of doers.length === 0 ? batch : doers) shares.set(i, null);
+    if (doers.length === 1 || (!isGrave(f) && doers.length > 0)) shares.get(doers[0]!)?.[what].push(f);
+    else if (isGrave(f)) for (const i of doers.length === 0 ? suspects(batch, pool) : doers) shares.set(i, null);
   };
   for (const f of effect!.cleared) give(f, 'cleared');
   for (const f of effect!.appeared) give(f, 'appeared');
+  for (const f of doubtsOnlyIn(before.findings, outlook!.findings)) give(f, 'cleared');
+  for (const f of doubtsOnlyIn(outlook!.findings, before.findings)) give(f, 'appeared');
   return shares;
+}
+
+/** Where a finding far away changed: what joins electrodes, else what joins metal; of what else it is nobody can tell, and it shows at the end. */
+function suspects(batch: readonly number[], pool: Pool): readonly number[] {
+  const of = (is: (work: Work) => boolean) => batch.filter((i) => is(pool.works[i]!));
+  const bonds = of((w) => w.kind === 'bond' || reachOf(w) === 'soil');
+  if (bonds.length > 0) return bonds;
+  return of((w) => reachOf(w) === 'metal');
+}
+
+function doubtsOnlyIn(findings: readonly StudyFinding[], others: readonly StudyFinding[]): readonly StudyFinding[] {
+  const doubts = (of: readonly StudyFinding[]) => of.filter((f) => f.outcome === 'cannot tell');
+  const had = new Set(doubts(others).map((f) => f.id));
+  return doubts(findings).filter((f) => !had.has(f.id));
 }
 
 /** The works that answer it; else those that are about its place. */
@@ -115,6 +164,10 @@ export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Shar
     before,
     // biome-ignore lint/correctness/useYield: nothing is tried
     *of(set) {
+      return trialOf(set);
+    },
+    // biome-ignore lint/correctness/useYield: nothing is tried
+    *quickly(set) {
       return trialOf(set);
     },
     known: trialOf,

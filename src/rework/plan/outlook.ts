@@ -14,6 +14,13 @@ export type Tried = (Outlook & { readonly text: string; readonly study: Study })
 /** Makes changes to a text and works out the study of what it says then. */
 export type TryChanges = (text: string, changes: readonly SiteChange[]) => Tried;
 
+/** A quick look at changes that leaves rules out, for many works at a time. */
+export interface QuickLook {
+  readonly tryChanges: TryChanges;
+  /** Rules that it does not ask. */
+  readonly leavesOut: ReadonlySet<string>;
+}
+
 /** What a plan asks of a study that is there already; the resistance is worked out when it is read. */
 export function outlookOf(study: Study): Outlook {
   return {

@@ -6,7 +6,7 @@ import { everySet, mostForEverySet } from './every-set.ts';
 import { inBatches, puttingTogether } from './in-batches.ts';
 import { type Limits, overOf } from './limits.ts';
 import { addFurther, inRank, orderSteps, type Turn } from './order-steps.ts';
-import type { TryChanges } from './outlook.ts';
+import type { QuickLook, TryChanges } from './outlook.ts';
 import { compareDanger } from './remaining-of.ts';
 import { poolOf } from './sets-of-works.ts';
 import { harmless, stepByStep } from './step-by-step.ts';
@@ -26,12 +26,17 @@ export interface Round {
 export function roundOf(
   ground: Ground,
   works: readonly Work[],
-  how: { readonly costOf: (work: Work) => WorkCost; readonly tryChanges: TryChanges; readonly limits: Limits },
+  how: {
+    readonly costOf: (work: Work) => WorkCost;
+    readonly tryChanges: TryChanges;
+    readonly quick?: QuickLook;
+    readonly limits: Limits;
+  },
 ): Round {
   const pool = poolOf(works);
   const costs = pool.works.map((w) => how.costOf(w));
   const { limits } = how;
-  const trials = trialsOf(pool, ground, how.tryChanges);
+  const trials = trialsOf(pool, ground, how.tryChanges, how.quick ?? null);
   return { trials, costs, totals: totalsOf(costs), limits, alone: new Map(), turns: [] };
 }
 

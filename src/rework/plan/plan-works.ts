@@ -2,9 +2,9 @@ import type { Study } from '../../study/study.ts';
 import type { LeftOut, Step, Work, WorkCost, WorksPlan } from '../work.ts';
 import { leastForBatches } from './in-batches.ts';
 import { type Limits, leftOf } from './limits.ts';
-import { outlookOf, type TryChanges } from './outlook.ts';
+import { outlookOf, type QuickLook, type TryChanges } from './outlook.ts';
 import { bestAlone, isFew, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
-import { wrongOf } from './remaining-of.ts';
+import { remainingOf, wrongOf } from './remaining-of.ts';
 import { Stopped, type Trying } from './trials.ts';
 
 export interface PlanAsk {
@@ -14,6 +14,8 @@ export interface PlanAsk {
   readonly candidatesOf: (study: Study) => readonly Work[];
   readonly costOf: (work: Work, study: Study) => WorkCost;
   readonly tryChanges: TryChanges;
+  /** For large sites. */
+  readonly quick?: QuickLook;
   readonly limits: Limits;
 }
 
@@ -43,9 +45,15 @@ export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
     if (works.length === 0) break;
     const before = done.steps.length;
     yield* oneRound(ask, done, works, tried);
-    if (done.steps.length === before) break;
+    if (done.steps.length === before || isEnough(done.study)) break;
   }
   return planOf(ask, done);
+}
+
+/** A large site is not gone through again for advice alone. */
+function isEnough(study: Study): boolean {
+  const { hazards, defects } = remainingOf(study.findings);
+  return isLarge(study) && hazards + defects === 0;
 }
 
 function isLarge({ parts }: Study): boolean {
@@ -63,7 +71,12 @@ function* oneRound(ask: PlanAsk, done: Done, works: readonly Work[], tried: Set<
   );
   const ground = { text: done.text, outlook: outlookOf(done.study) };
   const costOf = (work: Work) => ask.costOf(work, done.study);
-  const round = roundOf(ground, named(works, done.steps), { costOf, tryChanges: ask.tryChanges, limits });
+  const round = roundOf(ground, named(works, done.steps), {
+    costOf,
+    tryChanges: ask.tryChanges,
+    ...(ask.quick === undefined ? {} : { quick: ask.quick }),
+    limits,
+  });
   done.rounds.push(round);
   try {
     yield* planRound(round, isLarge(done.study));

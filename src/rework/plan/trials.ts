@@ -1,7 +1,7 @@
 import type { SiteChange } from '../../study/try-change.ts';
-import type { WorkEffect } from '../work.ts';
+import type { Work, WorkEffect } from '../work.ts';
 import { effectOf, harmOf } from './effect-of.ts';
-import type { Outlook, Tried, TryChanges } from './outlook.ts';
+import type { Outlook, QuickLook, Tried, TryChanges } from './outlook.ts';
 import { changesOf, type Pool } from './sets-of-works.ts';
 
 /** What a plan does now: how many sets of works it has tried; `of` null: nobody can tell how many there will be. */
@@ -41,6 +41,8 @@ export interface Trials {
   readonly before: Outlook;
   /** Numbers of works in any order; each set is worked out once. */
   readonly of: (set: readonly number[], doing: Progress['doing'], count?: Count) => Trying<SetTrial>;
+  /** The same by a quick look where there is one and none of the works answers a rule that it leaves out. */
+  readonly quickly: (set: readonly number[], count: Count) => Trying<SetTrial>;
   /** What was tried already. */
   readonly known: (set: readonly number[]) => SetTrial | null;
   /** The same, worked out at once where it was not. */
@@ -50,7 +52,8 @@ export interface Trials {
 type Count = Pick<Progress, 'done' | 'of'>;
 
 /** Tries sets of works by full recomputation. */
-export function trialsOf(pool: Pool, { text, outlook }: Ground, tryChanges: TryChanges): Trials {
+export function trialsOf(pool: Pool, ground: Ground, tryChanges: TryChanges, quick: QuickLook | null = null): Trials {
+  const { text, outlook } = ground;
   const known = new Map<string, Known>();
   function* of(set: readonly number[], doing: Progress['doing'], count?: Count): Trying<SetTrial> {
     const key = keyOf(set);
@@ -75,13 +78,30 @@ export function trialsOf(pool: Pool, { text, outlook }: Ground, tryChanges: TryC
     known.set(keyOf(set), { set, trial, changes: changesOf(set.map((i) => pool.works[i]!)) });
     return trial;
   }
+  function* quickly(set: readonly number[], count: Count): Trying<SetTrial> {
+    const works = set.map((i) => pool.works[i]!);
+    if (quick === null || answersLeftOut(works, ground, quick)) return yield* of(set, 'alone', count);
+    if (yield { doing: 'alone', ...count }) throw new Stopped();
+    const tried = quick.tryChanges(text, changesOf(works));
+    if ('problem' in tried) return trialOf(outlook, tried);
+    // what was not asked stands as it stood
+    const kept = outlook.findings.filter((f) => quick.leavesOut.has(f.rule));
+    const { text: changed, study, findings } = tried;
+    return trialOf(outlook, { text: changed, study, findings: [...findings, ...kept], earthOhm: null });
+  }
   return {
     pool,
     before: outlook,
     of,
+    quickly,
     known: (set) => known.get(keyOf(set))?.trial ?? null,
     workedOut: (set) => known.get(keyOf(set))?.trial ?? workOut(set),
   };
+}
+
+function answersLeftOut(works: readonly Work[], { outlook }: Ground, { leavesOut }: QuickLook): boolean {
+  const ids = new Set(outlook.findings.filter((f) => leavesOut.has(f.rule)).map((f) => f.id));
+  return works.some((w) => w.answers.some((id) => ids.has(id)));
 }
 
 function keyOf(set: readonly number[]): string {

@@ -1,13 +1,13 @@
 import { realpathSync } from 'node:fs';
 import { candidatesOf } from '../../rework/candidates/candidates-of.ts';
 import { costOf } from '../../rework/cost/cost-of.ts';
-import { type TryChanges, triedOf } from '../../rework/plan/outlook.ts';
+import { type QuickLook, type TryChanges, triedOf } from '../../rework/plan/outlook.ts';
 import { planWorks } from '../../rework/plan/plan-works.ts';
 import type { Progress } from '../../rework/plan/trials.ts';
 import type { WorksPlan } from '../../rework/work.ts';
 import type { Beside } from '../../rules/run-rules.ts';
 import { siteFileLimit } from '../../site/read-site-bytes.ts';
-import { newTries } from '../../study/try-change.ts';
+import { newTries, strikeRules } from '../../study/try-change.ts';
 import { say } from '../../words/say.ts';
 import { sayProblem } from '../../words/say-problem.ts';
 import { worksCommandWords as words } from '../../words/works-command-words.ts';
@@ -72,17 +72,28 @@ export async function planOfFile(file: string, options: WorksOptions): Promise<W
   if (limits.budget !== null && (before.prices?.lines ?? []).length === 0) {
     throw new Stop(exitCode.input, fill(words.noPrices, { file }));
   }
-  const tryChanges = triesOf(file, site.file, options, beside);
-  const trying = planWorks({ before, text, candidatesOf, costOf, tryChanges, limits });
+  const { tryChanges, quick } = triesOf(file, site.file, options, beside);
+  const trying = planWorks({ before, text, candidatesOf, costOf, tryChanges, quick, limits });
   return follow(trying, { say: sayProgress, firstMs: 1000, everyMs: process.stderr.isTTY ? 1000 : 10_000 });
 }
 
-function triesOf(file: string, fileName: string, options: WorksOptions, beside: Beside): TryChanges {
+interface AllTries {
+  readonly tryChanges: TryChanges;
+  readonly quick: QuickLook;
+}
+
+function triesOf(file: string, fileName: string, options: WorksOptions, beside: Beside): AllTries {
   const tries = newTries(fileName, { state: options.state ?? null, version, checksum: '', date: null, beside });
-  return (text, changes) => {
-    const tried = tries(text, changes);
-    if ('problem' in tried) return { problem: sayProblem(tried.problem, file) };
-    return triedOf(tried.text, tried.run.study);
+  const looking =
+    (once: { readonly withoutStrike: boolean }): TryChanges =>
+    (text, changes) => {
+      const tried = tries(text, changes, once);
+      if ('problem' in tried) return { problem: sayProblem(tried.problem, file) };
+      return triedOf(tried.text, tried.run.study);
+    };
+  return {
+    tryChanges: looking({ withoutStrike: false }),
+    quick: { tryChanges: looking({ withoutStrike: true }), leavesOut: strikeRules },
   };
 }
 
