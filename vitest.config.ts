@@ -7,7 +7,18 @@ const replacing = [
   'tests/shell/print-pdf.test.ts',
   'tests/shell/rule-fault.test.ts',
 ];
-const left = ['tests/bench/**', 'node_modules/**'];
+/** Files that take long and look at much at once: asked for with LONG=1. */
+const long = [
+  'tests/compare/laws.test.ts',
+  'tests/network/earth-with-wires.test.ts',
+  'tests/report/compare-pages-browser.test.ts',
+  'tests/report/works-pages-browser.test.ts',
+  'tests/rework/candidates/tried-works.test.ts',
+  'tests/rework/plan/in-batches.test.ts',
+  'tests/rework/plan/wanted-works.test.ts',
+  'tests/rework/routes/tree-in-plane.test.ts',
+];
+const left = ['tests/bench/**', 'node_modules/**', ...(process.env.LONG === undefined ? long : [])];
 
 export default defineConfig({
   test: {
