@@ -51,3 +51,9 @@ function ran(command: string, args: readonly string[], options: { readonly uid?:
 
 /** On root permissions do not bind, so what they forbid is tried as somebody else. */
 export const somebodyElse = process.getuid?.() === 0 ? { uid: 65534 } : {};
+
+/** Why the command cannot be run as somebody else (a checkout in a closed home of root), or null. */
+export function closedToOthers({ main }: BuiltCommand): string | null {
+  const { status } = spawnSync('test', ['-r', main], somebodyElse);
+  return status === 0 ? null : `SKIPPED: only its owner can read ${main}, so nobody else can run the command.`;
+}
