@@ -44,9 +44,10 @@ function fix({ words, subject, section, fields, answers, materials = [], values 
   });
 }
 
-/** A neutral bonded a second time: the screw or strap comes out. */
+/** A neutral bonded a second time: the screw or strap comes out. One bonded nowhere is for a person to look into. */
 function neutrals(scene: Scene): readonly Work[] {
-  return scene.findings('neutral-bonded-once').flatMap((f) => {
+  const again = scene.findings('neutral-bonded-once').filter((f) => f.because.key === 'bonded again');
+  return again.flatMap((f) => {
     const [box] = f.at;
     if (box === undefined || scene.part(box) === undefined) return [];
     return [
@@ -113,7 +114,7 @@ function bends(scene: Scene): readonly Work[] {
   });
 }
 
-/** Electrodes found loose or eaten, and rods too short: driven anew, deeper. */
+/** Electrodes found loose or eaten: made anew. */
 function electrodes(scene: Scene): readonly Work[] {
   const worn = scene.findings('condition-sound').filter((f) => scene.part(f.at[0] ?? '')?.section === 'electrodes');
   return worn.map((f) =>

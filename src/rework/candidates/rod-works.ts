@@ -62,8 +62,10 @@ function inLine(scene: Scene, id: string, spacingM: number, count: number): read
   return driven;
 }
 
+/** What a feeder lacks no rod makes good. */
 function atPanels(scene: Scene): readonly Work[] {
-  return scene.findings('separate-building-electrode').flatMap((f) => {
+  const bare = scene.findings('separate-building-electrode').filter((f) => f.because.key === 'no electrode');
+  return bare.flatMap((f) => {
     const [panel] = f.at;
     return panel === undefined ? [] : [atBox(scene, panel, [f])];
   });

@@ -132,7 +132,7 @@ export const oneEarth = {
   },
   'neutral-bonded-once': {
     title: 'The [neutral] is bonded to [ground] at the [service] only',
-    failTitle: 'The [neutral] is bonded to [ground] more than once, or nowhere: {at}',
+    failTitle: 'The [neutral] is not bonded to [ground] exactly once, at the [service]: {at}',
     why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
     met: 'The [neutral] is bonded at the [service], and no sub-panel has a [neutral] bond; the meter box on the supply side, and a source of its own (a generator), count apart.',
     remedy:
