@@ -29,11 +29,6 @@ export function arresterWorks(scene: Scene): readonly Work[] {
   });
 }
 
-/** Whether a line's bare wall is one behind which its own arrester stands: that one is moved, and no second one bought. */
-export function isBehindWall(scene: Scene, after: string): boolean {
-  return scene.part(after)?.section === 'arresters';
-}
-
 function moved(scene: Scene, id: string, misplaced: readonly StudyFinding[]): readonly Work[] {
   const row = scene.study.arresters.find((a) => a.id === id)!;
   if (row.on === scene.study.site.service) return [];

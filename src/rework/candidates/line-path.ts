@@ -1,6 +1,6 @@
 import type { ChangeValue } from '../../study/written-lists.ts';
+import { footM } from '../../units/unit-table.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { isUs } from './usual-wire.ts';
 
 /** A line as it is typed: its stops, and a length for each piece between stops (bends left out), or none. */
 export interface LinePath {
@@ -42,7 +42,7 @@ export function withStop(
 
 /** A height as typed: `tower@2 ft`, `mast@0.5 m`. */
 export function heightText(heightM: number, scene: Scene): string {
-  const { units, region } = scene.study.site;
-  const inFeet = units === 'ft' || (units === undefined && isUs(region));
-  return inFeet ? `${Math.round(heightM / 0.3048)} ft` : `${Math.round(heightM * 2) / 2} m`;
+  const { units } = scene.study.site;
+  const inFeet = units === 'ft';
+  return inFeet ? `${Math.round(heightM / footM)} ft` : `${Math.round(heightM * 2) / 2} m`;
 }

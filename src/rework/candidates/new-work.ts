@@ -1,6 +1,6 @@
 import type { SiteChange } from '../../study/try-change.ts';
 import { byCodeUnit } from '../../units/by-code-unit.ts';
-import { add } from '../../units/interval.ts';
+import { sumMaterials } from '../cost/counts-of.ts';
 import type { Material, Work, WorkKind, WorkRun } from '../work.ts';
 import type { Laid } from './lay-conductor.ts';
 
@@ -29,20 +29,10 @@ export function newWork(w: NewWork): Work {
     answers: [...new Set(w.answers)].sort(byCodeUnit),
     changes: [...(w.changes ?? []), ...laid.map((l) => l.change)],
     needs: w.needs ?? [],
-    materials: together([...(w.materials ?? []), ...laid.flatMap((l) => l.materials)]),
+    materials: sumMaterials([...(w.materials ?? []), ...laid.flatMap((l) => l.materials)]),
     runs: [...(w.runs ?? []), ...laid.map((l) => l.run)],
     values: { words: w.words ?? w.kind, ...w.values },
   };
-}
-
-function together(materials: readonly Material[]): readonly Material[] {
-  const byName = new Map<string, Material>();
-  for (const m of materials) {
-    const key = `${m.unit} ${m.name}`;
-    const before = byName.get(key);
-    byName.set(key, before === undefined ? m : { ...m, count: add(before.count, m.count) });
-  }
-  return [...byName.values()];
 }
 
 export function each(name: string, count = 1): Material {

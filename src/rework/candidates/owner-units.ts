@@ -1,5 +1,4 @@
-/** Foot, exact. */
-const footM = 0.3048;
+import { footM } from '../../units/unit-table.ts';
 
 export type Units = 'ft' | 'm';
 

@@ -1,6 +1,7 @@
 import type { Study, StudyFinding, StudyPart } from '../../study/study.ts';
 import { byCodeUnit } from '../../units/by-code-unit.ts';
 import { routeBetween } from '../routes/route-between.ts';
+import { wrongOf } from '../wrong-of.ts';
 
 export type Group = Study['bonding']['groups'][number];
 
@@ -20,7 +21,7 @@ export interface Scene {
   readonly newId: (wished: string) => string;
   /** The way in the ground between two points, each sought once; null: there is none, or a place is not known. */
   readonly route: (from: string, to: string) => GroundWay | null;
-  /** A finding of one of these rules that names this part, else null. */
+  /** What is wrong by these rules, in the order of the study. */
   readonly findings: (...rules: readonly string[]) => readonly StudyFinding[];
 }
 
@@ -34,12 +35,12 @@ export function sceneOf(study: Study): Scene {
   const byId = new Map(study.parts.map((p) => [p.id, p]));
   const groups = new Map(study.bonding.groups.map((g) => [g.id, g]));
   const taken = new Set(study.written?.ids ?? study.parts.map((p) => p.id));
-  const wrong = study.findings.filter((f) => f.outcome === 'not met' && f.agreed === null);
+  const wrong = wrongOf(study.findings);
   return {
     study,
     wrong,
     part: (id) => byId.get(id),
-    parts: (section) => study.parts.filter((p) => p.section === section && p.present !== 'no').sort(byId2),
+    parts: (section) => study.parts.filter((p) => p.section === section && p.present !== 'no').sort(byPartId),
     groupOf: (point) => groups.get(byId.get(ownerOf(point))?.group ?? '') ?? null,
     main: mainGroup(study),
     newId: (wished) => freeId(taken, wished),
@@ -48,7 +49,7 @@ export function sceneOf(study: Study): Scene {
   };
 }
 
-const byId2 = (a: StudyPart, b: StudyPart) => byCodeUnit(a.id, b.id);
+const byPartId = (a: StudyPart, b: StudyPart) => byCodeUnit(a.id, b.id);
 
 /** Part that a point is of: `tower@2 ft`, `tower.leg1@base`, `rods.2`. */
 export function ownerOf(point: string): string {

@@ -1,3 +1,4 @@
+import { byCodeUnit } from '../../units/by-code-unit.ts';
 import { add, exact, type Interval } from '../../units/interval.ts';
 import type { Material, Work } from '../work.ts';
 import { type MaterialKind, materialKind } from './material-kind.ts';
@@ -42,11 +43,17 @@ function total(all: readonly Interval[]): Interval {
 
 /** The same materials of several works as one list, by name. */
 export function addMaterials(works: readonly Pick<Work, 'materials'>[]): readonly Material[] {
+  const all = [...sumMaterials(works.flatMap((w) => w.materials))];
+  return all.sort((a, b) => byCodeUnit(a.name, b.name) || byCodeUnit(a.unit, b.unit));
+}
+
+/** Materials of one name are one line, where it stood first. */
+export function sumMaterials(materials: readonly Material[]): readonly Material[] {
   const byKey = new Map<string, Material>();
-  for (const m of works.flatMap((w) => w.materials)) {
+  for (const m of materials) {
     const key = `${m.unit} ${m.name}`;
     const before = byKey.get(key);
     byKey.set(key, before === undefined ? m : { ...m, count: add(before.count, m.count) });
   }
-  return [...byKey.values()].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.unit < b.unit ? -1 : 1));
+  return [...byKey.values()];
 }

@@ -1,6 +1,7 @@
 import type { StudyHours, StudyPrices } from '../../study/study.ts';
 import { add, exact, type Interval, mul, sum } from '../../units/interval.ts';
 import { nearName } from '../../units/near-name.ts';
+import { footM } from '../../units/unit-table.ts';
 import type { Work } from '../work.ts';
 import { type Allowance, allowances, extraOf } from './allowances.ts';
 import { type Counts, countsOf } from './counts-of.ts';
@@ -34,7 +35,7 @@ function timesOf(counts: Counts): readonly (readonly [Allowance, Interval])[] {
 export function allowance(name: Allowance, prices: StudyPrices | null): Interval {
   const own = ownHours(name, prices);
   if (own === null) return allowances[name];
-  const unitM = own.per === 'ft' ? 0.3048 : 1;
+  const unitM = own.per === 'ft' ? footM : 1;
   return { low: own.hours!.low / (own.perCount * unitM), high: own.hours!.high / (own.perCount * unitM) };
 }
 

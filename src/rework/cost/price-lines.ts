@@ -1,6 +1,7 @@
 import type { Wire } from '../../materials/wire.ts';
 import type { StudyPrice, StudyPrices } from '../../study/study.ts';
 import type { Interval } from '../../units/interval.ts';
+import { footM } from '../../units/unit-table.ts';
 import type { Material } from '../work.ts';
 import { wireNamed } from './material-kind.ts';
 
@@ -32,7 +33,7 @@ export function unitPrice(material: Pick<Material, 'name' | 'unit'>, prices: Stu
 }
 
 /** International foot, exact. */
-const lengthM: Readonly<Record<StudyPrice['per'], number>> = { each: 1, m: 1, ft: 0.3048, hour: 1, day: 1 };
+const lengthM: Readonly<Record<StudyPrice['per'], number>> = { each: 1, m: 1, ft: footM, hour: 1, day: 1 };
 
 function fits(per: StudyPrice['per'], unit: Material['unit']): boolean {
   return unit === 'each' ? per === 'each' : per === 'm' || per === 'ft';

@@ -1,7 +1,8 @@
 import type { StudyFinding } from '../../study/study.ts';
 import type { WorkEffect } from '../work.ts';
+import { wrongOf } from '../wrong-of.ts';
 import type { Outlook } from './outlook.ts';
-import { rankOf, remainingOf, wrongOf } from './remaining-of.ts';
+import { rankOf, remainingOf } from './remaining-of.ts';
 
 /**
  * What changes leave behind. A finding that stands at fewer places than before, or at some of them, is the same finding and

@@ -1,10 +1,11 @@
 import type { Study } from '../../study/study.ts';
 import type { LeftOut, Step, Work, WorkCost, WorksPlan } from '../work.ts';
+import { wrongOf } from '../wrong-of.ts';
 import { leastForBatches } from './in-batches.ts';
 import { type Limits, leftOf } from './limits.ts';
 import { outlookOf, type QuickLook, type TryChanges } from './outlook.ts';
 import { bestAlone, isFew, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
-import { remainingOf, wrongOf } from './remaining-of.ts';
+import { remainingOf } from './remaining-of.ts';
 import { Stopped, type Trying } from './trials.ts';
 
 export interface PlanAsk {

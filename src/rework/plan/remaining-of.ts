@@ -1,11 +1,6 @@
 import type { Severity, StudyFinding } from '../../study/study.ts';
 import type { Remaining } from '../work.ts';
 
-/** Findings that are not met and that nobody agreed to; those folded under another are in. */
-export function wrongOf(findings: readonly StudyFinding[]): readonly StudyFinding[] {
-  return findings.filter((f) => f.outcome === 'not met' && f.agreed === null);
-}
-
 /**
  * How many findings stand: neither folded under another nor agreed to. What several sets of conditions ask alike at one
  * place counts once, by the worst of them.

@@ -6,7 +6,6 @@ import { routeLength } from './route-length.ts';
 
 /** IEC 60728-11, second-hand: each of two runs, metres. */
 export const runLimitM = 2.5;
-const runM = runLimitM;
 /** Section of a run: copper; steel, in older texts and since. */
 const copperM2 = 50e-6;
 const oldSteelM2 = 80e-6;
@@ -25,8 +24,8 @@ export function twoRuns(all: readonly ElectrodeFacts[]): Answer {
   const isStar = (e: ElectrodeFacts) => e.part.kind === 'radial';
   const rings = wires
     .filter((e) => !isStar(e) && e.part.closed !== 'no')
-    .map((e) => both(both(e.part.closed, longRun(e, 2 * runM)), thickRun(e.part)));
-  const runs = wires.filter((e) => (isStar(e) || e.part.closed === 'no') && longRun(e, runM) !== 'no');
+    .map((e) => both(both(e.part.closed, longRun(e, 2 * runLimitM)), thickRun(e.part)));
+  const runs = wires.filter((e) => (isStar(e) || e.part.closed === 'no') && longRun(e, runLimitM) !== 'no');
   const thick = runs.filter((e) => thickRun(e.part) !== 'no');
   const count = thick.reduce((n, { part }) => n + (part.kind === 'radial' ? (part.members ?? 2) : 1), 0);
   const pairs = thick.flatMap((x, i) => thick.slice(i + 1).map((y) => ofPair(x, y)));
@@ -39,7 +38,7 @@ export function twoRuns(all: readonly ElectrodeFacts[]): Answer {
 const longRun = ({ part }: ElectrodeFacts, limit: number) => reaches(part.lengthM ?? routeLength(part), limit);
 
 function ofPair(a: ElectrodeFacts, b: ElectrodeFacts): Answer {
-  const sizes = [a, b].map((e) => both(longRun(e, runM), thickRun(e.part)));
+  const sizes = [a, b].map((e) => both(longRun(e, runLimitM), thickRun(e.part)));
   return both(both(sizes[0]!, sizes[1]!), spread(a.part, b.part));
 }
 

@@ -1,5 +1,7 @@
 import type { Facts, JointFacts } from '../../facts/facts.ts';
 import { joints as kinds } from '../../materials/joints.ts';
+import type { Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 
 type Asked = Pick<Facts, 'joints' | 'site'>;
 
@@ -10,9 +12,12 @@ export function pressedJoints({ joints }: Asked): readonly JointFacts[] {
 
 /** At what is still to be built nobody can look: how it is made stands on the sheet for whoever builds it. */
 export function isBuilt({ holds }: JointFacts, { site }: Asked): boolean {
-  const planned = new Set(site.conductors.filter((c) => c.known === 'planned').map((c) => c.id));
-  return holds.length === 0 || holds.some((id) => !planned.has(id));
+  return holds.length === 0 || holds.some((id) => !plannedOf(site).has(id));
 }
+
+const plannedOf = onceFor(
+  (site: Site): ReadonlySet<string> => new Set(site.conductors.filter((c) => c.known === 'planned').map((c) => c.id)),
+);
 
 /** Those of whose faces nobody spoke, in order: one look at each settles everything else about it too. */
 export function unseenJoints(facts: Asked): readonly string[] {
