@@ -97,8 +97,9 @@ const placeOf = ({ id }: GroupRow, names: Names) => id.after ?? names.toAfter(id
 function groupRow(sides: Sides<Members | null>, names: Names): GroupRow {
   const id = bothSides(sides, (m) => m.group.id);
   const [b, a] = [sides.before, sides.after];
-  const won = (a?.parts ?? []).filter((part) => !(b?.parts ?? []).includes(part));
-  const lost = (b?.group.parts ?? []).filter((part) => !(a?.parts ?? []).includes(names.toAfter(part)));
+  const [were, are] = [new Set(b?.parts), new Set(a?.parts)];
+  const won = [...are].filter((part) => !were.has(part));
+  const lost = (b?.group.parts ?? []).filter((part) => !are.has(names.toAfter(part)));
   const hasService = bothSides(sides, (m) => m.group.hasService);
   const isSame = won.length + lost.length === 0 && hasService.before === hasService.after;
   return {

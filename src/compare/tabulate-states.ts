@@ -1,6 +1,7 @@
 import type { Study, StudyFinding } from '../study/study.ts';
 import { byCodeUnit } from '../units/by-code-unit.ts';
 import { comparisonFormat } from './comparison.ts';
+import { openFindings, placesOf } from './findings/finding-units.ts';
 import { isSameBounded } from './same-figure.ts';
 import type { StateColumn, StateGap, StateRow, StateTable } from './state-table.ts';
 
@@ -116,7 +117,7 @@ function weakRows(columns: readonly StateColumn[]): readonly StateRow[] {
 
 /** Conditions that are not met, or cannot be told, in some states and not in others; place by place. */
 function findingRows(studies: readonly Study[]): readonly StateRow[] {
-  const open = studies.map((s) => new Map(placesOf(s.findings)));
+  const open = studies.map((s) => new Map(openPlaces(s.findings)));
   const first = new Map<string, Placed>();
   for (const [key, placed] of open.flatMap((found) => [...found])) if (!first.has(key)) first.set(key, placed);
   return [...first].flatMap(([key, { finding, at }]): readonly StateRow[] => {
@@ -132,15 +133,10 @@ interface Placed {
   readonly at: readonly string[];
 }
 
-/** Doubts that were gathered are taken place by place, so that another gathering is no difference. */
-function placesOf(findings: readonly StudyFinding[]): readonly (readonly [string, Placed])[] {
-  return findings
-    .filter((f) => f.outcome !== 'met')
-    .flatMap((finding) => {
-      const isGathered = finding.outcome === 'cannot tell' && finding.measured === null && finding.at.length > 1;
-      const places = isGathered ? finding.at.map((place) => [place]) : [finding.at];
-      return places.map((at) => [JSON.stringify([finding.rule, finding.codeSet, at]), { finding, at }] as const);
-    });
+function openPlaces(findings: readonly StudyFinding[]): readonly (readonly [string, Placed])[] {
+  return openFindings(findings).flatMap((finding) =>
+    placesOf(finding).map((at) => [JSON.stringify([finding.rule, finding.codeSet, at]), { finding, at }] as const),
+  );
 }
 
 const idsOf = (ids: readonly string[]): readonly string[] => [...new Set(ids)].sort(byCodeUnit);

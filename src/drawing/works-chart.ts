@@ -1,5 +1,5 @@
-import { middleOf, weights } from '../rework/plan/burden-of.ts';
-import type { Remaining, Step, WorksPlan } from '../rework/work.ts';
+import { middleOf, moneyOf, weights } from '../rework/plan/burden-of.ts';
+import type { Remaining, WorksPlan } from '../rework/work.ts';
 import { moneyText } from '../units/money-text.ts';
 import { type Speech, say } from '../words/say.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
@@ -74,13 +74,9 @@ function spentOf({ steps, before, weighedBy }: WorksPlan, speech: Speech): Spent
   }
   const unit = chartLength(speech);
   const [rod, joint] = [weights.rodM, weights.jointM].map((m) => `${Math.round(unit.of(m))} ${unit.name}`);
-  const at = running(steps.map((s) => unit.of(materialM(s))));
+  const at = running(steps.map((s) => unit.of(moneyOf(s.cost, 'material'))));
   const title = say(words.material, { unit: unit.name, rod: rod!, joint: joint! }, speech);
   return { title, against: words.byMaterial, at, says: at.map((m) => `${Math.round(m)} ${unit.name}`) };
-}
-
-function materialM({ cost }: Step): number {
-  return middleOf(cost.conductorM) + weights.rodM * cost.rods + weights.jointM * cost.joints;
 }
 
 function running(figures: readonly number[]): readonly number[] {

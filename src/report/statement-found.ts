@@ -1,6 +1,7 @@
 import type { ComparedMaterial, ComparedPart } from '../compare/comparison.ts';
 import { unitPrice } from '../rework/cost/price-lines.ts';
 import type { Interval } from '../units/interval.ts';
+import { moneyText } from '../units/money-text.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { type Block, paragraph, type Section } from './block.ts';
 import type { CompareContext } from './compare-context.ts';
@@ -92,17 +93,10 @@ function price(page: CompareContext, added: readonly ComparedMaterial[]): readon
   const total = { low: sumOf(priced, 'low'), high: sumOf(priced, 'high') };
   const without = each.filter((e) => e.unit === null).map((e) => e.m.name);
   const unpriced = without.length === 0 ? '' : sayIn(page.after, words.unpriced, { list: without.join(', ') });
-  return [paragraph(sayIn(page.after, words.price, { price: money(total, prices.currency), unpriced }))];
+  return [paragraph(sayIn(page.after, words.price, { price: moneyText(total, prices.currency)!, unpriced }))];
 }
 
 const sumOf = (all: readonly Interval[], end: keyof Interval) => all.reduce((sum, one) => sum + one[end], 0);
-
-/** In whole units of the currency: nobody's copper is priced to the cent. */
-function money({ low, high }: Interval, currency: string | null): string {
-  const [from, to] = [Math.round(low), Math.round(high)];
-  const figure = from === to ? String(from) : `${from} to ${to}`;
-  return currency === null ? figure : `${figure} ${currency}`;
-}
 
 function effect(page: CompareContext): Block {
   const { findings } = page.comparison;

@@ -22,7 +22,7 @@ export function worksMethodSection(page: WorksContext): Section {
     id: 'method',
     heading: words.heading,
     blocks: [
-      paragraph(orderText(page)),
+      paragraph(orderText(page.plan, page.speech)),
       paragraph(words.tried),
       ...tableIfAny({ id: 'hours-table', caption: words.hoursCaption, head, rows }),
       paragraph(words.own),

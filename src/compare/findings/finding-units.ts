@@ -32,8 +32,11 @@ export function unitsOf(
     key: (side === 'before' ? at.map(names.toAfter) : [...at]).sort(),
     isNameless: at.length > 0 && at.every((place) => !isKnown(place.split(/[:@.]/)[0]!)),
   });
-  return findings.flatMap((f) => {
-    const isGathered = f.outcome === 'cannot tell' && f.measured === null && f.at.length > 1;
-    return isGathered ? f.at.map((place) => unit(f, [place])) : [unit(f, f.at)];
-  });
+  return findings.flatMap((f) => placesOf(f).map((at) => unit(f, at)));
+}
+
+/** Doubts that were gathered are taken place by place, so that another gathering is no difference. */
+export function placesOf({ outcome, measured, at }: StudyFinding): readonly (readonly string[])[] {
+  const isGathered = outcome === 'cannot tell' && measured === null && at.length > 1;
+  return isGathered ? at.map((place) => [place]) : [at];
 }
