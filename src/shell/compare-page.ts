@@ -4,6 +4,7 @@ import type { Interval } from '../units/interval.ts';
 import { compareWords as words } from '../words/compare-words.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
 import type { TerminalPage } from './page-blocks.ts';
+import { severityColours, severityMarks } from './severity-marks.ts';
 import { plain, type Terminal } from './terminal.ts';
 
 /** What the page of a comparison is written with: the words and units of the second study. */
@@ -16,16 +17,13 @@ export function comparePage(speech: Speech, terminal: Terminal, sameWords = true
   return { terminal, sameWords, sentence: (template, values: Values = {}) => plain(say(template, values, speech)) };
 }
 
-const marks = { hazard: 'HAZARD', defect: 'DEFECT', advice: 'ADVICE' } as const;
-const colours = { hazard: 'red', defect: 'yellow', advice: 'cyan' } as const;
-
 /** Severity and title of a finding; by rule and place where its words are another region's. */
 export function findingHead(page: ComparePage, change: FindingChange): string {
   const { sentence, terminal } = page;
   const told = (change.after ?? change.before)!;
   const isForeign = change.after === null && !page.sameWords;
   const title = isForeign ? byRule(page, told) : plain(told.title);
-  const mark = terminal.paint(marks[told.severity], colours[told.severity]);
+  const mark = terminal.paint(severityMarks[told.severity], severityColours[told.severity]);
   return `${mark}  ${told.outcome === 'cannot tell' ? sentence(words.doubt, { title }) : title}`;
 }
 

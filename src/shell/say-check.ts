@@ -7,10 +7,8 @@ import { setName } from '../words/code-set-words.ts';
 import type { Tool } from '../words/rule-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import { toolWords } from '../words/tool-words.ts';
+import { severityColours, severityMarks } from './severity-marks.ts';
 import { plain, type Terminal, wrap } from './terminal.ts';
-
-const marks = { hazard: 'HAZARD', defect: 'DEFECT', advice: 'ADVICE' } as const;
-const colours = { hazard: 'red', defect: 'yellow', advice: 'cyan' } as const;
 
 /** The terminal's page of a check: what is asked, findings in order, what to look at, verdict, next command. */
 export function sayCheck(study: Study, file: string, terminal: Terminal): string {
@@ -54,7 +52,7 @@ function title(study: Study, { paint }: Terminal): string {
 }
 
 function findingBlock(f: StudyFinding, folded: readonly StudyFinding[], { width, paint }: Terminal): string {
-  const head = `${paint(marks[f.severity], colours[f.severity])}  ${plain(f.title)}${f.agreed === null ? '' : ' (agreed to stand)'}`;
+  const head = `${paint(severityMarks[f.severity], severityColours[f.severity])}  ${plain(f.title)}${f.agreed === null ? '' : ' (agreed to stand)'}`;
   const measured = f.measured === null ? '' : ` ${f.measured.text}.`;
   return [
     head,

@@ -3,6 +3,7 @@ import { compareStateWords as words } from '../words/compare-state-words.ts';
 import type { Speech } from '../words/say.ts';
 import { type ComparePage, comparePage, ohmText, rangeOf } from './compare-page.ts';
 import { bullet, headed, paragraph } from './page-blocks.ts';
+import { severityMarks } from './severity-marks.ts';
 import type { Terminal } from './terminal.ts';
 import { type TextRow, textTable } from './text-table.ts';
 
@@ -134,8 +135,6 @@ function reachLines(
   return [...lines, paragraph(page, words.openOnly, 2)];
 }
 
-const marks = { hazard: 'HAZARD', defect: 'DEFECT', advice: 'ADVICE' } as const;
-
 function findingLines(
   { severity, title, cells }: Extract<StateRow, { what: 'finding' }>,
   columns: readonly StateColumn[],
@@ -146,7 +145,7 @@ function findingLines(
     sentence(words.cell, { state: columns[i]!.id, outcome: words.outcome[outcome ?? 'none'] }),
   );
   return [
-    paragraph(page, sentence(words.finding, { mark: marks[severity], title }), 2, 8),
+    paragraph(page, sentence(words.finding, { mark: severityMarks[severity], title }), 2, 8),
     paragraph(page, sentence(words.cells, { list }), 10),
   ];
 }

@@ -4,6 +4,7 @@ import type { Bounded, Study, StudyFinding } from '../study/study.ts';
 import type { Interval } from '../units/interval.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
 import { pathWords, withoutWords as words } from '../words/way-words.ts';
+import { severityMarks } from './severity-marks.ts';
 import { plain, type Terminal, wrap } from './terminal.ts';
 
 /** What a failure takes away, from the studies before and after it. */
@@ -19,8 +20,6 @@ interface Page {
   readonly sentence: (template: string, values?: Values) => string;
   readonly terminal: Terminal;
 }
-
-const marks = { hazard: 'HAZARD', defect: 'DEFECT', advice: 'ADVICE' } as const;
 
 /** The terminal's page of a failure: what is cut off, groups before and after, lines, conditions that fail then. */
 export function sayWithout(failure: Failure, file: string, speech: Speech, terminal: Terminal): string {
@@ -137,7 +136,7 @@ function doubtLines({ lost, before, fails }: Failure, { sentence }: Page): reado
 }
 
 function findingLines(findings: readonly StudyFinding[]): readonly string[] {
-  return aloneOf(findings).map((f) => plain(`${marks[f.severity]} ${f.title}: ${f.because.text}`));
+  return aloneOf(findings).map((f) => plain(`${severityMarks[f.severity]} ${f.title}: ${f.because.text}`));
 }
 
 /** One that another new one causes is not said again. */

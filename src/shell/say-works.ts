@@ -1,13 +1,17 @@
 import { speechOf } from '../drawing/speech.ts';
+import { orderText } from '../report/works-order.ts';
 import { addCosts } from '../rework/cost/cost-of.ts';
-import { weights } from '../rework/plan/burden-of.ts';
+import { addMaterials } from '../rework/cost/counts-of.ts';
 import { remainingOf } from '../rework/plan/remaining-of.ts';
 import type { LeftOut, Material, Remaining, Step, Work, WorkCost, WorksPlan } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
+import { hoursText } from '../units/hours-text.ts';
 import type { Interval } from '../units/interval.ts';
+import { moneyText } from '../units/money-text.ts';
 import { say, type Values } from '../words/say.ts';
 import { workTitle } from '../words/work-title.ts';
 import { worksCommandWords as words } from '../words/works-command-words.ts';
+import { severityMarks } from './severity-marks.ts';
 import { plain, type Terminal, wrap } from './terminal.ts';
 import { noWorkFor } from './works-json.ts';
 
@@ -52,22 +56,14 @@ function paragraphs({ width }: Terminal): Page['paragraph'] {
 }
 
 function head({ plan, terminal, sentence, paragraph }: Page): string {
-  const { before, weighedBy, searched } = plan;
+  const { before, steps } = plan;
   const state = before.state.id === 'as typed' ? '' : sentence(words.inState, { state: before.state.id });
   const title = sentence(words.title, { site: (before.site.name ?? words.unnamed) + state });
   const counts = countsText(remainingOf(before.findings), sentence);
-  const { hazard, defect, advice, rodM, jointM, unknownM } = weights;
-  const how = [
-    sentence(words.order[weighedBy]),
-    ...(weighedBy === 'material' ? [sentence(words.order.material_why, { rodM, jointM, unknownM })] : []),
-    sentence(words.order.weights, { hazard, defect, advice }),
-    plan.inBatches === true ? words.order.batches : words.order.tried,
-    searched === 'every set' ? words.order.every : words.order.steps,
-  ];
   return [
     terminal.paint(paragraph(title), 'bold'),
     paragraph(sentence(words.now, { counts })),
-    ...(plan.steps.length === 0 ? [] : [paragraph(how.join(' '))]),
+    ...(steps.length === 0 ? [] : [paragraph(plain(orderText(plan, speechOf(before))))]),
   ].join('\n');
 }
 
@@ -133,16 +129,10 @@ function ohm(resistanceOhm: number | null, sentence: Sentence): string {
 function costText(cost: WorkCost, { plan, sentence }: Page): string {
   const prices = plan.before.prices ?? null;
   const material = materialText(cost, sentence);
-  const hours = hoursText(cost.hours, sentence);
+  const hours = hoursText(cost.hours);
   if (prices === null || prices.lines.length === 0) return sentence(words.work.costsPlain, { material, hours });
   if (cost.price === null) return sentence(words.work.costsNot, { list: cost.unpriced, material, hours });
-  return sentence(words.work.costs, { price: money(cost.price, prices.currency), material, hours });
-}
-
-function hoursText({ low, high }: Interval, sentence: Sentence): string {
-  const { hours, hoursExact, hoursOver } = words.work;
-  const template = low === high ? hoursExact : Number.isFinite(high) ? hours : hoursOver;
-  return sentence(template, { low: short(low), high: short(high) });
+  return sentence(words.work.costs, { price: moneyText(cost.price, prices.currency)!, material, hours });
 }
 
 function materialText({ conductorM, rods, joints }: WorkCost, sentence: Sentence): string {
@@ -162,29 +152,15 @@ function lengthText(lengthM: Interval, sentence: Sentence): string {
   return isUnknown ? words.work.unknownLength : sentence('{lengthM}', { lengthM });
 }
 
-function money({ low, high }: Interval, currency: string | null): string {
-  if (!Number.isFinite(high)) return money({ low, high: low }, currency).concat('+');
-  const range = short(low) === short(high) ? short(low) : `${short(low)} to ${short(high)}`;
-  return currency === null ? range : `${currency} ${range}`;
-}
-
-/** At most two digits behind the point, none from a hundred on. */
-function short(value: number): string {
-  if (!Number.isFinite(value)) return '?';
-  return String(value >= 100 ? Math.round(value) : Math.round(value * 100) / 100);
-}
-
 /** What has to be bought for all steps, by name. */
 function materialBlock({ plan, terminal, sentence, paragraph }: Page): string {
-  const rows = new Map<string, Material>();
-  for (const m of plan.steps.flatMap((s) => s.work.materials)) {
-    const had = rows.get(m.unit + m.name)?.count ?? { low: 0, high: 0 };
-    rows.set(m.unit + m.name, { ...m, count: { low: had.low + m.count.low, high: had.high + m.count.high } });
-  }
-  if (rows.size === 0) return '';
-  const lines = [...rows]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([, m]) => paragraph(sentence(words.material, { name: m.name, count: countText(m, sentence) }), 2, 2));
+  const materials = addMaterials(plan.steps.map((s) => s.work));
+  if (materials.length === 0) return '';
+  const pieces = materials.filter((m) => m.unit === 'each');
+  const lengths = materials.filter((m) => m.unit === 'm');
+  const lines = [...pieces, ...lengths].map((m) =>
+    paragraph(sentence(words.material, { name: m.name, count: countText(m, sentence) }), 2, 2),
+  );
   return [terminal.paint(words.materials, 'bold'), ...lines].join('\n');
 }
 
@@ -213,7 +189,7 @@ function reasonOf({ why, because }: LeftOut): string {
 function unansweredBlock({ plan, terminal, paragraph }: Page): string {
   const left = noWorkFor(plan.after);
   if (left.length === 0) return '';
-  const lines = left.map((f) => paragraph(plain(`- ${f.severity.toUpperCase()} ${f.title} ${f.remedy}`), 2, 2));
+  const lines = left.map((f) => paragraph(plain(`- ${severityMarks[f.severity]} ${f.title} ${f.remedy}`), 2, 2));
   return [terminal.paint(words.unanswered, 'bold'), ...lines].join('\n');
 }
 

@@ -19,8 +19,7 @@ export function statesOfFile(file: string, states: readonly string[], ask: Omit<
   const { input } = compareWords;
   const speech = { terms: 'us', unitsFirst: 'us' } as const;
   const bytes = readBytes(file, studyFileLimit);
-  if (looksStored(new TextDecoder('utf-8').decode(bytes.subarray(0, 4096))))
-    throw new Stop(exitCode.input, say(input.statesStored, { file }, speech));
+  if (looksStored(bytes)) throw new Stop(exitCode.input, say(input.statesStored, { file }, speech));
   const { site, checksum } = siteOfBytes(bytes, file, null);
   const known = site.states.map((s) => s.id);
   if (known.length === 0) throw new Stop(exitCode.input, say(input.noStates, { file }, speech));

@@ -22,9 +22,9 @@ const lists = [
 ];
 const records = ['tool', 'site', 'state', 'bonding', 'earth', 'verdict'];
 
-/** Whether a text is meant as a stored study: JSON, with the keys that only a study has. A site file may be JSON too. */
-export function looksStored(text: string): boolean {
-  const start = text.slice(0, 4096).trimStart();
+/** Whether a file is meant as a stored study: JSON, with the keys that only a study has. A site file may be JSON too. */
+export function looksStored(bytes: Uint8Array): boolean {
+  const start = new TextDecoder('utf-8').decode(bytes.subarray(0, 4096)).trimStart();
   return start.startsWith('{') && /"format"\s*:/.test(start) && /"(?:tool|checksum)"\s*:/.test(start);
 }
 

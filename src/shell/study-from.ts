@@ -14,7 +14,7 @@ export interface StudyFrom {
 /** The study of a site file, or a stored one that stands in for it. */
 export function studyFrom(path: string, ask: StudyAsk): StudyFrom {
   const bytes = readBytes(path, studyFileLimit);
-  if (!looksStored(new TextDecoder('utf-8').decode(bytes.subarray(0, 4096)))) {
+  if (!looksStored(bytes)) {
     return { study: studyOfLoaded(siteOfBytes(bytes, path, ask.state ?? null), path, ask), isStored: false };
   }
   if (bytes.length > studyFileLimit)
