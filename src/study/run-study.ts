@@ -11,6 +11,7 @@ import { sayDefault, sayQuestion } from '../words/say-problem.ts';
 import { studyWords } from '../words/study.ts';
 import { agreementsOf } from './agreements-of.ts';
 import { earthOf } from './earth-of.ts';
+import { editionsAssumed } from './edition-assumed.ts';
 import { gapsOf } from './gaps-of.ts';
 import { guysOf } from './guys-of.ts';
 import { lookAtList } from './look-at-list.ts';
@@ -69,7 +70,7 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     places: () => site.places.map((p) => ({ id: p.id, positionM: p.position, where: p.where })),
     parts: () => partsOf(facts),
     guys: () => guysOf(facts.site),
-    assumptions: () => assumptionsOf(facts, speech),
+    assumptions: () => [...assumptionsOf(facts, speech), ...editionsAssumed(facts, run.conditions, speech)],
     unknowns: () => unknownsOf(facts, speech),
     questions: () =>
       site.questions.map((q) => ({

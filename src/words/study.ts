@@ -44,6 +44,9 @@ export const studyWords = {
   'end unknown': 'Nobody knows where this end goes.',
   'trace end': 'Trace it, or measure continuity to the parts near it.',
   'joints by kind': 'Joints without a reading have the range of resistance of their kind.',
+  'edition taken':
+    '{document}: no edition is named under `code:`, so the newest figures that are known here are asked ({edition}).',
+  'edition matters': 'An older edition may ask less, or number its clauses otherwise; a later one was not seen.',
   'at 20 degrees': 'Resistances of metal are at 20 °C (68 °F).',
   'closed forms':
     'Each [electrode] by boundary elements in level layers of soil, from the soil at its least resistivity everywhere to its greatest.',

@@ -1,9 +1,8 @@
 import type { SiteChange } from '../../site/change.ts';
 import type { Site } from '../../site/site.ts';
-import { setFields } from './set-field.ts';
+import { setJoint } from './set-joint.ts';
 
 /** A clamp of the `joints` section made one that is listed for rods in soil. Nothing for a joint without a name of its own. */
 export function buriedClamp(site: Site, joint: string): { readonly change?: readonly SiteChange[] } {
-  if (!site.joints.some((j) => j.id === joint)) return {};
-  return setFields('joints', joint, { kind: 'rod clamp', listed: 'yes', for_burial: 'yes' });
+  return setJoint(site, joint, { kind: 'rod clamp', listed: 'yes', for_burial: 'yes' });
 }

@@ -1,3 +1,4 @@
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { isEnclosed } from './enclosure.ts';
@@ -16,7 +17,8 @@ export const conductorGuarded = rule({
     return asked.map((c): Verdict => {
       const at = [c.id];
       if (c.part.guarded === 'yes') return { is: 'met', at, because: { key: 'guarded' } };
-      if (c.part.guarded === 'no') return { is: 'not met', at, because: { key: 'open' } };
+      if (c.part.guarded === 'no')
+        return { is: 'not met', at, because: { key: 'open' }, ...setFields('conductors', c.id, { guarded: 'yes' }) };
       if (isEnclosed(c.part.enclosure)) return { is: 'met', at, because: { key: 'in a pipe' } };
       return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'walk' } };
     });

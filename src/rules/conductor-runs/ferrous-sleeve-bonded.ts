@@ -1,4 +1,5 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { enclosureMetal, isEnclosed } from './enclosure.ts';
@@ -29,5 +30,10 @@ function ofConductor({ id, part }: ConductorFacts): Verdict {
   if (metal === 'unknown') return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look' } };
   if (part.enclosureBonded == null)
     return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
-  return { is: 'not met', at, because: { key: 'choke' } };
+  return {
+    is: 'not met',
+    at,
+    because: { key: 'choke' },
+    ...setFields('conductors', id, { enclosure_bonded: 'both ends' }),
+  };
 }

@@ -1,4 +1,5 @@
 import { isAtMost } from '../../units/interval.ts';
+import { setFields } from '../changes/set-field.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -23,7 +24,10 @@ export const supportSpacing = rule({
       const measured = { key: 'spacingLengthM', value: part.fixingsM, limit: mostM, sense: 'most' } as const;
       const close = isAtMost(part.fixingsM, mostM * 1.002);
       if (close === 'yes') return [{ is: 'met', at, because: { key: 'close' }, measured }];
-      if (close === 'no') return [{ is: 'not met', at, because: { key: 'far' }, measured }];
+      if (close === 'no')
+        return [
+          { is: 'not met', at, because: { key: 'far' }, measured, ...setFields('conductors', id, { fixings: '3 ft' }) },
+        ];
       return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' }, measured }];
     });
     const unsaid = walked.filter((c) => c.part.fixingsM == null).map((c) => c.id);

@@ -34,10 +34,10 @@ export const antennaBondingSizeIec = rule({
 
 function ofBond(c: ConductorFacts): Verdict {
   const { enclosure, runs } = c.part;
-  if (isEnclosed(enclosure) || (runs !== null && runs !== 'open')) return sectionVerdict(c, sheltered);
-  const v = sectionVerdict(c, exposed);
+  if (isEnclosed(enclosure) || (runs !== null && runs !== 'open')) return sectionVerdict(c, sheltered, 'mm2');
+  const v = sectionVerdict(c, exposed, 'mm2');
   if (v.is !== 'not met' || enclosure !== null || runs === 'open') return v;
-  const least = sectionVerdict(c, sheltered);
+  const least = sectionVerdict(c, sheltered, 'mm2');
   if (least.is === 'not met') return least;
   return { is: 'cannot tell', at: [c.id], because: { key: 'shelter unknown' }, settle: { key: 'look' } };
 }

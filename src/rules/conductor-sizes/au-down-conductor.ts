@@ -18,6 +18,6 @@ export const auDownConductor = rule({
     const system = lightningSystem(facts);
     if (system === null) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
     const mains = lightningMains(system, facts.conductors);
-    return mains.length === 0 ? nothingThere(facts, 'conductors') : mains.map((c) => sectionVerdict(c, least));
+    return mains.length === 0 ? nothingThere(facts, 'conductors') : mains.map((c) => sectionVerdict(c, least, 'mm2'));
   },
 });

@@ -30,7 +30,7 @@ export const barToBarBondIec = rule({
     const asked = isBefore2010(facts.header) ? edition2006 : least;
     const earthing = new Set(earthingWires(conductors, site).map((c) => c.id));
     return bonds.map((c): Verdict => {
-      const v = sectionVerdict(c, asked);
+      const v = sectionVerdict(c, asked, 'mm2');
       if (v.is !== 'not met') return v;
       const lesser = earthing.has(c.id) ? 'earthing-conductor-size-iec' : 'main-bonding-size-iec';
       return { ...v, under: `${lesser}:${c.id}` };

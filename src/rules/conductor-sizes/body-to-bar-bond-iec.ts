@@ -27,7 +27,7 @@ export const bodyToBarBondIec = rule({
     if (bonds.length === 0) return nothingThere(facts, 'conductors');
     const asked = isBefore2010(facts.header) ? edition2006 : least;
     return bonds.map((c): Verdict => {
-      const v = sectionVerdict(c, asked);
+      const v = sectionVerdict(c, asked, 'mm2');
       return v.is === 'not met' ? { ...v, under: `main-bonding-size-iec:${c.id}` } : v;
     });
   },

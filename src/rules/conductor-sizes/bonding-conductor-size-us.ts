@@ -28,6 +28,6 @@ export const bondingConductorSizeUs = rule({
       const has = (ids: ReadonlySet<string>) => c.ends.some((id) => id !== null && ids.has(id));
       return !mains.has(c.id) && has(theirs) && has(bodies);
     });
-    return bonds.length === 0 ? nothingThere(facts, 'conductors') : bonds.map((c) => sectionVerdict(c, least));
+    return bonds.length === 0 ? nothingThere(facts, 'conductors') : bonds.map((c) => sectionVerdict(c, least, 'awg'));
   },
 });

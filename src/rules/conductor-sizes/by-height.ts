@@ -13,10 +13,10 @@ export const mainSections = {
 /** A height that nobody knows matters only to a section between the two. */
 export function mainVerdict(c: Sized, heightM: Interval | null): Verdict {
   const isLow = heightM === null ? 'unknown' : isAtMost(heightM, mainSections.upToM * 1.002);
-  if (isLow === 'yes') return sectionVerdict(c, mainSections.low);
-  const high = sectionVerdict(c, mainSections.high);
+  if (isLow === 'yes') return sectionVerdict(c, mainSections.low, 'awg');
+  const high = sectionVerdict(c, mainSections.high, 'awg');
   if (isLow === 'no' || high.is !== 'not met') return high;
-  const low = sectionVerdict(c, mainSections.low);
+  const low = sectionVerdict(c, mainSections.low, 'awg');
   if (low.is === 'not met') return low;
   return { is: 'cannot tell', at: [c.id], because: { key: 'height unknown' }, settle: { key: 'measure height' } };
 }

@@ -20,6 +20,6 @@ export const commsElectrodeBondSize = rule({
   needs: ['sections', 'conductors', 'site'],
   check(facts) {
     const ties = communicationsTies(facts);
-    return ties.length === 0 ? nothingThere(facts, 'electrodes') : ties.map((c) => sectionVerdict(c, least));
+    return ties.length === 0 ? nothingThere(facts, 'electrodes') : ties.map((c) => sectionVerdict(c, least, 'awg'));
   },
 });

@@ -21,7 +21,7 @@ export const downConductorSizeIec = rule({
     const mains = lightningMains(system, facts.conductors);
     if (mains.length === 0) return nothingThere(facts, 'conductors');
     return mains.map((c): Verdict => {
-      const v = sectionVerdict(c, least);
+      const v = sectionVerdict(c, least, 'mm2');
       return v.is === 'not met' ? { ...v, under: `antenna-earthing-size-iec:${c.id}` } : v;
     });
   },

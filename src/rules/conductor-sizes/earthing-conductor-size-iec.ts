@@ -33,10 +33,10 @@ export const earthingConductorSizeIec = rule({
 
 /** Whether it lies in soil matters to copper between the two figures. */
 function ofWire(c: ConductorFacts, base: typeof alone): Verdict {
-  if (c.inSoil === 'no' || c.wire?.insulated === 'yes') return sectionVerdict(c, base);
-  const v = sectionVerdict(c, inSoil);
+  if (c.inSoil === 'no' || c.wire?.insulated === 'yes') return sectionVerdict(c, base, 'mm2');
+  const v = sectionVerdict(c, inSoil, 'mm2');
   if (c.inSoil === 'yes' || v.is !== 'not met') return v;
-  const least = sectionVerdict(c, base);
+  const least = sectionVerdict(c, base, 'mm2');
   if (least.is === 'not met') return least;
   return { is: 'cannot tell', at: [c.id], because: { key: 'soil unknown' }, settle: { key: 'say buried' } };
 }

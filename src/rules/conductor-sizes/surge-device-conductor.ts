@@ -28,10 +28,10 @@ export const surgeDeviceConductor = rule({
 });
 
 function ofLead(c: ConductorFacts, { testClass = null }: Arrester): Verdict {
-  if (testClass !== null) return sectionVerdict(c, byClass[testClass]);
-  const strictest = sectionVerdict(c, byClass.I);
+  if (testClass !== null) return sectionVerdict(c, byClass[testClass], 'mm2');
+  const strictest = sectionVerdict(c, byClass.I, 'mm2');
   if (strictest.is !== 'not met') return strictest;
-  const least = sectionVerdict(c, byClass.III);
+  const least = sectionVerdict(c, byClass.III, 'mm2');
   if (least.is === 'not met') return least;
   return { is: 'cannot tell', at: [c.id], because: { key: 'class unknown' }, settle: { key: 'read class' } };
 }

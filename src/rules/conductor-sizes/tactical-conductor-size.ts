@@ -28,7 +28,7 @@ export const tacticalConductorSize = rule({
     });
     if (leads.length === 0) return nothingThere({ sections }, 'conductors');
     return sizedElsewhere(
-      leads.map((c) => sectionVerdict(c, least)),
+      leads.map((c) => sectionVerdict(c, least, 'awg')),
       'mast-ground-size',
     );
   },

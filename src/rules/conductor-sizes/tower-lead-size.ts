@@ -28,10 +28,10 @@ export const towerLeadSize = rule({
 });
 
 function ofLead(c: ConductorFacts, edition: string): Verdict {
-  if (edition === 'F') return sectionVerdict(c, editionF);
-  const v = sectionVerdict(c, editionG);
+  if (edition === 'F') return sectionVerdict(c, editionF, 'awg');
+  const v = sectionVerdict(c, editionG, 'awg');
   if (edition === 'G' || v.is !== 'not met') return v;
-  const least = sectionVerdict(c, editionF);
+  const least = sectionVerdict(c, editionF, 'awg');
   if (least.is === 'not met') return least;
   return { is: 'cannot tell', at: [c.id], because: { key: 'edition unknown' }, settle: { key: 'ask edition' } };
 }

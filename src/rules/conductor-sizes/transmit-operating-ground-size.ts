@@ -28,7 +28,7 @@ export const transmitOperatingGroundSize = rule({
     if (sized.length === 0 && own.length > 0) return [{ is: 'not looked at', because: { key: 'asked elsewhere' } }];
     if (sized.length === 0) return nothingThere(facts, 'conductors');
     return sizedElsewhere(
-      sized.map((c) => sectionVerdict(c, least)),
+      sized.map((c) => sectionVerdict(c, least, 'awg')),
       'antenna-electrode-bond-size',
     );
   },

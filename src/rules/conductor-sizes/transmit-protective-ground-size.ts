@@ -24,7 +24,7 @@ export const transmitProtectiveGroundSize = rule({
     const floor = Math.max(least.copper, leadInArea(facts.site));
     const asked = { ...least, copper: floor, cladSteel: floor };
     return sizedElsewhere(
-      leads.map((c) => sectionVerdict(c, asked)),
+      leads.map((c) => sectionVerdict(c, asked, 'awg')),
       'mast-ground-size',
     );
   },

@@ -24,7 +24,7 @@ export const antennaEarthingSizeIec = rule({
     if (leads.length === 0) return nothingThere({ sections }, 'conductors');
     const exempt = facadeExempt(site);
     return leads.map((c): Verdict => {
-      const v = sectionVerdict(c, least);
+      const v = sectionVerdict(c, least, 'mm2');
       const zone = c.ends.flatMap((id) => (id === null ? [] : (exempt.get(id) ?? [])))[0] ?? 'no';
       if (v.is !== 'not met' || zone === 'no') return v;
       if (zone === 'yes') return { is: 'met', at: v.at, because: { key: 'exempt' } };

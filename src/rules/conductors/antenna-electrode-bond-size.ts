@@ -1,7 +1,6 @@
-import { setFields } from '../changes/set-field.ts';
 import { communicationsTies } from '../conductor-sizes/communications-ties.ts';
 import { nothingThere } from '../looked-at.ts';
-import { rule, type Verdict } from '../rule.ts';
+import { rule } from '../rule.ts';
 import { limitsOf, sectionVerdict } from './size-rule.ts';
 
 /** 6 AWG copper. */
@@ -28,10 +27,6 @@ export const antennaElectrodeBondSize = rule({
     });
     return ties.length === 0
       ? nothingThere({ sections }, 'conductors')
-      : ties.map((c) => thicker(sectionVerdict(c, least), c.id));
+      : ties.map((c) => sectionVerdict(c, least, 'awg'));
   },
 });
-
-function thicker(v: Verdict, conductor: string): Verdict {
-  return v.is === 'not met' ? { ...v, ...setFields('conductors', conductor, { wire: '6 AWG copper' }) } : v;
-}

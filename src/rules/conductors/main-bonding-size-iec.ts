@@ -27,7 +27,7 @@ export const mainBondingSizeIec = rule({
     const bonds = conductors.filter((c) => isMainBond(c, site) && !others.has(c.id));
     if (bonds.length === 0) return nothingThere({ sections }, 'conductors');
     const isMultiple = header.region === 'uk' && header.supply === 'tn-c-s';
-    return bonds.map((c) => sectionVerdict(c, isMultiple ? onMultipleEarth : least));
+    return bonds.map((c) => sectionVerdict(c, isMultiple ? onMultipleEarth : least, 'mm2'));
   },
 });
 

@@ -16,6 +16,6 @@ export const mastGroundSize = rule({
   needs: ['sections', 'conductors', 'site'],
   check(facts) {
     const leads = antennaLeads(facts);
-    return leads.length === 0 ? nothingThere(facts, 'conductors') : leads.map((c) => sectionVerdict(c, least));
+    return leads.length === 0 ? nothingThere(facts, 'conductors') : leads.map((c) => sectionVerdict(c, least, 'awg'));
   },
 });

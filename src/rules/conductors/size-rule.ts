@@ -1,6 +1,7 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import type { Wire } from '../../materials/wire.ts';
 import { isAtLeast } from '../../units/interval.ts';
+import { type SizeUnits, thickerWire } from '../changes/thicker-wire.ts';
 import type { Limit, Verdict } from '../rule.ts';
 
 /** Least section by metal, square metres; a metal that is null has no figure in the clause. */
@@ -28,30 +29,34 @@ export function limitsOf({ copper, aluminium, steel, cladSteel }: LeastSections)
   );
 }
 
-/** The conductor's section against the least of its metal. */
-export function sectionVerdict(c: Sized, least: LeastSections): Verdict {
+/** The conductor's section against the least of its metal. `sold`: how the wire that would put it right is sold. */
+export function sectionVerdict(c: Sized, least: LeastSections, sold?: SizeUnits): Verdict {
   const at = [c.id];
   if (c.areaM2 === null)
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
   const limit = limitOf(c.wire, least);
-  if (limit === 'metal unknown') return ofUnknownMetal(c, least);
+  if (limit === 'metal unknown') return ofUnknownMetal(c, least, sold);
   if (limit === null) return { is: 'cannot tell', at, because: { key: 'metal not listed' }, settle: { key: 'ask' } };
   const measured = { key: 'areaM2', value: c.areaM2, limit, sense: 'least' } as const;
   const enough = isAtLeast(c.areaM2, limit * printedShare);
   if (enough === 'yes') return { is: 'met', at, because: { key: 'enough' }, measured };
-  if (enough === 'no') return { is: 'not met', at, because: { key: 'small' }, measured };
+  if (enough === 'no') return { is: 'not met', at, because: { key: 'small' }, measured, ...rightOf(c, least, sold) };
   return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' }, measured };
 }
 
 /** Too small for copper is too small for any metal that needs more. */
-function ofUnknownMetal(c: Sized, least: LeastSections): Verdict {
+function ofUnknownMetal(c: Sized, least: LeastSections, sold?: SizeUnits): Verdict {
   const at = [c.id];
   const smallest = Math.min(...[least.copper, least.aluminium, least.steel, least.cladSteel].filter((m) => m !== null));
   if (c.areaM2 !== null && isAtLeast(c.areaM2, smallest * printedShare) === 'no') {
     const measured = { key: 'areaM2', value: c.areaM2, limit: smallest, sense: 'least' } as const;
-    return { is: 'not met', at, because: { key: 'small' }, measured };
+    return { is: 'not met', at, because: { key: 'small' }, measured, ...rightOf(c, least, sold) };
   }
   return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
+}
+
+function rightOf({ id }: Sized, { copper }: LeastSections, sold: SizeUnits | undefined) {
+  return sold === undefined ? {} : thickerWire(id, copper, sold);
 }
 
 function limitOf(wire: Wire | null, least: LeastSections): number | null | 'metal unknown' {

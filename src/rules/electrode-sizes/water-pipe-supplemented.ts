@@ -1,4 +1,5 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -8,7 +9,7 @@ export const waterPipeSupplemented = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: null, clause: '250.53(D)(2)', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'electrodes', 'bonding'],
+  needs: ['header', 'sections', 'electrodes', 'bonding', 'site'],
   check(facts) {
     const pipes = facts.electrodes.filter((e) => e.part.kind === 'water pipe');
     return pipes.length === 0 ? nothingThere(facts, 'electrodes') : pipes.map((e) => ofPipe(e, facts));
@@ -16,7 +17,10 @@ export const waterPipeSupplemented = rule({
 });
 
 /** Another pipe of water is no supplement: it is lost the same way. */
-function ofPipe(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding'>): Verdict {
+function ofPipe(
+  e: ElectrodeFacts,
+  facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'site'>,
+): Verdict {
   const at = [e.id];
   const others = facts.electrodes.filter((o) => o.part.kind !== 'water pipe' && o.part.present === 'yes');
   if (others.some((o) => o.group !== null && o.group === e.group))
@@ -27,5 +31,5 @@ function ofPipe(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'e
   if (mayJoin || mayBe || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
   }
-  return { is: 'not met', at, because: { key: 'alone' } };
+  return { is: 'not met', at, because: { key: 'alone' }, change: addRod(facts.site, facts.header.region, e.id) };
 }

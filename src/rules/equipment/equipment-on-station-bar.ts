@@ -1,4 +1,5 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
+import { addBond } from '../changes/add-bond.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -47,5 +48,7 @@ function ofBox({ id, part }: BoxFacts, groups: ReadonlySet<string | undefined>, 
   if (group !== undefined && groups.has(group)) return { is: 'met', at, because: { key: 'on bar' } };
   const isOpen = part.bonded === 'unknown' || facts.bonding.openEnds.has(group ?? '') || !isWhole(facts, 'conductors');
   if (isOpen) return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
-  return { is: 'not met', at, because: { key: 'not on bar' }, under: `no-orphan-equipment:${id}` };
+  const bar = facts.site.bars.find((b) => barKinds.includes(b.kind) && b.present !== 'no')?.id ?? null;
+  const tie = addBond(facts.site, facts.header.region, id, bar);
+  return { is: 'not met', at, because: { key: 'not on bar' }, under: `no-orphan-equipment:${id}`, ...tie };
 }

@@ -1,5 +1,6 @@
 import type { Facts } from '../../facts/facts.ts';
 import type { Metalwork } from '../../site/site.ts';
+import { addBond } from '../changes/add-bond.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -19,21 +20,28 @@ export const metalworkBonded = rule({
     clause: '250.104; 411.3.1.2',
     provenance: 'second-hand',
   },
-  needs: ['sections', 'bonding', 'site'],
-  check({ sections, bonding, site }) {
+  needs: ['header', 'sections', 'bonding', 'site'],
+  check(facts) {
+    const { site } = facts;
     const metal = site.metalwork.filter((m) => !leftOut.includes(m.kind) && m.present !== 'no');
-    if (metal.length === 0) return nothingThere({ sections }, 'metalwork');
-    return metal.map((m) => ofMetal(m, bonding));
+    if (metal.length === 0) return nothingThere(facts, 'metalwork');
+    return metal.map((m) => ofMetal(m, facts));
   },
 });
 
-function ofMetal(m: Metalwork, bonding: Facts['bonding']): Verdict {
+function ofMetal(m: Metalwork, { bonding, site, header }: Pick<Facts, 'bonding' | 'site' | 'header'>): Verdict {
   const at = [m.id];
   const reaches = bonding.service.is === 'known' ? bonding.serviceBy.bonds : bonding.earthBy.bonds;
   if (reaches.has(m.id)) return { is: 'met', at, because: { key: 'bonded' } };
   if (m.bonded === 'no') {
     const severity = services.includes(m.kind) ? 'hazard' : 'defect';
-    return { is: 'not met', at, because: { key: 'not bonded' }, severity };
+    return {
+      is: 'not met',
+      at,
+      because: { key: 'not bonded' },
+      severity,
+      ...addBond(site, header.region, m.id, bonding.service.part),
+    };
   }
   return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
 }

@@ -1,5 +1,7 @@
 import type { JointFacts } from '../../facts/facts.ts';
 import { joints as kinds } from '../../materials/joints.ts';
+import type { Site } from '../../site/site.ts';
+import { setJoint } from '../changes/set-joint.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -24,7 +26,11 @@ export const clampMetalMatch = rule({
       .map((j) => j.id);
     if (known.length === 0 && unsaid.length === 0)
       return clamps.map((j): Verdict => ({ is: 'met', at: [j.id], because: { key: 'listed' } }));
-    return ifSaid(known.map(ofClamp), unsaid, underUnseen({ joints, site }, unsaid));
+    return ifSaid(
+      known.map((j) => ofClamp(j, site)),
+      unsaid,
+      underUnseen({ joints, site }, unsaid),
+    );
   },
 });
 
@@ -32,9 +38,10 @@ function isClamp({ kind }: JointFacts): boolean {
   return kinds.find((k) => k.name === kind)?.mechanical ?? false;
 }
 
-function ofClamp(j: JointFacts): Verdict {
+function ofClamp(j: JointFacts, site: Site): Verdict {
   const at = [j.id];
-  if (isZincOnCopper(j)) return { is: 'not met', at, because: { key: 'zinc' } };
+  if (isZincOnCopper(j))
+    return { is: 'not met', at, because: { key: 'zinc' }, ...setJoint(site, j.id, { metal: 'bronze', listed: 'yes' }) };
   return { is: 'met', at, because: { key: 'match' } };
 }
 

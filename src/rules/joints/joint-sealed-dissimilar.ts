@@ -1,5 +1,6 @@
 import type { JointFacts } from '../../facts/facts.ts';
 import { galvanicDifferenceV, galvanicLimits } from '../../materials/galvanic-series.ts';
+import { setJoint } from '../changes/set-joint.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -18,7 +19,7 @@ export const jointSealedDissimilar = rule({
     const said = asked.flatMap(({ id, sealed }): readonly Verdict[] => {
       if (sealed === 'unknown') return [];
       if (sealed === 'yes') return [{ is: 'met', at: [id], because: { key: 'sealed' } }];
-      return [{ is: 'not met', at: [id], because: { key: 'open to water' } }];
+      return [{ is: 'not met', at: [id], because: { key: 'open to water' }, ...setJoint(site, id, { sealed: 'yes' }) }];
     });
     const unsaid = asked.filter((j) => j.sealed === 'unknown' && isBuilt(j, { joints, site })).map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];

@@ -1,3 +1,4 @@
+import { setJoint } from '../changes/set-joint.ts';
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
 
@@ -12,11 +13,17 @@ export const noSolderInPath = rule({
     clause: '250.8, 250.70; joints',
     provenance: 'read',
   },
-  needs: ['sections', 'joints'],
+  needs: ['sections', 'joints', 'site'],
   check: (facts) =>
     eachJoint(facts, ({ id, kind }) => {
       const at = [id];
-      if (kind === 'solder') return { is: 'not met', at, because: { key: 'solder' } };
+      if (kind === 'solder')
+        return {
+          is: 'not met',
+          at,
+          because: { key: 'solder' },
+          ...setJoint(facts.site, id, { kind: 'exothermic weld' }),
+        };
       if (kind === null) return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: 'look' } };
       return { is: 'met', at, because: { key: 'other', values: { kind } } };
     }),

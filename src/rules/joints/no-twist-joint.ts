@@ -1,3 +1,4 @@
+import { setJoint } from '../changes/set-joint.ts';
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
 
@@ -12,7 +13,7 @@ export const noTwistJoint = rule({
     clause: 'clamps',
     provenance: 'read',
   },
-  needs: ['header', 'sections', 'joints'],
+  needs: ['header', 'sections', 'joints', 'site'],
   check: (facts) =>
     eachJoint(facts, ({ id, kind }) => {
       const at = [id];
@@ -20,6 +21,6 @@ export const noTwistJoint = rule({
       if (kind === null) return null;
       if (kind !== 'twist') return { is: 'met', at, because: { key: 'other' } };
       if (facts.header.temporary === 'yes') return { is: 'met', at, because: { key: 'temporary' } };
-      return { is: 'not met', at, because: { key: 'twist' } };
+      return { is: 'not met', at, because: { key: 'twist' }, ...setJoint(facts.site, id, { kind: 'exothermic weld' }) };
     }),
 });

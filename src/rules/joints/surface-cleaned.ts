@@ -1,3 +1,4 @@
+import { setJoint } from '../changes/set-joint.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -16,7 +17,7 @@ export const surfaceCleaned = rule({
     const said = pressed.flatMap(({ id, cleaned }): readonly Verdict[] => {
       if (cleaned === 'unknown') return [];
       if (cleaned === 'yes') return [{ is: 'met', at: [id], because: { key: 'clean' } }];
-      return [{ is: 'not met', at: [id], because: { key: 'paint' } }];
+      return [{ is: 'not met', at: [id], because: { key: 'paint' }, ...setJoint(facts.site, id, { cleaned: 'yes' }) }];
     });
     const unsaid = unseenJoints(facts);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];

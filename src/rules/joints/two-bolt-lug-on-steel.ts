@@ -1,3 +1,4 @@
+import { setJoint } from '../changes/set-joint.ts';
 import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -23,7 +24,7 @@ export const twoBoltLugOnSteel = rule({
       if (bolts === null) return [];
       const measured = { key: 'bolts', value: bolts, limit: leastBolts, sense: 'least' } as const;
       if (bolts >= leastBolts) return [{ is: 'met', at: [id], because: { key: 'two' }, measured }];
-      return [{ is: 'not met', at: [id], because: { key: 'one' }, measured }];
+      return [{ is: 'not met', at: [id], because: { key: 'one' }, measured, ...setJoint(site, id, { bolts: '2' }) }];
     });
     const unsaid = lugs.filter((j) => j.bolts === null && isBuilt(j, { joints, site })).map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];

@@ -1,3 +1,5 @@
+import type { Facts } from '../../facts/facts.ts';
+import { setFields } from '../changes/set-field.ts';
 import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { reachesSupplierEarth } from '../supplier-earth.ts';
@@ -23,7 +25,13 @@ export const arresterBonded = rule({
       if (a.part.bonded !== 'no' && !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }
-      return { is: 'not met', at, because: { key: 'floating' }, untied: at };
+      return { is: 'not met', at, because: { key: 'floating' }, untied: at, ...ontoPanel(a.id, facts) };
     });
   },
 });
+
+/** Onto an entry panel of the file that is itself tied to an electrode. */
+function ontoPanel(id: string, { site, bonding }: Pick<Facts, 'site' | 'bonding'>) {
+  const panel = site.bars.find((b) => b.kind === 'entry panel' && bonding.earthBy.bonds.has(b.id));
+  return panel === undefined ? {} : setFields('arresters', id, { on: panel.id });
+}

@@ -1,6 +1,7 @@
 import type { ArresterFacts } from '../../facts/facts.ts';
 import type { Site } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -32,6 +33,7 @@ function ofArrester(a: ArresterFacts, site: Site): Verdict {
   const measured = { key: 'leadLengthM', value: lead, limit: longestLeadM, sense: 'most' } as const;
   const short = isAtMost(lead, longestLeadM);
   if (short === 'yes') return { is: 'met', at, because: { key: 'short' }, measured };
-  if (short === 'no') return { is: 'not met', at, because: { key: 'long' }, measured };
+  if (short === 'no')
+    return { is: 'not met', at, because: { key: 'long' }, measured, ...setFields('arresters', a.id, { lead: '0 in' }) };
   return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' }, measured };
 }

@@ -1,3 +1,4 @@
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { crossingsOf } from './crossing-lines.ts';
@@ -18,7 +19,13 @@ export const dripLoop = rule({
     if (!isTyped) return [{ is: 'not looked at', because: { key: 'not typed' } }];
     return lines.map(({ id, dripLoop: loop }): Verdict => {
       if (loop === 'yes') return { is: 'met', at: [id], because: { key: 'loop' } };
-      if (loop === 'no') return { is: 'not met', at: [id], because: { key: 'no loop' } };
+      if (loop === 'no')
+        return {
+          is: 'not met',
+          at: [id],
+          because: { key: 'no loop' },
+          ...setFields('lines', id, { drip_loop: 'yes' }),
+        };
       return { is: 'cannot tell', at: [id], because: { key: 'nobody said' }, settle: { key: 'look' } };
     });
   },

@@ -1,5 +1,6 @@
 import type { Line } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { openSendingLeads } from './open-leads.ts';
@@ -27,6 +28,13 @@ function ofLine({ id, standoffM }: Line): Verdict {
   const measured = { key: 'standoffLengthM', value: standoffM, limit: leastStandoffM, sense: 'least' } as const;
   const enough = isAtLeast(standoffM, leastStandoffM);
   if (enough === 'yes') return { is: 'met', at, because: { key: 'held off' }, measured };
-  if (enough === 'no') return { is: 'not met', at, because: { key: 'near the wall' }, measured };
+  if (enough === 'no')
+    return {
+      is: 'not met',
+      at,
+      because: { key: 'near the wall' },
+      measured,
+      ...setFields('lines', id, { standoff: '3 in' }),
+    };
   return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'look' } };
 }

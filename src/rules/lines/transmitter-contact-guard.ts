@@ -1,3 +1,4 @@
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { openSendingLeads } from './open-leads.ts';
@@ -15,7 +16,8 @@ export const transmitterContactGuard = rule({
     return lines.map(({ id, guarded }): Verdict => {
       const at = [id];
       if (guarded === 'yes') return { is: 'met', at, because: { key: 'guarded' } };
-      if (guarded === 'no') return { is: 'not met', at, because: { key: 'open' } };
+      if (guarded === 'no')
+        return { is: 'not met', at, because: { key: 'open' }, ...setFields('lines', id, { guarded: 'yes' }) };
       return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'look' } };
     });
   },

@@ -1,4 +1,5 @@
 import type { MastFacts } from '../../facts/facts.ts';
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -18,7 +19,13 @@ export const mastSectionJointsBonded = rule({
       if (made === 'one piece' || made === 'welded' || made === 'bolted')
         return { is: 'met', at, because: { key: 'one metal' } };
       if (jumpers === 'yes') return { is: 'met', at, because: { key: 'jumpers' } };
-      if (jumpers === 'no' && made !== null) return { is: 'not met', at, because: { key: 'no jumpers' } };
+      if (jumpers === 'no' && made !== null)
+        return {
+          is: 'not met',
+          at,
+          because: { key: 'no jumpers' },
+          ...setFields('supports', m.id, { jumpers: 'yes' }),
+        };
       return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
     });
   },

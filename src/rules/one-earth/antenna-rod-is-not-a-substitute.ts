@@ -1,3 +1,4 @@
+import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups, underGroup } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -24,7 +25,8 @@ export const antennaRodIsNotASubstitute = rule({
       if (bonding.serviceBy.perhaps.has(id) || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
-      return { is: 'not met', at, because: { key: 'rod only' }, ...underGroup(id, groups) };
+      const tie = addBond(site, facts.header.region, id, bonding.service.part);
+      return { is: 'not met', at, because: { key: 'rod only' }, ...underGroup(id, groups), ...tie };
     });
   },
 });

@@ -1,4 +1,5 @@
 import type { Facts } from '../../facts/facts.ts';
+import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups, underGroup } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
@@ -8,7 +9,7 @@ import type { Verdict } from '../rule.ts';
  * not met for the reason `apart`. Shared by the conditions on cable shields and on cords.
  */
 export function heldBy(
-  facts: Pick<Facts, 'header' | 'sections' | 'bonding'>,
+  facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>,
   parts: readonly string[],
   wider: ReadonlySet<string>,
   apart: Pick<Verdict, 'because'>,
@@ -25,6 +26,7 @@ export function heldBy(
     if (perhaps.has(id) || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
     }
-    return { is: 'not met', at, ...apart, ...underGroup(id, groups) };
+    const tie = addBond(facts.site, facts.header.region, id, bonding.service.part);
+    return { is: 'not met', at, ...apart, ...underGroup(id, groups), ...tie };
   });
 }

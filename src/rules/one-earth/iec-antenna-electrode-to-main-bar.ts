@@ -1,3 +1,4 @@
+import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -29,7 +30,8 @@ export const iecAntennaElectrodeToMainBar = rule({
       }
       const leading = leadingFinding(facts, g.electrodes);
       const under = underLeading('iec-antenna-electrode-to-main-bar', leading);
-      return { is: 'not met', at: g.electrodes, because: { key: 'apart' }, ...under };
+      const tie = addBond(site, facts.header.region, g.electrodes[0]!, bonding.service.part);
+      return { is: 'not met', at: g.electrodes, because: { key: 'apart' }, ...under, ...tie };
     });
   },
 });

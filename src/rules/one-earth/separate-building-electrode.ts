@@ -1,5 +1,6 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
 import type { Line } from '../../site/site.ts';
+import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -41,7 +42,8 @@ function electrodeOf(b: BoxFacts, service: BoxFacts | undefined, facts: Asked): 
   if (isOpen || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   }
-  return { is: 'not met', at, because: { key: 'no electrode' } };
+  const change = addRod(facts.site, facts.header.region, b.id);
+  return { is: 'not met', at, because: { key: 'no electrode' }, change };
 }
 
 /** The second half of the clause: a protective conductor with each feeder. null: nothing to say of them. */

@@ -1,3 +1,4 @@
+import { addRod } from '../changes/add-rod.ts';
 import { rule } from '../rule.ts';
 import { isEarthedBySupplier } from '../supplier-earth.ts';
 
@@ -13,8 +14,8 @@ export const serviceElectrodeKnown = rule({
     provenance: 'second-hand',
   },
   first: true,
-  needs: ['header', 'sections', 'bonding'],
-  check({ header, sections, bonding }) {
+  needs: ['header', 'sections', 'bonding', 'site'],
+  check({ header, sections, bonding, site }) {
     const { service } = bonding;
     if (service.is === 'none') return [{ is: 'not applicable', because: { key: 'none' } }];
     if (service.is === 'unknown' || service.part === null) {
@@ -24,7 +25,10 @@ export const serviceElectrodeKnown = rule({
     if (bonding.earthBy.bonds.has(service.part)) return [{ is: 'met', at, because: { key: 'tied' } }];
     if (isEarthedBySupplier({ header })) return [{ is: 'not applicable', because: { key: 'by the supply' } }];
     const looked = sections.electrodes !== 'missing' && !header.incomplete.includes('electrodes');
-    if (sections.electrodes === 'none' && looked) return [{ is: 'not met', at, because: { key: 'no electrode' } }];
+    if (sections.electrodes === 'none' && looked) {
+      const change = addRod(site, header.region, service.part);
+      return [{ is: 'not met', at, because: { key: 'no electrode' }, change }];
+    }
     return [{ is: 'cannot tell', at, because: { key: 'not found' }, settle: { key: 'find electrode' } }];
   },
 });

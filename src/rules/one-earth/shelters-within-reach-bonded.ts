@@ -1,4 +1,6 @@
 import type { Bonding } from '../../bonding/bonding.ts';
+import type { Facts } from '../../facts/facts.ts';
+import { addBond } from '../changes/add-bond.ts';
 import { isWhole } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -38,7 +40,7 @@ export const sheltersWithinReachBonded = rule({
     const groupOf = (id: string) => bonding.groupOf.get(id) ?? id;
     const byCords = ([a, b]: Pair) => reachedByCord(facts, [a], false, groupOf).has(groupOf(b));
     const whole = isWhole(facts, 'conductors');
-    return [...pairs.values()].map(({ pair, how }) => ofPair(pair, how, byCords, bonding, whole));
+    return [...pairs.values()].map(({ pair, how }) => withBond(ofPair(pair, how, byCords, bonding, whole), facts));
   },
 });
 
@@ -61,4 +63,8 @@ function ofPair(
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
   if (byCords(at)) return { is: 'not met', at, because: { key: 'cords only' }, severity: 'advice' };
   return { is: 'not met', at, because: { key: how === 'plug' ? 'two groups at a plug' : 'two groups' } };
+}
+
+function withBond(v: Verdict, { site, header }: Pick<Facts, 'site' | 'header'>): Verdict {
+  return v.is === 'not met' ? { ...v, ...addBond(site, header.region, v.at[0]!, v.at[1]!) } : v;
 }

@@ -1,4 +1,5 @@
-import type { Bonding } from '../../bonding/bonding.ts';
+import type { Facts } from '../../facts/facts.ts';
+import { addBond } from '../changes/add-bond.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -9,7 +10,7 @@ export const ukMultipleEarthRfRodBond = rule({
   severity: 'hazard',
   codeSets: ['uk'],
   source: { document: 'BS 7671', edition: null, clause: 'main bonding on TN-C-S supplies', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'electrodes'],
+  needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
   check(facts) {
     const { header, bonding, electrodes } = facts;
     const own = electrodes.filter((e) => e.part.owner !== 'utility').map((e) => e.id);
@@ -27,7 +28,7 @@ export const ukMultipleEarthRfRodBond = rule({
       if (bonding.serviceBy.bonds.has(id)) return { is: 'met', at: [id], because: { key: 'tied' } };
       return { is: 'cannot tell', at: [id], because: { key: 'perhaps' }, settle: { key: 'trace' } };
     });
-    return [...apart.map((g) => ofGroup(g, bonding)), ...settled];
+    return [...apart.map((g) => ofGroup(g, facts)), ...settled];
   },
 });
 
@@ -35,7 +36,11 @@ export const ukMultipleEarthRfRodBond = rule({
 const isOf = (id: string, electrode: string) => id === electrode || id.startsWith(`${electrode}.`);
 
 /** It leads where the service is known (see leading-finding.ts); else nobody knows which group is apart. */
-function ofGroup({ electrodes, finding }: IsolatedGroup, { service }: Bonding): Verdict {
-  const under = service.is === 'known' ? {} : { under: finding };
-  return { is: 'not met', at: electrodes, because: { key: 'apart' }, ...under };
+function ofGroup(
+  { electrodes, finding }: IsolatedGroup,
+  { bonding, site, header }: Pick<Facts, 'bonding' | 'site' | 'header'>,
+): Verdict {
+  const under = bonding.service.is === 'known' ? {} : { under: finding };
+  const tie = addBond(site, header.region, electrodes[0]!, bonding.service.part);
+  return { is: 'not met', at: electrodes, because: { key: 'apart' }, ...under, ...tie };
 }

@@ -1,4 +1,5 @@
 import type { Answer } from '../../site/site.ts';
+import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -19,6 +20,12 @@ export const connectionLabelled = rule({
 
 function ofWire(id: string, labelled: Answer | undefined): Verdict {
   if (labelled === 'yes') return { is: 'met', at: [id], because: { key: 'labelled' } };
-  if (labelled === 'no') return { is: 'not met', at: [id], because: { key: 'no label' } };
+  if (labelled === 'no')
+    return {
+      is: 'not met',
+      at: [id],
+      because: { key: 'no label' },
+      ...setFields('conductors', id, { labelled: 'yes' }),
+    };
   return { is: 'cannot tell', at: [id], because: { key: 'not seen' }, settle: { key: 'look' } };
 }
