@@ -42,6 +42,9 @@ export function cornersOf(obstacles: Obstacles): readonly Corner[] {
 
 /** On the outline of another pad of the same thing, away from its corners: nothing bends there. */
 function isOnSide(pad: Pad, p: Point, toleranceM: number, sameM: number): boolean {
+  const { low, high } = pad;
+  // Most pads are far off: their box says so at once.
+  if (p[0] < low[0] - sameM || p[0] > high[0] + sameM || p[1] < low[1] - sameM || p[1] > high[1] + sameM) return false;
   return isInPad(pad, p, -10 * toleranceM) && !pad.corners.some((c) => distanceM(c, p) <= sameM);
 }
 
@@ -55,7 +58,7 @@ function towards(a: Point, b: Point): Point {
   return lengthM > 0 ? [(b[0] - a[0]) / lengthM, (b[1] - a[1]) / lengthM] : [0, 0];
 }
 
-/** Directions closer than this to the edge of a cone run along it. */
+/** Directions closer than this to the edge of a cone, as a share of what is looked at, run along it. */
 const ALONG = 1e-9;
 
 /**
@@ -64,10 +67,13 @@ const ALONG = 1e-9;
  */
 export function touches(cones: readonly Cone[], at: Point, other: Point): boolean {
   if (cones.length === 0) return true;
-  const [east, north] = towards(at, other);
-  return cones.some(({ next, before }) => {
+  const east = other[0] - at[0];
+  const north = other[1] - at[1];
+  const along = ALONG * (Math.abs(east) + Math.abs(north));
+  for (const { next, before } of cones) {
     const left = next[0] * north - next[1] * east;
     const right = east * before[1] - north * before[0];
-    return !(left > ALONG && right > ALONG) && !(left < -ALONG && right < -ALONG);
-  });
+    if (!(left > along && right > along) && !(left < -along && right < -along)) return true;
+  }
+  return false;
 }

@@ -29,13 +29,14 @@ export function padCells(pads: readonly Pad[]): PadCells {
   let question = 0;
   const some = (a: Point, b: Point, test: (pad: Pad) => boolean): boolean => {
     question++;
-    return keysAlong(a, b, grid).some((key) =>
-      (cells.get(key) ?? []).some((i) => {
-        if (asked[i] === question) return false;
+    return someCell(a, b, grid, (key) => {
+      for (const i of cells.get(key) ?? nothing) {
+        if (asked[i] === question) continue;
         asked[i] = question;
-        return test(pads[i]!);
-      }),
-    );
+        if (test(pads[i]!)) return true;
+      }
+      return false;
+    });
   };
   return { some };
 }
@@ -60,18 +61,24 @@ function gridOf(pads: readonly Pad[]): Grid {
   };
 }
 
-/** Cells that the straight piece runs through, column by column; a cell more at each end of a column does no harm. */
-function keysAlong(a: Point, b: Point, grid: Grid): readonly number[] {
+const nothing: readonly number[] = [];
+
+/**
+ * Asks the cells that the straight piece runs through, column by column, until one says yes; a cell more at each end of a
+ * column does no harm.
+ */
+function someCell(a: Point, b: Point, grid: Grid, ask: (key: number) => boolean): boolean {
   const [w, e] = a[0] <= b[0] ? [a, b] : [b, a];
   const slope = e[0] > w[0] ? (e[1] - w[1]) / (e[0] - w[0]) : 0;
   const northAt = (east: number) => w[1] + slope * (Math.min(e[0], Math.max(w[0], east)) - w[0]);
-  const [first, last] = [grid.column(w[0]), grid.column(e[0])];
-  const keys: number[] = [];
-  for (let x = first; x <= last; x++) {
-    const from = x === first ? w[1] : northAt(grid.west(x));
+  const last = grid.column(e[0]);
+  let from = w[1];
+  for (let x = grid.column(w[0]); x <= last; x++) {
     const to = x === last ? e[1] : northAt(grid.west(x + 1));
-    const [low, high] = from <= to ? [from, to] : [to, from];
-    for (let y = grid.row(low) - 1; y <= grid.row(high) + 1; y++) if (y >= 0) keys.push(x * MOST_CELLS + y);
+    const high = grid.row(Math.max(from, to)) + 1;
+    for (let y = Math.max(0, grid.row(Math.min(from, to)) - 1); y <= high; y++)
+      if (ask(x * MOST_CELLS + y)) return true;
+    from = to;
   }
-  return keys;
+  return false;
 }

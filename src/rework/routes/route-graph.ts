@@ -127,19 +127,27 @@ class PlacesOnGround implements RouteGraph {
     if (a === b) return null;
     const [here, there] = [this.places[a]!, this.places[b]!];
     const shared = cheapest(here.pieces, there.pieces, this.pieces);
-    const lengthM = distanceM(this.nodes[a]!.at, this.nodes[b]!.at);
-    if (shared !== null) return { to: b, costM: lengthM * this.pieces[shared]!.factor, piece: shared };
+    if (shared !== null) return { to: b, costM: this.apartM(a, b) * this.pieces[shared]!.factor, piece: shared };
     const joined = here.joined.get(b);
     if (joined !== undefined) return joined;
-    return here.isOpen && there.isOpen && this.runsStraight(a, b) ? { to: b, costM: lengthM, piece: null } : null;
+    if (!here.isOpen || !there.isOpen || !this.runsStraight(a, b)) return null;
+    return { to: b, costM: this.apartM(a, b), piece: null };
+  }
+
+  private apartM(a: number, b: number): number {
+    return distanceM(this.nodes[a]!.at, this.nodes[b]!.at);
   }
 
   links(a: number): readonly Link[] {
     const place = this.places[a]!;
     if (place.links?.version === this.version) return place.links.links;
-    const open = place.isOpen ? this.open : [];
-    const near = new Set([...open, ...place.pieces.flatMap((i) => this.besides(i, a)), ...place.joined.keys()]);
-    const links = [...near].flatMap((b) => this.link(a, b) ?? []);
+    const near = new Set([...place.pieces.flatMap((i) => this.besides(i, a)), ...place.joined.keys()]);
+    const links: Link[] = [];
+    for (const b of near) links.push(this.link(a, b)!);
+    for (const b of place.isOpen ? this.open : []) {
+      const link = near.has(b) ? null : this.link(a, b);
+      if (link !== null) links.push(link);
+    }
     place.links = { version: this.version, links };
     return links;
   }
@@ -176,6 +184,7 @@ class PlacesOnGround implements RouteGraph {
 
 /** The piece that both lie on and that counts least. */
 function cheapest(a: readonly number[], b: readonly number[], pieces: readonly TrenchPiece[]): number | null {
+  if (a.length === 0 || b.length === 0) return null;
   let best: number | null = null;
   for (const i of a) {
     if (b.includes(i) && (best === null || pieces[i]!.factor < pieces[best]!.factor)) best = i;
