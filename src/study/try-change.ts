@@ -1,3 +1,4 @@
+import { earthLook } from '../facts/earth-look.ts';
 import { newChanger, type SiteChange } from '../site/change.ts';
 import type { Problem } from '../site/problem.ts';
 import { runStudy, type StudyOptions, type StudyRun, strikeRules } from './run-study.ts';
@@ -23,5 +24,27 @@ export function newTries(file: string, options: StudyOptions): Tries {
     return 'problem' in changed
       ? changed
       : { text: changed.text, run: runStudy(changed.site, { ...options, ...once }) };
+  };
+}
+
+/**
+ * Likely resistance to earth at the service with changes made to a text, where they only add wires that are not in the soil: by
+ * an update of what was solved for the text as it is. null: it cannot be had so.
+ */
+export function newEarthLook(
+  file: string,
+  state: string | null,
+): (text: string, changes: readonly SiteChange[]) => number | null {
+  const change = newChanger(file);
+  let base: { readonly text: string; readonly look: ReturnType<typeof earthLook> } | null = null;
+  return (text, changes) => {
+    if (changes.some((c) => c.is !== 'add' || c.section !== 'conductors')) return null;
+    if (base?.text !== text) {
+      const own = change(text, []);
+      if ('problem' in own) return null;
+      base = { text, look: earthLook(own.site, state) };
+    }
+    const changed = change(text, changes);
+    return 'problem' in changed ? null : base.look(changed.site);
   };
 }

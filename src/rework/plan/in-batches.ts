@@ -161,7 +161,8 @@ export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Shar
   };
   return {
     pool,
-    before,
+    // nobody works out what a set put together has to earth
+    before: { findings: before.findings, earthOhm: null },
     // biome-ignore lint/correctness/useYield: nothing is tried
     *of(set) {
       return trialOf(set);
@@ -170,6 +171,7 @@ export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Shar
     *quickly(set) {
       return trialOf(set);
     },
+    earthOhmWith: trials.earthOhmWith,
     known: trialOf,
     workedOut: trialOf,
   };

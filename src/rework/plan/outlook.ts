@@ -19,6 +19,8 @@ export interface QuickLook {
   readonly tryChanges: TryChanges;
   /** Rules that it does not ask. */
   readonly leavesOut: ReadonlySet<string>;
+  /** Likely resistance to earth at the service with changes that only add wires; null: it cannot be had without all else. */
+  readonly earthOhm: (text: string, changes: readonly SiteChange[]) => number | null;
 }
 
 /** What a plan asks of a study that is there already; the resistance is worked out when it is read. */

@@ -56,12 +56,27 @@ export function* planRound(round: Round, isLarge: boolean): Trying<void> {
   round.trials = puttingTogether(exact, shares);
   try {
     yield* tryAlone(round);
+    for (const [i, trial] of round.alone) round.alone.set(i, withEarth(trial, exact, i));
     yield* choose(round);
   } finally {
     // stopped or not: what is handed on is worked out as a whole
     round.trials = exact;
   }
   yield* confirm(round);
+}
+
+/** What a work alone does to the resistance to earth, by an update of the solved network, once somebody reads it. */
+function withEarth(trial: SetTrial, { before, earthOhmWith, pool }: Trials, i: number): SetTrial {
+  if (trial.effect === null) return trial;
+  const earthOhm = {
+    get before() {
+      return before.earthOhm;
+    },
+    get after() {
+      return earthOhmWith(pool.bundles[i]!);
+    },
+  };
+  return { ...trial, effect: { ...trial.effect, earthOhm } };
 }
 
 /** What was put together against the whole; the last step leaves what the whole leaves. */

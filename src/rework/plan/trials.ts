@@ -43,6 +43,8 @@ export interface Trials {
   readonly of: (set: readonly number[], doing: Progress['doing'], count?: Count) => Trying<SetTrial>;
   /** The same by a quick look where there is one and none of the works answers a rule that it leaves out. */
   readonly quickly: (set: readonly number[], count: Count) => Trying<SetTrial>;
+  /** Resistance to earth with a set done, by a quick look; null: it cannot be had so. */
+  readonly earthOhmWith: (set: readonly number[]) => number | null;
   /** What was tried already. */
   readonly known: (set: readonly number[]) => SetTrial | null;
   /** The same, worked out at once where it was not. */
@@ -78,6 +80,8 @@ export function trialsOf(pool: Pool, ground: Ground, tryChanges: TryChanges, qui
     known.set(keyOf(set), { set, trial, changes: changesOf(set.map((i) => pool.works[i]!)) });
     return trial;
   }
+  const earthOhmWith = (set: readonly number[]) =>
+    quick?.earthOhm(text, changesOf(set.map((i) => pool.works[i]!))) ?? null;
   function* quickly(set: readonly number[], count: Count): Trying<SetTrial> {
     const works = set.map((i) => pool.works[i]!);
     if (quick === null || answersLeftOut(works, ground, quick)) return yield* of(set, 'alone', count);
@@ -94,6 +98,7 @@ export function trialsOf(pool: Pool, ground: Ground, tryChanges: TryChanges, qui
     before: outlook,
     of,
     quickly,
+    earthOhmWith,
     known: (set) => known.get(keyOf(set))?.trial ?? null,
     workedOut: (set) => known.get(keyOf(set))?.trial ?? workOut(set),
   };

@@ -7,7 +7,7 @@ import type { Progress } from '../../rework/plan/trials.ts';
 import type { WorksPlan } from '../../rework/work.ts';
 import type { Beside } from '../../rules/run-rules.ts';
 import { siteFileLimit } from '../../site/read-site-bytes.ts';
-import { newTries, strikeRules } from '../../study/try-change.ts';
+import { newEarthLook, newTries, strikeRules } from '../../study/try-change.ts';
 import { say } from '../../words/say.ts';
 import { sayProblem } from '../../words/say-problem.ts';
 import { worksCommandWords as words } from '../../words/works-command-words.ts';
@@ -93,7 +93,11 @@ function triesOf(file: string, fileName: string, options: WorksOptions, beside: 
     };
   return {
     tryChanges: looking({ withoutStrike: false }),
-    quick: { tryChanges: looking({ withoutStrike: true }), leavesOut: strikeRules },
+    quick: {
+      tryChanges: looking({ withoutStrike: true }),
+      leavesOut: strikeRules,
+      earthOhm: newEarthLook(fileName, options.state ?? null),
+    },
   };
 }
 

@@ -5,13 +5,13 @@ import { leastForBatches } from '../../../src/rework/plan/in-batches.ts';
 import { triedOf } from '../../../src/rework/plan/outlook.ts';
 import { planWorks } from '../../../src/rework/plan/plan-works.ts';
 import { changesOf } from '../../../src/rework/plan/sets-of-works.ts';
-import { newTries, type SiteChange, strikeRules } from '../../../src/study/try-change.ts';
+import { newEarthLook, newTries, type SiteChange, strikeRules } from '../../../src/study/try-change.ts';
 // @ts-expect-error a script without types
 import { largeSite } from '../../bench/large-site.mjs';
 import { studyOfText, toEnd } from './tried-site.ts';
 
 it('works of a large site, tried several at a time, leave the hazards and defects that full recomputation finds', () => {
-  const text: string = largeSite(2, 200);
+  const text: string = largeSite(1, 200);
   const before = studyOfText(text);
   expect(before.parts.length).toBeGreaterThanOrEqual(leastForBatches);
   const tries = newTries('test.site.yaml', { state: null, version: 'test', checksum: '', date: null });
@@ -28,7 +28,11 @@ it('works of a large site, tried several at a time, leave the hazards and defect
       candidatesOf,
       costOf,
       tryChanges: looking(false),
-      quick: { tryChanges: looking(true), leavesOut: strikeRules },
+      quick: {
+        tryChanges: looking(true),
+        leavesOut: strikeRules,
+        earthOhm: newEarthLook('test.site.yaml', null),
+      },
       limits: { budget: null, hours: null },
     }),
   );
@@ -43,6 +47,15 @@ it('works of a large site, tried several at a time, leave the hazards and defect
     const { hazards, defects } = whole.run.study.verdict;
     const { after } = steps.at(-1)!.inTurn;
     expect([count, after.hazards, after.defects]).toEqual([count, hazards, defects]);
+  }
+  // resistance to earth of a work alone: by an update, and by the study of the site with it
+  const bonds = plan.steps.filter((s) => s.alone.earthOhm.after !== null);
+  expect(bonds.length).toBeGreaterThan(0);
+  for (const { work, alone } of bonds.slice(0, 3)) {
+    const whole = tries(text, changesOf([work]));
+    if ('problem' in whole) throw new Error(whole.problem.key);
+    const value = whole.run.study.earth.resistanceOhm!.value!;
+    expect(Math.abs(alone.earthOhm.after! - value) / value).toBeLessThan(1e-6);
   }
   expect(JSON.stringify(plan.after)).toBe(JSON.stringify(studyOfText(plan.text)));
 }, 120_000);
