@@ -5,6 +5,7 @@ import { worksCommandWords } from '../words/works-command-words.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
 import { cell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { sayIn } from './page-context.ts';
+import { whyKey } from './why-key.ts';
 import type { WorksContext } from './works-context.ts';
 import { currencyOf } from './works-cost.ts';
 
@@ -36,18 +37,10 @@ export function worksLeftSection(page: WorksContext): Section {
   return { id: 'left', heading: words.heading, blocks: rows.length === 0 ? [paragraph(words.none)] : table };
 }
 
-function whyText(page: WorksContext, { why, because }: LeftOut): string {
+function whyText(page: WorksContext, { why, brings, because }: LeftOut): string {
   const words = worksCommandWords.why;
   const { budget, hours } = page.plan.limits;
   const money = budget === null ? '' : moneyText({ low: budget, high: budget }, currencyOf(page))!;
-  const values = { list: namesOf(page, because), budget: money, hours: String(hours ?? '') };
-  if (why === 'cannot be written' && because.length === 0) return words['cannot be written:'];
-  if (why === 'over budget' && because.length > 0) return sayIn(page, words['over budget:'], values);
-  return sayIn(page, words[why], values);
-}
-
-/** Findings by their titles where the study has them; else as they stand. */
-function namesOf({ plan }: WorksContext, because: readonly string[]): readonly string[] {
-  const titles = new Map([...plan.before.findings, ...plan.after.findings].map((f) => [f.id, f.title]));
-  return because.map((b) => titles.get(b) ?? b);
+  const list = brings.length > 0 ? brings.map((f) => f.title) : because;
+  return sayIn(page, words[whyKey({ why, brings, because })], { list, budget: money, hours: String(hours ?? '') });
 }

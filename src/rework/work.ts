@@ -110,8 +110,11 @@ export interface LeftOut {
     | 'cannot be written'
     | 'over budget'
     | 'over effort'
+    | 'brings as much'
     | 'not needed';
-  /** Findings that it would bring, or the reader's sentence. */
+  /** Findings that it would bring when it is done alone. */
+  readonly brings: readonly StudyFinding[];
+  /** The reader's sentence, what it needs, or the materials that have no price. */
   readonly because: readonly string[];
 }
 

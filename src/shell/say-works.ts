@@ -1,9 +1,10 @@
 import { speechOf } from '../drawing/speech.ts';
+import { whyKey } from '../report/why-key.ts';
 import { orderText } from '../report/works-order.ts';
 import { addCosts } from '../rework/cost/cost-of.ts';
 import { addMaterials } from '../rework/cost/counts-of.ts';
 import { remainingOf } from '../rework/plan/remaining-of.ts';
-import type { LeftOut, Material, Remaining, Step, Work, WorkCost, WorksPlan } from '../rework/work.ts';
+import type { Material, Remaining, Step, Work, WorkCost, WorksPlan } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { hoursText } from '../units/hours-text.ts';
 import type { Interval } from '../units/interval.ts';
@@ -173,23 +174,18 @@ function leftOutBlock(page: Page): string {
   const { plan, ask, terminal, sentence, paragraph } = page;
   if (plan.leftOut.length === 0) return '';
   const lines = plan.leftOut.map((l) => {
-    const why = sentence(reasonOf(l), { list: l.because, budget: ask.budget ?? '', hours: ask.hours ?? '' });
+    const list = l.brings.length > 0 ? l.brings.map((f) => f.title) : l.because;
+    const why = sentence(words.why[whyKey(l)], { list, budget: ask.budget ?? '', hours: ask.hours ?? '' });
     return paragraph(`- ${titleOf(l.work, page)}: ${why}`, 2, 2);
   });
   return [terminal.paint(words.leftOut, 'bold'), ...lines].join('\n');
-}
-
-function reasonOf({ why, because }: LeftOut): string {
-  if (why === 'cannot be written' && because.length === 0) return words.why['cannot be written:'];
-  if (why === 'over budget' && because.length > 0) return words.why['over budget:'];
-  return words.why[why];
 }
 
 /** What still stands when all is done. */
 function unansweredBlock({ plan, terminal, paragraph }: Page): string {
   const left = noWorkFor(plan.after);
   if (left.length === 0) return '';
-  const lines = left.map((f) => paragraph(plain(`- ${severityMarks[f.severity]} ${f.title} ${f.remedy}`), 2, 2));
+  const lines = left.map((f) => paragraph(plain(`- ${severityMarks[f.severity]} ${f.title}: ${f.remedy}`), 2, 2));
   return [terminal.paint(words.unanswered, 'bold'), ...lines].join('\n');
 }
 

@@ -14,7 +14,7 @@ export function worksJson(plan: WorksPlan): string {
     before: remainingOf(before.findings),
     after: remainingOf(after.findings),
     steps: steps.map((s) => ({ ...s, alone: effectJson(s.alone), inTurn: effectJson(s.inTurn) })),
-    leftOut,
+    leftOut: leftOut.map((l) => ({ ...l, brings: l.brings.map(brief) })),
     noWork: noWorkFor(after).map((f) => f.id),
     searched,
     inBatches,

@@ -50,6 +50,8 @@ export const worksCommandWords = {
     'over budget': 'it goes over the budget of {budget}.',
     'over budget:': 'no price for {list}, so nobody can tell whether it fits the budget.',
     'over effort': 'it goes over the {hours} hours.',
+    'brings as much': 'after the works above it brings as much as it takes away: {list}.',
+    'brings as much:': 'after the works above it brings as much as it takes away.',
     'not needed': 'the works above do as much.',
   },
   unanswered: 'NO WORK ANSWERS',

@@ -232,6 +232,7 @@ function planOf(text: string, file: string, typed: readonly Typed[]): WorksPlan 
     });
     last = next;
   }
+  const wrong = before.findings.filter((f) => f.outcome === 'not met');
   const [moved] = typed.slice(-1);
   const left: Work = { answers: [], needs: [], runs: [], values: {}, ...moved!, id: 'add-rods:too-many' };
   return {
@@ -241,8 +242,10 @@ function planOf(text: string, file: string, typed: readonly Typed[]): WorksPlan 
     text: last.text,
     steps,
     leftOut: [
-      { work: { ...left, kind: 'add-rods' }, why: 'over budget', because: [] },
-      { work: { ...left, id: 'move-panel:other' }, why: 'breaks another', because: ['rod-spacing-minimum:E1'] },
+      { work: { ...left, kind: 'add-rods' }, why: 'over budget', brings: [], because: [] },
+      { work: { ...left, id: 'move-panel:other' }, why: 'breaks another', brings: wrong.slice(0, 1), because: [] },
+      { work: { ...left, id: 'move-panel:third' }, why: 'brings as much', brings: wrong.slice(1, 2), because: [] },
+      { work: { ...left, id: 'move-panel:fourth' }, why: 'brings as much', brings: [], because: [] },
     ],
     searched: 'step by step',
     weighedBy: steps.every((s) => s.cost.price !== null) ? 'price' : 'material',

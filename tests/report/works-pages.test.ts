@@ -151,6 +151,10 @@ describe('the page of works', () => {
 
   it('says what remains, what was left out and why, and that hours are our own', () => {
     expect(textOf(sectionOf(page, 'left'))).toContain('it goes over the budget of USD 1500.');
+    const [first, second] = clubPlan.before.findings.filter((f) => f.outcome === 'not met');
+    expect(textOf(sectionOf(page, 'left'))).toContain(`it would bring: ${first!.title}.`);
+    expect(textOf(sectionOf(page, 'left'))).toContain(`it brings as much as it takes away: ${second!.title}.`);
+    expect(textOf(sectionOf(page, 'left'))).toContain('it brings as much as it takes away.');
     expect(textOf(sectionOf(page, 'method'))).toContain('our own allowance, no source');
     const standing = pricedPlan.after.findings.filter(
       (f) => f.under === null && f.agreed === null && f.outcome === 'not met',

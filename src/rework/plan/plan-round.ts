@@ -160,20 +160,24 @@ export function leftOutOf(round: Round, works: readonly Work[], left: ReadonlySe
   });
   const known = new Set(trials.pool.works.map((w) => w.id));
   const without = works.filter((w) => !known.has(w.id));
-  return [...out, ...without.map((work): LeftOut => ({ work, why: 'cannot be written', because: [] }))];
+  return [...out, ...without.map((work): LeftOut => ({ work, why: 'cannot be written', brings: [], because: [] }))];
 }
 
 function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<string>): Omit<LeftOut, 'work'> {
-  if (trial.effect === null) return { why: 'cannot be written', because: [trial.problem!] };
-  const harm = harmOf(trial.effect);
-  if (harm.length > 0) return { why: 'breaks another', because: harm.map((f) => f.id) };
-  if (!doesSomething(trial.effect)) return { why: 'changes nothing', because: [] };
+  if (trial.effect === null) return { why: 'cannot be written', brings: [], because: [trial.problem!] };
+  const brings = harmOf(trial.effect);
+  if (brings.length > 0) return { why: 'breaks another', brings, because: [] };
+  if (!doesSomething(trial.effect)) return { why: 'changes nothing', brings, because: [] };
   const { costs, limits, turns, trials } = round;
   const all = [...new Set([...turns.map((t) => t.number), ...trials.pool.bundles[i]!])].map((n) => costs[n]!);
   const over = overOf(all, limits);
   const wouldHelp = trial.effect.cleared.some((f) => left.has(f.id));
-  if (over !== null && wouldHelp) return { why: over, because: over === 'over budget' ? costs[i]!.unpriced : [] };
-  return { why: 'not needed', because: [] };
+  if (over !== null && wouldHelp)
+    return { why: over, brings, because: over === 'over budget' ? costs[i]!.unpriced : [] };
+  // something that it takes away is still there, and no other way to it was chosen: it was tried, and won nothing
+  if (wouldHelp && !turns.some((t) => trials.pool.clash(t.number, i)))
+    return { why: 'brings as much', brings: trial.effect.appeared, because: [] };
+  return { why: 'not needed', brings, because: [] };
 }
 
 function doesSomething({ cleared, before, after }: WorkEffect): boolean {

@@ -124,17 +124,26 @@ function named(works: readonly Work[], steps: readonly Step[]): readonly Work[] 
 
 function planOf({ before, limits }: PlanAsk, { rounds, steps, leftOut, study, text, stopped }: Done): WorksPlan {
   const isStep = new Set(steps.map((s) => s.work.id));
+  const left = new Set(wrongOf(study.findings).map((f) => f.id));
   return {
     format: 1,
     before,
     after: study,
     text,
     steps,
-    leftOut: [...leftOut.values()].filter((l) => !isStep.has(l.work.id)),
+    leftOut: [...leftOut.values()].filter((l) => !isStep.has(l.work.id)).map((l) => asItEnded(l, rounds, left)),
     searched: rounds.every(isFew) ? 'every set' : 'step by step',
     weighedBy: rounds[0]?.totals.by ?? 'material',
     limits,
     ...(isLarge(before) ? { inBatches: true as const } : {}),
     stopped,
   };
+}
+
+/** What a work would have taken away may have gone by the works of a later round. */
+function asItEnded(out: LeftOut, rounds: readonly Round[], left: ReadonlySet<string>): LeftOut {
+  if (out.why !== 'brings as much') return out;
+  const takes = rounds.flatMap((round) => [...round.alone].filter(([i]) => round.trials.pool.works[i] === out.work));
+  const isStill = takes.some(([, trial]) => trial.effect?.cleared.some((f) => left.has(f.id)));
+  return isStill ? out : { ...out, why: 'not needed', brings: [] };
 }

@@ -93,7 +93,7 @@ describe('works by hand on an invented house', () => {
       wrong: 'cannot be written',
     });
     const broken = plan.leftOut.find((l) => l.work.id === 'rod:lone')!;
-    expect(broken.because).toContain('all-electrodes-one-system:lone-rod');
+    expect(broken.brings.map((f) => f.id)).toContain('all-electrodes-one-system:lone-rod');
   });
 
   it('counts what remains after each step as a study of that site counts it', () => {
