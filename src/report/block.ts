@@ -45,6 +45,8 @@ export interface Cell {
    * than the paper. even: its lines weigh the same; else the first says most. loud: nobody may miss it.
    */
   readonly look: '' | 'long' | 'even' | 'long even' | 'loud';
+  /** Id of the section that its text leads to. */
+  readonly link?: string;
 }
 
 /** Figures of pairs: the same names down and across, the size of each figure shaded as well as written. */
@@ -120,6 +122,11 @@ export function cell(...lines: readonly (string | null)[]): Cell {
 /** A cell that nobody may miss. */
 export function loudCell(text: string, ...more: readonly string[]): Cell {
   return { text, more, look: 'loud' };
+}
+
+/** A cell that leads to a section of the page. */
+export function linkCell(text: string, link: string): Cell {
+  return { ...cell(text), link };
 }
 
 /** A cell with a list, an entry a line. */

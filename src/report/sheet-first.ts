@@ -1,7 +1,7 @@
 import { comparePlan, hasComparePlan } from '../drawing/compare-plan.ts';
 import { sheetFacts } from '../rework/sheet/sheet-facts.ts';
 import { sheetWords } from '../words/sheet-words.ts';
-import { type Block, cell, loudCell, paragraph, row, type Section, tableIfAny } from './block.ts';
+import { type Block, cell, linkCell, loudCell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { partNames, sayIn } from './page-context.ts';
 import { titleOf, type WorksContext } from './works-context.ts';
 
@@ -27,7 +27,7 @@ function workList(page: WorksContext): readonly Block[] {
     const { inSoil, panels } = sheetFacts(step, page.plan);
     const answer = (ids: readonly string[]) => (ids.length === 0 ? words.no : words.yes);
     const panel = panels.length === 0 ? cell(words.no) : loudCell(sayIn(page, words.panelBy));
-    return row(cell(String(i + 1)), cell(titleOf(page, step)), cell(answer(inSoil)), panel);
+    return row(cell(String(i + 1)), linkCell(titleOf(page, step), `work-${i + 1}`), cell(answer(inSoil)), panel);
   });
   const head = [words.number, words.what, words.dig, words.panel];
   if (rows.length === 0) return [paragraph(words.none)];

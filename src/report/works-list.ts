@@ -114,7 +114,7 @@ function takesText(page: WorksContext, { inTurn }: Step): readonly string[] {
   const cleared = inTurn.cleared.filter((f) => f.under === null);
   const lines = (['hazard', 'defect', 'advice'] as const).flatMap((severity) => {
     const n = cleared.filter((f: StudyFinding) => f.severity === severity).length;
-    return n === 0 ? [] : [`${n} ${worksPageWords.severity[severity]}`];
+    return n === 0 ? [] : [sayIn(page, words.takesCount[severity], { n })];
   });
   return lines.length === 0 ? [sayIn(page, words.nothing)] : lines;
 }

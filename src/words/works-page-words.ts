@@ -27,6 +27,11 @@ export const worksPageWords = {
     hours: 'Hours',
     remains: 'Then remain',
     all: 'All',
+    takesCount: {
+      hazard: '{n} {n?hazard:hazards}',
+      defect: '{n} {n?defect:defects}',
+      advice: '{n} of advice',
+    },
     nothing: 'nothing by itself',
     brings: 'leaves as advice: {list}',
     needs: 'after work {list}',

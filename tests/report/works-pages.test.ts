@@ -41,6 +41,7 @@ describe('the contractor’s sheet', () => {
     'of %s has every item, each with something said, hold point, readings and who signs',
     (_, number) => {
       const section = sectionOf(sheet, `work-${number}`);
+      expect(sectionOf(sheet, 'list')).toContain(`<a href="#work-${number}">`);
       const rows = [...section.matchAll(/<tr><th scope="row"[^>]*>(.*?)<\/th><td[^>]*>(.*?)<\/td>/g)];
       const asked = new Map(rows.map(([, label, text]) => [textOf(label!), textOf(text!)]));
       for (const item of items) expect(asked.get(item)?.length ?? 0, item).toBeGreaterThan(5);
