@@ -106,6 +106,7 @@ function addRework(program: Command, done: (code: ExitCode) => void): void {
       'one file instead: two of its states, such as storm,winter (or typed), or all in one table',
     )
     .option('--strike', 'with the figures of the default strike')
+    .option('--exit-1-from <level>', 'exit 1 only when worse in a hazard, defect, advice or cannot-tell, or above')
     .option('--json', 'as JSON, with the default strike')
     .option('--date <date>', 'date of the studies')
     .option('-o, --output <file>', 'write the result there; - is stdout')

@@ -40,6 +40,20 @@ describe('compare on the command line', () => {
     expect(out).toContain('E2, anchor-rod            none');
   }, 60_000);
 
+  it('exits 1 from the level that was asked for: the rework brings advice, the way back hazards', () => {
+    const code = (from: string, to: string, level: string) =>
+      command.run('compare', from, to, '--exit-1-from', level).code;
+    expect(['hazard', 'defect', 'advice', 'cannot-tell'].map((level) => code(marl, after, level))).toEqual([
+      0, 0, 1, 1,
+    ]);
+    expect(code(after, marl, 'hazard')).toBe(1);
+    const { code: refused, err } = command.run('compare', marl, after, '--exit-1-from', 'danger');
+    expect([refused, err]).toEqual([
+      2,
+      '--exit-1-from danger: no such level. From worst: hazard, defect, advice, cannot-tell.\n',
+    ]);
+  }, 60_000);
+
   it('of a file with itself exits 0 and finds nothing', () => {
     const { code, out } = command.run('compare', after, after);
     expect(code).toBe(0);

@@ -5,13 +5,14 @@ import { say } from '../../words/say.ts';
 import { type ExitCode, exitCode, Stop } from '../exit-code.ts';
 import { print } from '../print.ts';
 import { type ComparePagesAsk, checkComparePages, writeComparePages } from '../write-compare-pages.ts';
-import { type CompareOptions, comparedOf, exitOf } from './compare.ts';
+import { type CompareOptions, comparedOf, exitOf, levelOf } from './compare.ts';
 
 export type ComparePagesOptions = CompareOptions & ComparePagesAsk;
 
 /** The comparison as pages: the report of before and after, the statement, or both; the default strike is in. */
 export async function comparePages(files: readonly string[], options: ComparePagesOptions): Promise<ExitCode> {
   checkComparePages(options);
+  const level = levelOf(options);
   const states = options.states?.split(',') ?? null;
   if (states !== null && states.length !== 2) throw new Stop(exitCode.input, comparePagesWords.twoStates);
   const compared = comparedOf(files, { ...options, strike: true });
@@ -23,5 +24,5 @@ export async function comparePages(files: readonly string[], options: ComparePag
     ? `${JSON.stringify(comparison, null, 2)}\n`
     : `${verdict} ${say(comparePagesWords.open, { names }, speechOf(compared.after))}\n`;
   print(text, options.output);
-  return exitOf(comparison);
+  return exitOf(comparison, level);
 }

@@ -7,6 +7,7 @@ import type { Study } from '../../study/study.ts';
 import { compareWords as words } from '../../words/compare-words.ts';
 import { say } from '../../words/say.ts';
 import { type ExitCode, exitCode, Stop } from '../exit-code.ts';
+import { type ExitLevel, exitLevels, readExitLevel } from '../exit-level.ts';
 import { print } from '../print.ts';
 import { sayCompare } from '../say-compare.ts';
 import { sayStates } from '../say-states.ts';
@@ -23,6 +24,8 @@ export interface CompareOptions {
   readonly strike?: boolean;
   readonly json?: boolean;
   readonly output?: string;
+  /** Least level at which worse is 1; without it, worse in anything. */
+  readonly exit1From?: string;
 }
 
 /** Two studies, and what became of the one in the other. */
@@ -35,6 +38,7 @@ export interface Compared {
 /** What became better, worse, new, gone between two files or two states; several states in one table. 1: worse in a finding. */
 export function compare(files: readonly string[], options: CompareOptions): ExitCode {
   const states = askedStates(files, options);
+  const level = levelOf(options);
   if (states !== null && states.length !== 2) return compareStates(files[0]!, states, options);
   const compared = comparedOf(files, options);
   const { after, comparison } = compared;
@@ -44,10 +48,21 @@ export function compare(files: readonly string[], options: CompareOptions): Exit
     ? `${JSON.stringify(comparison, null, 2)}\n`
     : sayCompare(comparison, speechOf(after), terminal, next);
   print(text, options.output);
-  return exitOf(comparison);
+  return exitOf(comparison, level);
 }
 
-export const exitOf = ({ worseIn }: Comparison): ExitCode => (worseIn > 0 ? exitCode.findings : exitCode.fine);
+/** Least level at which worse is 1, as typed; without it the last one. */
+export function levelOf({ exit1From }: CompareOptions): ExitLevel {
+  return exit1From === undefined ? 'cannot-tell' : readExitLevel(exit1From);
+}
+
+/** 1 when a finding at or above the level is new or worse; those agreed to stand or folded under another do not count. */
+export function exitOf({ findings }: Comparison, level: ExitLevel): ExitCode {
+  const worse = [...findings.new, ...findings.worse].filter((c) => c.counts);
+  const levels = worse.map(({ after }) => (after!.outcome === 'not met' ? after!.severity : 'cannot-tell'));
+  const isWorse = levels.some((l) => exitLevels.indexOf(l) <= exitLevels.indexOf(level));
+  return isWorse ? exitCode.findings : exitCode.fine;
+}
 
 /** Two files, a stored study standing in for either, or two states of one. `options.strike` and `json`: with the default strike. */
 export function comparedOf(files: readonly string[], options: CompareOptions): Compared {
