@@ -9,6 +9,7 @@ import type { StudyFinding } from '../study/study.ts';
 import { hoursText } from '../units/hours-text.ts';
 import type { Interval } from '../units/interval.ts';
 import { moneyText } from '../units/money-text.ts';
+import { kindWords } from '../words/kind-words.ts';
 import { say, type Values } from '../words/say.ts';
 import { workTitle } from '../words/work-title.ts';
 import { worksCommandWords as words } from '../words/works-command-words.ts';
@@ -132,7 +133,10 @@ function costText(cost: WorkCost, { plan, sentence }: Page): string {
   const material = materialText(cost, sentence);
   const hours = hoursText(cost.hours);
   if (prices === null || prices.lines.length === 0) return sentence(words.work.costsPlain, { material, hours });
-  if (cost.price === null) return sentence(words.work.costsNot, { list: cost.unpriced, material, hours });
+  if (cost.price === null) {
+    const list = cost.unpriced.map((name) => materialName(name, sentence));
+    return sentence(words.work.costsNot, { list, material, hours });
+  }
   return sentence(words.work.costs, { price: moneyText(cost.price, prices.currency)!, material, hours });
 }
 
@@ -160,9 +164,14 @@ function materialBlock({ plan, terminal, sentence, paragraph }: Page): string {
   const pieces = materials.filter((m) => m.unit === 'each');
   const lengths = materials.filter((m) => m.unit === 'm');
   const lines = [...pieces, ...lengths].map((m) =>
-    paragraph(sentence(words.material, { name: m.name, count: countText(m, sentence) }), 2, 2),
+    paragraph(sentence(words.material, { name: materialName(m.name, sentence), count: countText(m, sentence) }), 2, 2),
   );
   return [terminal.paint(words.materials, 'bold'), ...lines].join('\n');
+}
+
+/** In the words of the region, as the pages have it. */
+function materialName(name: string, sentence: Sentence): string {
+  return Object.hasOwn(kindWords, name) ? sentence(kindWords[name]!) : plain(name);
 }
 
 function countText({ unit, count }: Material, sentence: Sentence): string {

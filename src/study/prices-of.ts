@@ -1,6 +1,9 @@
 import type { Site } from '../site/site.ts';
 import type { Interval } from '../units/interval.ts';
+import { once } from '../units/once.ts';
 import { readQuantity } from '../units/quantity.ts';
+import { kindWords } from '../words/kind-words.ts';
+import { say } from '../words/say.ts';
 import type { StudyHours, StudyPrice, StudyPrices } from './study-prices.ts';
 
 /**
@@ -26,8 +29,22 @@ function priceLine(key: string, value: string): StudyPrice {
   const price = readPrice(fromValue.text);
   if (time !== null) return { name: key.trim(), price, per: time, perCount: 1, typed };
   const { per, perCount } = fromKey.per === 'each' ? fromValue : fromKey;
-  return { name: fromKey.text, price, per, perCount, typed };
+  return { name: kindNamed(fromKey.text), price, per, perCount, typed };
 }
+
+/** The kind of the file format that a page of either region calls so; what is no such word stands as typed. */
+function kindNamed(text: string): string {
+  return wordsOfPages().get(text.toLowerCase()) ?? text;
+}
+
+const wordsOfPages = once(
+  () =>
+    new Map(
+      Object.entries(kindWords).flatMap(([kind, words]) =>
+        (['us', 'iec'] as const).map((terms) => [say(words, {}, { terms, unitsFirst: 'si' }).toLowerCase(), kind]),
+      ),
+    ),
+);
 
 /** `hour`, `electrician per hour`, `day's work`. */
 function timeOf(key: string): 'hour' | 'day' | null {

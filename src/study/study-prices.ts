@@ -11,7 +11,7 @@ export interface StudyPrices {
 }
 
 export interface StudyPrice {
-  /** What is priced, without the unit: `rod`, `6 AWG copper`. */
+  /** What is priced, without the unit: `rod`, `6 AWG copper`; the kind of the format where a word of a page was typed. */
   readonly name: string;
   /** In the currency, for `perCount` of `per`; null: the text is no figure. */
   readonly price: Interval | null;

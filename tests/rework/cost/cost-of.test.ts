@@ -87,6 +87,20 @@ describe('what a work costs', () => {
       );
   });
 
+  it('knows what a page of either region calls it', () => {
+    // names as they stand on a page: common practice, no source
+    const each2 = (name: string) => work([each(name, 2)]);
+    for (const [name, typed] of [
+      ['mains protector', 'SPD of the mains'],
+      ['mains protector', 'surge protective device of the mains'],
+      ['grounded receptacle', 'earthed receptacle'],
+      ['entry panel', 'entry bonding bar'],
+      ['shield grounding kit', 'shield earthing kit'],
+    ] as const)
+      expect(cost(each2(name), { [typed]: 7 }).price, typed).toEqual({ low: 14, high: 14 });
+    expect(cost(each2('mains protector'), { 'SPD of the roof': 7 }).price).toBeNull();
+  });
+
   it('takes nothing whose words only look alike', () => {
     for (const [name, line] of [
       ['data protector', 'mains protector'],
