@@ -56,6 +56,10 @@ export interface Work {
   readonly runs: readonly WorkRun[];
   /** Values for its sentences, by the name that the sentence has for them. */
   readonly values: Readonly<Record<string, unknown>>;
+  /** Parts that it puts at another place: what another work lays to them was measured at the old one. */
+  readonly moves?: readonly string[];
+  /** Nobody can reckon what the site would be like: parts that stand in the way. Such a work is told, and never tried. */
+  readonly unreckoned?: readonly string[];
 }
 
 /** What is not right on a site, as a plan counts it; what the owner agreed to and what is folded under another are not in. */
@@ -108,13 +112,14 @@ export interface LeftOut {
     | 'breaks another'
     | 'changes nothing'
     | 'cannot be written'
+    | 'cannot be reckoned'
     | 'over budget'
     | 'over effort'
     | 'brings as much'
     | 'not needed';
   /** Findings that it would bring when it is done alone. */
   readonly brings: readonly StudyFinding[];
-  /** The reader's sentence, what it needs, or the materials that have no price. */
+  /** The reader's sentence, what it needs, what stands in its way, or the materials that have no price. */
   readonly because: readonly string[];
 }
 

@@ -24,6 +24,24 @@ const shields: WorkStep = {
   says: 'The shield of the line is bonded by the protector; it is no bond for anything else.',
 };
 
+const unplugged =
+  'Nothing is plugged in at the station, the transmitter is off, and no storm is near. Where the way from the [service] to its [electrode] leads over {panel}, that is for a [electrician], with the supply off.';
+const mountAnew =
+  'Mount {panel} on the outer wall beside {beside}, low, and out of the drip of the roof. Arresters stay bolted to it.';
+const movedAlong: readonly WorkStep[] = [
+  { when: 'depthM', says: locate },
+  {
+    when: 'wires',
+    says: 'Lead the other wires of the panel to its new place, each in one piece: {wires}. Their lengths are reckoned; measure before buying.',
+  },
+  {
+    when: 'lines',
+    says: 'Bring {lines} in at the new place. A cable that is too short is a new one, or gets a piece joined on by connectors that are sealed; close the old hole.',
+  },
+  'Before a hole is drilled look for pipes and wires in the wall, and for what burns easily beside the new place.',
+  look,
+];
+
 /** Sentences of each kind of work, by the key `words` of its values: the kind itself, or one way of putting right. */
 export const workWords = {
   bond: {
@@ -173,8 +191,8 @@ export const workWords = {
     why: 'An arrester that hangs on a wire, or stands in the room, brings in what it is there to keep out.',
     steps: ['Bolt {arrester} to {panel}, metal to metal, without a lead.', 'Bring {lines} to it there.', shields],
   },
-  'move-panel': {
-    title: 'An [entry panel] {panel}',
+  'new-panel': {
+    title: 'A new [entry panel], {panel}, bonded to {to}',
     why: 'All lines come in at one place beside the [service], so that nothing rises against anything else.',
     steps: [
       'Mount a plate of copper or brass on the wall outside, as near to where the [service] comes in as can be, low, and out of the drip of the roof.',
@@ -182,6 +200,37 @@ export const workWords = {
       noLength,
       'Drill it for the lines that come now and for those to come.',
     ],
+  },
+  'move-panel': {
+    title: 'Move {panel} along the wall, beside {beside}',
+    why: 'Each metre between the panel and what lies in the soil lifts it in a strike, with every box that hangs on it.',
+    steps: [
+      unplugged,
+      mountAnew,
+      {
+        when: 'wire',
+        says: 'Tie it to {to} by {wire}, {lengthM} at most, down and straight, before anything else is joined.',
+      },
+      ...movedAlong,
+    ],
+  },
+  'panels-together': {
+    title: 'Move {panel} beside {beside} and join the two',
+    why: 'Two panels that are apart do not rise alike in a strike, and what is plugged into lines of both is between them.',
+    steps: [
+      unplugged,
+      mountAnew,
+      {
+        when: 'wire',
+        says: 'Join it to {to} by {wire} or a wide strap, {lengthM} at most, before anything else is joined.',
+      },
+      ...movedAlong,
+    ],
+  },
+  'panel-not-moved': {
+    title: 'Move {panel}',
+    why: 'It hangs too far from what lies in the soil, or from where other lines come in.',
+    steps: ['Whoever knows the site says what stands near the new place.'],
   },
   'move-line': {
     title: 'Lead {line} down {support} and in at the panel',

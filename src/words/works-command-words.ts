@@ -47,6 +47,8 @@ export const worksCommandWords = {
     'changes nothing': 'tried, it takes nothing away.',
     'cannot be written': 'the file cannot be changed so: {list}',
     'cannot be written:': 'what it needs is not among the works.',
+    'cannot be reckoned':
+      'nobody can work out from the file what the site would be like then. What stands in the way, by its place or by what is typed to be near it: {list}.',
     'over budget': 'it goes over the budget of {budget}.',
     'over budget:': 'no price for {list}, so nobody can tell whether it fits the budget.',
     'over effort': 'it goes over the {hours} hours.',

@@ -8,6 +8,7 @@ import { neededPanels } from './entry-panel.ts';
 import { guyWorks } from './guy-works.ts';
 import { jointWorks } from './joint-works.ts';
 import { lineWorks } from './line-works.ts';
+import { panelMoveWorks } from './panel-move-works.ts';
 import { protectorWorks } from './protector-works.ts';
 import { deepenWorks, putRightWorks } from './put-right-works.ts';
 import { ringWorks } from './ring-works.ts';
@@ -25,6 +26,7 @@ const proposers: readonly Proposer[] = [
   bondWorks,
   tieWorks,
   arresterWorks,
+  panelMoveWorks,
   protectorWorks,
   lineWorks,
   jointWorks,

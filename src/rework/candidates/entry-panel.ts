@@ -89,6 +89,7 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
   return [
     newWork({
       kind: 'move-panel',
+      words: 'new-panel',
       subject: id,
       at: [id, ownerOf(to.point)],
       answers: [],
@@ -106,6 +107,7 @@ function withOwnRod(scene: Scene, id: string, building: string, bar: SiteChange)
   const driven = firstRods(scene, id, id, null, standOffM);
   return newWork({
     kind: 'move-panel',
+    words: 'new-panel',
     subject: id,
     at: [id],
     answers: [],

@@ -27,6 +27,8 @@ export interface ToLay {
   readonly wire?: string | undefined;
   /** Where its way is known already. */
   readonly way?: WayToLay | null;
+  /** For both ends beside what the way is long; 0 where that is counted. */
+  readonly slackM?: number;
   /** Ends that the same work drives. */
   readonly rods?: readonly string[];
   /** Joints that its ends want, where a part does not tell; null: as usual. */
@@ -34,14 +36,14 @@ export interface ToLay {
 }
 
 /** Depth of a bonding wire that joins electrodes: below a spade's first cut. Ours; local frost and ploughs may ask for more. */
-const depth = { ft: { text: '18 in', m: 0.4572 }, m: { text: '0.5 m', m: 0.5 } } as const;
+export const buriedDepth = { ft: { text: '18 in', m: 0.4572 }, m: { text: '0.5 m', m: 0.5 } } as const;
 
 /** For both ends: up a wall, down to a rod's top, round a corner that no plan shows; ours. */
-const slackM = 0.6;
+export const endSlackM = 0.6;
 
 export function layConductor(
   scene: Scene,
-  { id, from, to, duty, wire = usualWire(scene, duty), way, rods = [], joints = [] }: ToLay,
+  { id, from, to, duty, wire = usualWire(scene, duty), way, slackM = endSlackM, rods = [], joints = [] }: ToLay,
 ): Laid {
   const { units } = scene.study.site;
   const found = way === undefined ? wayToLay(scene, from, to) : way;
@@ -64,7 +66,7 @@ export function layConductor(
       { name: wire, unit: 'm', count: lengthM ?? { low: 0, high: Infinity } },
       ...ends.map((e): Material => ({ name: e.material, unit: 'each', count: { low: 1, high: 1 } })),
     ],
-    run: { part: id, routeM: found?.routeM ?? [], lengthM, depthM: duty === 'in soil' ? depth[units].m : null },
+    run: { part: id, routeM: found?.routeM ?? [], lengthM, depthM: duty === 'in soil' ? buriedDepth[units].m : null },
     wire,
   };
 }
@@ -76,7 +78,7 @@ function routeField(way: WayToLay | null, scene: Scene): Readonly<Record<string,
 }
 
 function placeFields(scene: Scene, from: string, to: string, duty: Duty): Readonly<Record<string, ChangeValue>> {
-  if (duty === 'in soil') return { buried: depth[scene.study.site.units].text, where: 'outside' };
+  if (duty === 'in soil') return { buried: buriedDepth[scene.study.site.units].text, where: 'outside' };
   const wheres = [from, to].map((point) => scene.part(ownerOf(point))?.where ?? null);
   const where = duty === 'lead' ? 'outside' : (wheres.find((w) => w !== null && w !== 'outside') ?? null);
   return { ...(where === null ? {} : { where }), buried: 'no' };

@@ -172,7 +172,6 @@ export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Shar
       return trialOf(set);
     },
     earthOhmWith: trials.earthOhmWith,
-    known: trialOf,
     workedOut: trialOf,
   };
 }

@@ -41,7 +41,9 @@ export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
   const done: Done = { rounds: [], steps: [], leftOut: new Map(), study: ask.before, text: ask.text, stopped: false };
   const tried = new Set<string>();
   while (done.rounds.length < mostRounds && !done.stopped) {
-    const works = ask.candidatesOf(done.study).filter((w) => !tried.has(sayingOf(w)));
+    const proposed = ask.candidatesOf(done.study);
+    for (const work of proposed) leaveUnreckoned(done, work);
+    const works = proposed.filter((w) => w.unreckoned === undefined && !tried.has(sayingOf(w)));
     for (const work of works) tried.add(sayingOf(work));
     if (works.length === 0) break;
     const before = done.steps.length;
@@ -49,6 +51,12 @@ export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
     if (done.steps.length === before || isEnough(done.study)) break;
   }
   return planOf(ask, done);
+}
+
+/** What nobody can reckon is told with what stands in its way. */
+function leaveUnreckoned({ leftOut }: Done, work: Work): void {
+  if (work.unreckoned === undefined) return;
+  leftOut.set(work.id, { work, why: 'cannot be reckoned', brings: [], because: work.unreckoned });
 }
 
 /** A large site is not gone through again for advice alone. */
@@ -131,13 +139,20 @@ function planOf({ before, limits }: PlanAsk, { rounds, steps, leftOut, study, te
     after: study,
     text,
     steps,
-    leftOut: [...leftOut.values()].filter((l) => !isStep.has(l.work.id)).map((l) => asItEnded(l, rounds, left)),
+    leftOut: [...leftOut.values()]
+      .filter((l) => !isStep.has(l.work.id) && !isDoneOtherwise(l, left))
+      .map((l) => asItEnded(l, rounds, left)),
     searched: rounds.every(isFew) ? 'every set' : 'step by step',
     weighedBy: rounds[0]?.totals.by ?? 'material',
     limits,
     ...(isLarge(before) ? { inBatches: true as const } : {}),
     stopped,
   };
+}
+
+/** Nobody asks for a work that could not be reckoned once nothing is left that it was for. */
+function isDoneOtherwise({ why, work }: LeftOut, left: ReadonlySet<string>): boolean {
+  return why === 'cannot be reckoned' && !work.answers.some((id) => left.has(id));
 }
 
 /** What a work would have taken away may have gone by the works of a later round. */

@@ -7,7 +7,7 @@ export interface Pool {
   readonly works: readonly Work[];
   /** Of each work: itself and all that must be done before it, in order. */
   readonly bundles: readonly (readonly number[])[];
-  /** Whether two works change one thing of the file in two ways. */
+  /** Whether two works change one thing of the file in two ways, or one moves what the other lays metal to. */
   readonly clash: (a: number, b: number) => boolean;
 }
 
@@ -25,7 +25,8 @@ export function poolOf(works: readonly Work[]): Pool {
   const clash = (a: number, b: number): boolean => {
     if (a > b) return clash(b, a);
     const key = a * ordered.length + b;
-    const does = known.get(key) ?? (a !== b && clashes(said[a]!, said[b]!));
+    const does =
+      known.get(key) ?? (a !== b && (clashes(said[a]!, said[b]!) || isLaidToMoved(ordered[a]!, ordered[b]!)));
     known.set(key, does);
     return does;
   };
@@ -59,6 +60,19 @@ function sayingsOf(changes: readonly SiteChange[]): ReadonlyMap<string, string> 
 /** A field set in a part that the other takes out is no clash here: the edit itself refuses it. */
 function clashes(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>): boolean {
   return [...a].some(([about, says]) => b.has(about) && b.get(about) !== says);
+}
+
+/** Whether one lays a conductor to what the other puts at another place: it was measured to the old one. */
+function isLaidToMoved(a: Work, b: Work): boolean {
+  return isMovedBy(a, b) || isMovedBy(b, a);
+}
+
+function isMovedBy({ moves = [] }: Work, { changes }: Work): boolean {
+  if (moves.length === 0) return false;
+  const laid = changes.flatMap((c) =>
+    c.is === 'add' && c.section === 'conductors' ? [c.fields.from, c.fields.to] : [],
+  );
+  return laid.some((end) => moves.includes(String(end).split(/[@.]/, 1)[0]!));
 }
 
 /** Changes of several works, one after the other; what two of them say alike, or what is done already, is done once. */

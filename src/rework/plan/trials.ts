@@ -45,9 +45,7 @@ export interface Trials {
   readonly quickly: (set: readonly number[], count: Count) => Trying<SetTrial>;
   /** Resistance to earth with a set done, by a quick look; null: it cannot be had so. */
   readonly earthOhmWith: (set: readonly number[]) => number | null;
-  /** What was tried already. */
-  readonly known: (set: readonly number[]) => SetTrial | null;
-  /** The same, worked out at once where it was not. */
+  /** What was tried already; worked out at once where it was not. */
   readonly workedOut: (set: readonly number[]) => SetTrial;
 }
 
@@ -99,7 +97,6 @@ export function trialsOf(pool: Pool, ground: Ground, tryChanges: TryChanges, qui
     of,
     quickly,
     earthOhmWith,
-    known: (set) => known.get(keyOf(set))?.trial ?? null,
     workedOut: (set) => known.get(keyOf(set))?.trial ?? workOut(set),
   };
 }

@@ -2,10 +2,11 @@ import type { WorkKind } from '../../../src/rework/work.ts';
 
 /** What the practitioners of a layout wanted, written from the case text alone. */
 export interface Wanted {
+  /** Of a layout its id; of an example its folder and name below examples/. */
   readonly file: string;
   /** Hazards that they wanted removed: rule and a place of it. */
   readonly removed: readonly (readonly [rule: string, at: string])[];
-  /** Works that they named, any of which may come first; `at` '': wherever. */
+  /** Works that they named, any of which may come first; `at` '': wherever. [] (examples alone): there is nothing to do. */
   readonly named: readonly (readonly [kind: WorkKind, at: string])[];
   /** Their words, shortened. */
   readonly says: string;
@@ -297,5 +298,199 @@ export const wantedOfB: readonly Wanted[] = [
       ['add-rods', ''],
     ],
     says: 'Line earthed at the entry, rack and tower bonded; disputed whether the two earths are joined.',
+  },
+];
+
+/**
+ * The example sites, by practice: what their README says is wrong, and what the rules say of the rest. A work that takes a hazard
+ * away has to come before one that takes a defect away, and that before advice.
+ */
+export const wantedOfExamples: readonly Wanted[] = [
+  {
+    file: 'first-dipole/first-dipole',
+    removed: [
+      [oneSystem, 'old-rod'],
+      ['shield-bonded-at-entry', 'coax'],
+    ],
+    named: [
+      ['bond', 'old-rod'],
+      ['move-panel', ''],
+      ['add-protector', 'coax'],
+    ],
+    says: 'The rod at the gable belongs to the system of the meter, the line comes in by a plate outside.',
+  },
+  {
+    file: 'marl-hill/marl-hill',
+    removed: [
+      [oneSystem, 'E2'],
+      [oneSystem, 'anchor-rod'],
+      ['panel-tied-to-service', 'entry'],
+      ['neutral-bonded-once', 'shed-panel'],
+      ['separate-building-electrode', 'shed-panel'],
+      ['shelters-within-reach-bonded', 'rotator-box'],
+      ['shelters-within-reach-bonded', 'amplifier'],
+      ['shield-bonded-at-entry', 'line2'],
+      ['shield-bonded-at-entry', 'line3'],
+      ['shield-bonded-at-entry', 'line4'],
+      ['arrester-bonded', 'a2'],
+      ['spare-and-disconnected-lines', 'line1'],
+      ['spare-and-disconnected-lines', 'line2'],
+      ['no-solder-in-path', 'c3:tower-rods'],
+    ],
+    named: [
+      ['bond', 'E2'],
+      ['put-right', 'shed-panel'],
+    ],
+    says: 'The shack rod and the plate tied to the service; the second neutral bond out, since it puts current on cases every day.',
+  },
+  {
+    file: 'repeater-hut/repeater-hut',
+    removed: [['shelters-within-reach-bonded', 'fence']],
+    named: [
+      ['tie-metalwork', 'fence'],
+      ['tie-metalwork', 'generator'],
+    ],
+    says: 'Hut, tower, fence, rack and generator rise together; fence and generator are still missing. No rod for its ohms.',
+  },
+  {
+    file: 'rod-in-rock/rod-in-rock',
+    removed: [['shield-bonded-at-entry', 'coax']],
+    named: [
+      ['move-panel', ''],
+      ['move-line', 'coax'],
+      ['add-protector', 'coax'],
+    ],
+    says: 'Not the 750 ohm, but the line that comes in bare is what hurts somebody first.',
+  },
+  {
+    file: 'town-flat/town-flat',
+    removed: [
+      ['iec-mast-earthed', 'lift-mast'],
+      ['shield-bonded-at-entry', 'coax'],
+      ['shield-bonded-at-entry', 'tv'],
+      ['spare-and-disconnected-lines', 'coax'],
+    ],
+    named: [
+      ['tie-metalwork', 'lift-mast'],
+      ['bond', 'lift-mast'],
+      ['put-right', 'pulled-lines'],
+    ],
+    says: 'The mast earthed, two metres from the wire of the block; until then the plug that is pulled has a place to go. Whether mast and wire hold together, the wire of the block decides, which nobody traced.',
+  },
+  {
+    file: 'two-buildings/two-buildings',
+    removed: [
+      [oneSystem, 'radio-rod'],
+      ['panel-tied-to-service', 'shop-plate'],
+      ['neutral-bonded-once', 'shop-panel'],
+      ['separate-building-electrode', 'shop-panel'],
+      ['shelters-within-reach-bonded', 'power-supply'],
+      ['shield-bonded-at-entry', 'feed-loop'],
+      ['spare-and-disconnected-lines', 'feed-beam'],
+      ['spare-and-disconnected-lines', 'feed-fan'],
+    ],
+    named: [
+      ['put-right', 'shop-panel'],
+      ['put-right', 'pulled-lines'],
+      ['bond', 'radio-rod'],
+    ],
+    says: 'The feeder wired as a house’s and the radio earth by itself; both lines of the mast lie loose beside the radio in a storm.',
+  },
+  {
+    file: 'small/barn-with-class/barn-with-class',
+    removed: [],
+    named: [['second-path', '']],
+    says: 'Advice alone: its bar hangs on one conductor.',
+  },
+  {
+    file: 'small/coast-station/coast-station',
+    removed: [],
+    named: [],
+    says: 'Papers and a pair of metals to look at: for a person.',
+  },
+  {
+    file: 'small/farm-wires/farm-wires',
+    removed: [],
+    named: [['second-path', 'tower']],
+    says: 'A tall tower of three legs that stands on one lead.',
+  },
+  {
+    file: 'small/field-weekend/field-weekend',
+    removed: [],
+    named: [['add-rods', 'rod']],
+    says: 'Two days on a meadow: the mast has a rod, and nobody showed that the one is enough.',
+  },
+  {
+    file: 'small/hall-with-class/hall-with-class',
+    removed: [],
+    named: [['second-path', '']],
+    says: 'Advice alone: its bar hangs on one conductor.',
+  },
+  {
+    file: 'small/mast-as-terminal/mast-as-terminal',
+    removed: [],
+    named: [],
+    says: 'Pairs of metals to look at each year.',
+  },
+  {
+    file: 'small/protected-hall/protected-hall',
+    removed: [],
+    named: [
+      ['add-protector', ''],
+      ['second-path', ''],
+      ['move-line', 'coax'],
+    ],
+    says: 'Advice alone: mains without a protector, single conductors, a line that comes in high.',
+  },
+  {
+    file: 'small/protected-house/protected-house',
+    removed: [],
+    named: [['replace-conductor', 'gutter-bond']],
+    says: 'The gutter is bonded by a wire that is too thin for the lightning protection that is claimed.',
+  },
+  {
+    file: 'small/radio-site/radio-site',
+    removed: [[oneSystem, 'other-rod']],
+    named: [['bond', 'other-rod']],
+    says: 'A rod by itself; the owner agreed to it, and a bond ends it all the same.',
+  },
+  {
+    file: 'small/relay-hut/relay-hut',
+    removed: [],
+    named: [
+      ['tie-metalwork', 'radio-1'],
+      ['tie-metalwork', 'radio-2'],
+      ['add-rods', 'tower'],
+      ['add-protector', 'guide-2'],
+    ],
+    says: 'Radios that nothing ties, a tower without a rod for each leg, a rigid line without a protector; a waveguide has no core to protect.',
+  },
+  {
+    file: 'small/shed-with-terminal/shed-with-terminal',
+    removed: [],
+    named: [],
+    says: 'One air terminal on one conductor, as the standard allows a shed.',
+  },
+  {
+    file: 'small/steel-hall/steel-hall',
+    removed: [],
+    named: [['second-path', '']],
+    says: 'Advice alone: its bar hangs on one conductor.',
+  },
+  {
+    file: 'small/tower-standard/tower-standard',
+    removed: [],
+    named: [
+      ['second-path', 'down-east'],
+      ['second-path', 'tower-legs'],
+      ['add-rods', ''],
+    ],
+    says: 'A second way down for the barn, a lead for each leg and the rods that the tower standard counts.',
+  },
+  {
+    file: 'small/wet-site/wet-site',
+    removed: [],
+    named: [],
+    says: 'Pairs of metals and a test to be done in each season.',
   },
 ];
