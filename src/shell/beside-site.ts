@@ -1,5 +1,4 @@
 import { basename, dirname, join } from 'node:path';
-import { rules } from '../rules/index.ts';
 import type { Beside } from '../rules/run-rules.ts';
 import type { Problem } from '../site/problem.ts';
 import type { Site } from '../site/site.ts';
@@ -8,13 +7,14 @@ import { readStandard } from '../site/standard/read-standard.ts';
 import { sayProblem } from '../words/say-problem.ts';
 import { exitCode, Stop } from './exit-code.ts';
 import { readBytes } from './files.ts';
+import { knownRules } from './known-rules.ts';
 
 /** Bytes of a side file: a page or two of text. */
 const sideFileLimit = 256 * 1024;
 
 /** The small files that a site names, read from its own folder; every problem at once when one cannot be used. */
 export function besideSite({ header }: Site, sitePath: string): Beside {
-  const known = rules.map((r) => ({ id: r.id, key: r.limits?.[0]?.key ?? null }));
+  const known = knownRules();
   const { standard, agreedIn = null } = header;
   return {
     standard:

@@ -161,9 +161,12 @@ function addReference(program: Command, done: (code: ExitCode) => void): void {
 
   program
     .command('schema')
-    .description('the JSON Schema of the site file, for an editor')
+    .description(
+      'the JSON Schema, for an editor: of the site file, of an owner’s standard, or of what was agreed to stand',
+    )
+    .argument('[file]', 'site, standard or agreed', 'site')
     .option('-o, --output <file>', 'write it there; - is stdout')
-    .action(async (options) => done((await import('./commands/schema.ts')).schema(options)));
+    .action(async (file, options) => done((await import('./commands/schema.ts')).schema(file, options)));
 }
 
 async function run(): Promise<ExitCode> {

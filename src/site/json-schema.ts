@@ -20,10 +20,7 @@ export function jsonSchema(): Schema {
     additionalProperties: false,
     properties: Object.fromEntries(sections.map((s) => [s.name, sectionSchema(s, shared)])),
     $defs: {
-      unknown: { description: schemaWords.unknown, enum: ['unknown', null] },
-      known: { description: schemaWords.known, enum: [...howKnownWords, 'unknown', null] },
-      note: { description: schemaWords.note, type: ['string', 'number', 'boolean', 'null'] },
-      wrapped: wrapperOf({}),
+      ...valueDefinitions(),
       id: {
         description: schemaWords.id,
         pattern: '^[\\p{L}\\p{M}\\p{N}_-]+$',
@@ -32,6 +29,16 @@ export function jsonSchema(): Schema {
       ...Object.fromEntries(members.map((s) => [s.name, memberSchema(s, shared)])),
       ...Object.fromEntries(shared.values()),
     },
+  };
+}
+
+/** What every value may be besides itself, in the schema of any file. */
+export function valueDefinitions(): { readonly [name: string]: Schema } {
+  return {
+    unknown: { description: schemaWords.unknown, enum: ['unknown', null] },
+    known: { description: schemaWords.known, enum: [...howKnownWords, 'unknown', null] },
+    note: { description: schemaWords.note, type: ['string', 'number', 'boolean', 'null'] },
+    wrapped: wrapperOf({}),
   };
 }
 

@@ -13,4 +13,11 @@ export const schemaWords = {
   id: 'An id: letters of any script, digits, - and _; not a word that the file uses itself.',
   prices: 'What one costs, or one foot or metre of it; currency names the money.',
   kinds: 'For {kinds}.',
+  standardTitle: 'A standard of a site’s owner',
+  standardFile:
+    'What a landlord or a club asks beside the code, in limits and words of its own. `site.standard` names the file.',
+  ownLimit: 'A condition of the owner’s own: what it is of, and at least one thing that is asked.',
+  agreedTitle: 'Findings that were agreed to stand',
+  agreedFile:
+    'What was found, and was agreed to stay as it is. `site.agreed_in` names the file; such a finding is counted and never gone.',
 } as const;

@@ -80,6 +80,18 @@ describe('results and talk', () => {
     });
     expect(evenground.run('rules')).toMatchObject({ code: 0, err: '' });
     expect(evenground.run('schema')).toMatchObject({ code: 0, err: '' });
+    for (const file of ['site', 'standard', 'agreed'])
+      expect(evenground.run('schema', file), file).toMatchObject({ code: 0, err: '' });
+    expect(evenground.run('schema', 'site').out).toBe(evenground.run('schema').out);
+    const titles = ['site', 'standard', 'agreed'].map(
+      (file) => (JSON.parse(evenground.run('schema', file).out) as { title: string }).title,
+    );
+    expect(new Set(titles).size).toBe(3);
+    expect(evenground.run('schema', 'standrad')).toMatchObject({
+      code: 2,
+      out: '',
+      err: 'standrad: no schema has this name. Did you mean standard? All of them: site, standard, agreed\n',
+    });
   });
 
   it('the starter file can be read as it is', () => {

@@ -1,5 +1,6 @@
 import { type IdSection, refuse } from '../reading/report.ts';
 import { partSections } from '../site.ts';
+import { agreementFields } from './agreement.ts';
 import { list, listOfKnown, mapped, record, recordOr } from './collections.ts';
 import { thingSections } from './common-fields.ts';
 import { supplyWords } from './equipment.ts';
@@ -54,13 +55,7 @@ const prepared = record({
   date: field(date, 'Day that it was prepared.'),
 });
 
-const agreement = record({
-  rule: field(text(), 'The rule whose finding was agreed to stand.'),
-  at: field(jointOrPoint([...thingSections, 'guys', 'buildings', 'plugs']), 'The part that it is about.'),
-  reason: field(text(), 'Why it may stand.'),
-  by: field(text(), 'Who agreed.'),
-  date: field(date, 'When.'),
-});
+const agreement = record(agreementFields(jointOrPoint([...thingSections, 'guys', 'buildings', 'plugs'])));
 
 export const headerFields = {
   name: field(text(), 'Name of the site, as the report prints it.'),

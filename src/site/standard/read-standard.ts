@@ -1,20 +1,30 @@
 import { dimensionOfKey } from '../../units/format.ts';
 import { nearName } from '../../units/near-name.ts';
-import type { Field, FieldType } from '../format/field.ts';
+import type { Fields, FieldType } from '../format/field.ts';
 import { readValue, refuseOtherKeys } from '../format/read-value.ts';
-import { oneOf, text } from '../format/words.ts';
 import type { Problem } from '../problem.ts';
 import { below, refuse, type Spot } from '../reading/report.ts';
 import { childOf, type Entry, type MapNode, sayNode, type TreeNode } from '../reading/tree.ts';
 import { limit } from './limit-type.ts';
 import { type OwnCondition, type OwnerStandard, type OwnLimit, type OwnRule, ownSubjects } from './owner-standard.ts';
 import { type Side, sideFile } from './side-file.ts';
-import { conditionFields, type severities, wordFields } from './standard-format.ts';
+import {
+  conditionFields,
+  noteFields,
+  ruleLimitFields,
+  ruleWordFields,
+  type severities,
+  standardFields,
+  standardGroups,
+  subjectFields,
+  wordFields,
+} from './standard-format.ts';
 
-/** A rule that an owner may set a limit of; `key`: null where it has no figure. */
+/** A rule that an owner may set a limit of; `key`: null where it has no figure. `says`: its title, for a schema. */
 export interface KnownRule {
   readonly id: string;
   readonly key: string | null;
+  readonly says?: string;
 }
 
 /** Reads an owner's standard; all problems at once, each with its place. Never throws. */
@@ -23,16 +33,15 @@ export function readStandard(
   file: string,
   rules: readonly KnownRule[],
 ): { readonly standard: OwnerStandard | null; readonly problems: readonly Problem[] } {
-  const { value, problems } = sideFile(content, ['name', 'edition', 'limits', 'rules', 'note'], (side) =>
-    standardOf(side, file, rules),
-  );
+  const keys = [standardFields, standardGroups, noteFields].flatMap((group) => Object.keys(group));
+  const { value, problems } = sideFile(content, keys, (side) => standardOf(side, file, rules));
   return { standard: value, problems };
 }
 
 function standardOf({ root, spot }: Side, file: string, rules: readonly KnownRule[]): OwnerStandard {
-  const word = (key: string) => {
+  const word = (key: keyof typeof standardFields) => {
     const node = childOf(root, key);
-    return node === null ? null : readValue(text(), node, below(spot, key));
+    return node === null ? null : readValue(standardFields[key].type, node, below(spot, key));
   };
   return {
     file,
@@ -59,10 +68,14 @@ function limitOf({ key, value }: Entry, spot: Spot): readonly OwnLimit[] {
     refuse(spot, value.at, 'limit-of-what', { subjects: ownSubjects.join(', ') });
     return [];
   }
-  const of = readValue(oneOf(ownSubjects), ofNode, below(spot, 'of'));
+  const of = readValue(subjectFields.of.type, ofNode, below(spot, 'of'));
   if (of === null) return [];
   const fields = conditionFields[of];
-  refuseOtherKeys(group, ['of', ...Object.keys(fields), ...Object.keys(wordFields)], spot);
+  refuseOtherKeys(
+    group,
+    [subjectFields, fields, wordFields].flatMap((keys) => Object.keys(keys)),
+    spot,
+  );
   const conditions = group.entries.flatMap((e): readonly OwnCondition[] => {
     const found = Object.hasOwn(fields, e.key) ? fields[e.key] : undefined;
     const read = found === undefined ? null : readValue(found.type, e.value, below(spot, e.key));
@@ -70,7 +83,7 @@ function limitOf({ key, value }: Entry, spot: Spot): readonly OwnLimit[] {
   });
   const asks = group.entries.some((e) => Object.hasOwn(fields, e.key));
   if (!asks) refuse(spot, value.at, 'limit-asks-nothing', { keys: Object.keys(fields).join(', ') });
-  const { severity, because, remedy } = wordsOf(group, spot);
+  const { severity, because, remedy } = wordsOf(group, wordFields, spot);
   return [{ id: key, of, conditions, severity: severity ?? 'defect', because, remedy }];
 }
 
@@ -91,8 +104,12 @@ function ruleOf({ key, keyAt, value }: Entry, rules: readonly KnownRule[], spot:
   }
   const group = groupOf(value, spot, 'limit, severity, because');
   if (group === null) return [];
-  refuseOtherKeys(group, ['limit', 'severity', 'because'], spot);
-  const { severity, because } = wordsOf(group, spot);
+  refuseOtherKeys(
+    group,
+    [ruleLimitFields, ruleWordFields].flatMap((keys) => Object.keys(keys)),
+    spot,
+  );
+  const { severity, because } = wordsOf(group, ruleWordFields, spot);
   const typed = childOf(group, 'limit');
   return [
     { rule: key, severity, because, limit: typed === null ? null : ruleLimit(typed, known, below(spot, 'limit')) },
@@ -105,15 +122,16 @@ function ruleLimit(node: TreeNode, { id, key }: KnownRule, spot: Spot): OwnRule[
   return read === null ? null : { key, ...read };
 }
 
-function wordsOf(group: MapNode, spot: Spot) {
-  const read = <T>({ type }: Field<T>, key: string): T | null => {
+function wordsOf(group: MapNode, fields: Fields, spot: Spot) {
+  const read = <T>(key: string): T | null => {
     const node = childOf(group, key);
-    return node === null ? null : readValue<T>(type as FieldType<T>, node, below(spot, key));
+    const type = Object.hasOwn(fields, key) ? fields[key]!.type : null;
+    return node === null || type === null ? null : readValue<T>(type as FieldType<T>, node, below(spot, key));
   };
   return {
-    severity: read<(typeof severities)[number]>(wordFields.severity, 'severity'),
-    because: read<string>(wordFields.because, 'because'),
-    remedy: read<string>(wordFields.remedy, 'remedy'),
+    severity: read<(typeof severities)[number]>('severity'),
+    because: read<string>('because'),
+    remedy: read<string>('remedy'),
   };
 }
 

@@ -4,9 +4,27 @@ import { type Field, type Fields, type FieldType, field } from '../format/field.
 import { metal } from '../format/material-types.ts';
 import { oneOf, text } from '../format/words.ts';
 import { type Limit, limit } from './limit-type.ts';
-import type { OwnCondition, OwnSubject } from './owner-standard.ts';
+import { type OwnCondition, type OwnSubject, ownSubjects } from './owner-standard.ts';
 
 export const severities = ['hazard', 'defect', 'advice'] as const;
+
+/** The keys of the file beside its groups, and the groups. */
+export const standardFields = {
+  name: field(text(), 'Name of the standard, as findings cite it; left out: the name of the file.'),
+  edition: field(text(), 'Its edition or year.'),
+} satisfies Fields;
+export const standardGroups = {
+  limits: 'Limits of the owner’s own, each under a name of its own.',
+  rules: 'Rules of the pack as the owner asks them, each under its name.',
+} as const;
+export const noteFields = {
+  note: field(text(), 'Anything worth knowing; it is not read further.'),
+} satisfies Fields;
+
+/** What a limit of the owner’s own is of. */
+export const subjectFields = {
+  of: field(oneOf(ownSubjects), `What it is asked of: ${ownSubjects.join(', ')}.`),
+} satisfies Fields;
 
 type ConditionField = Field<(name: string) => OwnCondition>;
 
@@ -82,4 +100,13 @@ export const wordFields = {
   severity: field(oneOf(severities), 'How bad it is where it is not met: hazard, defect or advice; default defect.'),
   because: field(text(), 'Why it is asked, in the owner’s words.'),
   remedy: field(text(), 'How it is put right, in the owner’s words.'),
+} satisfies Fields;
+
+/** Of a rule of the pack: the owner's limit, read by the figure of the rule, and the owner's words. */
+export const ruleLimitFields = {
+  limit: 'Limit of the owner in place of that of the rule, such as at least 2 AWG or at most 0.5 m.',
+} as const;
+export const ruleWordFields = {
+  severity: field(oneOf(severities), 'How bad it is where it is not met; left out: as the rule has it.'),
+  because: wordFields.because,
 } satisfies Fields;
