@@ -26,7 +26,9 @@ export function claimsOf({ claims, codes }: Pick<SiteHeader, 'claims' | 'codes'>
   const isAviation = /\bFAA\b|\baviation\b/i.test(said);
   const isOrdnance = /\bMO[- ]?322\b|\bordnance\b/i.test(said);
   return {
-    lightning: lightningClass !== null || /lightning protection|NFPA 780|UL 96A|62305|BS 6651|AS\/NZS 1768/i.test(said),
+    lightning:
+      lightningClass !== null ||
+      /(?<!\b(?:no|without)(?: any)? )lightning protection|NFPA 780|UL 96A|62305|BS 6651|AS\/NZS 1768/i.test(said),
     lightningClass,
     tower: tower === null ? null : (tower[1]?.toUpperCase() ?? 'unknown'),
     military: isOrdnance || /MIL-(?:HDBK|STD)|\bTM 5-811|UFGS|\bmilitary\b|\barmy\b|\bdefen[cs]e\b/i.test(said),

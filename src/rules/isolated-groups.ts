@@ -23,6 +23,11 @@ export function isolatedGroups(bonding: Bonding, isOwn: (electrode: string) => b
   return noneWithService(groups.filter((g) => !bonding.perhapsJoined.has(g.id)));
 }
 
+/** Whether a part's group may go on by a wire that nobody traced: nothing can be said to be missing of it. */
+export function mayGoOn({ openEnds, groupOf }: Bonding, part: string): boolean {
+  return openEnds.has(groupOf.get(part) ?? '');
+}
+
 function withoutService(groups: readonly Group[], bonding: Bonding): readonly IsolatedGroup[] {
   const perhaps = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
   return groups

@@ -9,7 +9,17 @@ export function isEarthedBySupplier({ header }: Pick<Facts, 'header'>): boolean 
   return abroad && (header.supply === 'tn-s' || header.supply === 'tn-c-s');
 }
 
+/** Nobody said what kind of supply it is where some kinds bring their earth along. */
+export function maySupplierEarth({ header }: Pick<Facts, 'header'>): boolean {
+  return (header.region === 'iec' || header.region === 'uk' || header.region === 'au') && header.supply === 'unknown';
+}
+
 /** Bonded to the main bar of such a supply; whether that is enough for an antenna is not the same in every country. */
 export function reachesSupplierEarth(facts: Pick<Facts, 'header' | 'bonding'>, part: string): boolean {
   return isEarthedBySupplier(facts) && facts.bonding.serviceBy.bonds.has(part);
+}
+
+/** Bonded to the main bar of what may be such a supply. */
+export function mayReachSupplierEarth(facts: Pick<Facts, 'header' | 'bonding'>, part: string): boolean {
+  return maySupplierEarth(facts) && facts.bonding.serviceBy.bonds.has(part);
 }

@@ -91,7 +91,8 @@ export const notStated: Readonly<Record<string, NotStated>> = {
   },
   'fence-bonded': {
     title: 'A metal fence near a tower is bonded to its ring',
-    reason: 'Asked by metalwork-bonded of every fence of the file but the live wire of one for animals.',
+    reason:
+      'Asked by metalwork-bonded of a fence within {=3 m} of a tower or mast, as advice; not of the live wire of one for animals.',
   },
   'generator-frame': {
     title: 'A portable generator that feeds cords alone needs no rod',

@@ -1,11 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readSite } from '../../src/site/read-site.ts';
-import { runStudy } from '../../src/study/run-study.ts';
+import { rules } from '../../src/rules/index.ts';
+import { studyOf, tableOf } from './golden-study.ts';
 
-const body = readFileSync(join(import.meta.dirname, 'one-site.site.yaml'), 'utf8');
-const table = readFileSync(join(import.meta.dirname, 'verdict-tables.tsv'), 'utf8').trimEnd().split('\n');
+const table = tableOf('verdict-tables.tsv');
 
 /** How the one site is asked, column by column. */
 const heads = {
@@ -16,10 +13,7 @@ const heads = {
 } as const;
 
 function outcomesOf(head: string): ReadonlyMap<string, string> {
-  const text = `site: {name: One site, ${head}, units: m, service: panel, without: [telephone, network, cable tv]}\n${body}`;
-  const { site } = readSite(text, 'one.site.yaml');
-  const { study, faults } = runStudy(site!, { state: null, version: '0', checksum: '', date: null });
-  expect(faults).toEqual([]);
+  const study = studyOf(head);
   return new Map(
     study.conditions.map((c) => {
       const at = study.findings
@@ -32,22 +26,32 @@ function outcomesOf(head: string): ReadonlyMap<string, string> {
 
 const columns = Object.keys(heads) as (keyof typeof heads)[];
 const found = new Map(columns.map((name) => [name, outcomesOf(heads[name])]));
+const known = new Set(table.map(([rule]) => rule));
 
 describe('one site under the conditions of several countries', () => {
   it('has its columns', () => {
-    expect(table[0]!.split('\t')).toEqual(['rule', ...columns]);
+    expect(table[0]).toEqual(['rule', ...columns, 'why']);
   });
 
-  it.each(table.slice(1).map((line) => line.split('\t') as [string, ...string[]]))('%s', (rule, ...expected) => {
+  it.each(table.slice(1).map(([rule, ...cells]) => [rule!, cells] as const))('%s', (rule, cells) => {
     const got = columns.map((name) => found.get(name)!.get(rule)!.replace(/^not applicable,.*/, '-'));
-    expect(got).toEqual(expected);
+    expect(got).toEqual(cells.slice(0, columns.length));
   });
 
-  it('has nothing of code or practice that is not met beyond the table', () => {
-    const known = new Set(table.map((line) => line.split('\t')[0]));
+  it('has nothing that is not met or cannot be told beyond the table', () => {
     for (const name of columns) {
-      const beyond = [...found.get(name)!].filter(([rule, is]) => /^not met, (?:code|practice)/.test(is) && !known.has(rule));
+      const beyond = [...found.get(name)!].filter(([rule, is]) => /^(?:not met|cannot tell)/.test(is) && !known.has(rule));
       expect(beyond, name).toEqual([]);
     }
+  });
+
+  it('has each rule on what a strike does', () => {
+    const strike = rules.filter((r) => r.family === 'strike').map((r) => r.id);
+    expect(strike.filter((id) => !known.has(id))).toEqual([]);
+  });
+
+  it('says why wherever something is not met or cannot be told', () => {
+    const bare = table.slice(1).filter(([, ...cells]) => /not met|cannot tell/.test(cells.join()) && cells.length === 4);
+    expect(bare.map(([rule]) => rule)).toEqual([]);
   });
 });

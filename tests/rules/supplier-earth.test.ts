@@ -29,6 +29,12 @@ it.each([
   ['iec', 'tt', 'iec-mast-earthed', 'not met'],
   ['iec', 'tn-s', 'arrester-bonded', 'cannot tell'],
   ['iec', 'tt', 'arrester-bonded', 'not met'],
+  // which of the two it is, nobody said
+  ['iec', 'unknown', 'service-electrode-known', 'cannot tell'],
+  ['uk', 'unknown', 'iec-mast-earthed', 'cannot tell'],
+  ['iec', 'unknown', 'arrester-bonded', 'cannot tell'],
+  ['au', 'unknown', 'service-electrode-known', 'cannot tell'],
+  ['us', 'unknown', 'service-electrode-known', 'not met'],
 ])('in %s on %s, %s is %s', (region, supply, rule, expected) => {
   expect(outcome(region, supply, rule)).toBe(expected);
 });

@@ -30,7 +30,7 @@ lines:
 conductors:
   c1: {from: panel, to: E1, wire: 6 AWG copper, length: 5 ft, joints: [bolted lug, clamp1]}
   c2: {from: tower@base, to: E2, wire: 6 AWG copper, length: 5 ft, joints: [bolted lug, clamp2]}
-  c3: {from: entry, to: E1, wire: 10 AWG copper, length: 20 ft, joints: [bolted lug, acorn]}
+  c3: {from: entry, to: E1, wire: 12 AWG copper, length: 20 ft, joints: [bolted lug, acorn]}
 joints:
   clamp1: {kind: rod clamp, on: E1, listed: yes, for_burial: no}
   clamp2: {kind: hose clamp, on: E2}
@@ -51,7 +51,7 @@ describe('the change that a finding carries', () => {
     ['arrester-on-every-feed-line', 'coax'],
     ['joint-method-allowed', 'clamp2'],
     ['rod-length-us', 'E2'],
-    ['antenna-electrode-bond-size', 'c3'],
+    ['mast-ground-size', 'c3'],
   ])('of %s at %s puts it right, and nothing worse comes of it', (rule, at) => {
     const finding = standing(before, rule, at);
     expect(finding, `${rule} stands before`).toBeDefined();

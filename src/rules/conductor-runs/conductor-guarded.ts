@@ -12,7 +12,7 @@ export const conductorGuarded = rule({
   source: { document: 'UL 96A; NFPA 70', edition: '2007', clause: '9.3.3; 250.64(B), 810.21(D)', provenance: 'read' },
   needs: ['sections', 'conductors'],
   check({ sections, conductors }) {
-    const asked = walkedConductors(conductors);
+    const asked = walkedConductors(conductors, (c) => c.part.guarded === 'no');
     if (asked.length === 0) return nothingThere({ sections }, 'conductors');
     return asked.map((c): Verdict => {
       const at = [c.id];

@@ -17,14 +17,17 @@ export const ferrousSleeveBonded = rule({
   },
   needs: ['sections', 'conductors'],
   check({ sections, conductors }) {
-    const asked = conductors.filter((c) => isEnclosed(c.part.enclosure));
+    const asked = conductors.filter(({ part }) => isEnclosed(part.enclosure) || isInConduit(part));
     return asked.length === 0 ? nothingThere({ sections }, 'conductors') : asked.map(ofConductor);
   },
 });
 
+/** It runs in one, and nobody said of what it is. */
+const isInConduit = ({ enclosure, runs }: ConductorFacts['part']) => enclosure === null && runs === 'in conduit';
+
 function ofConductor({ id, part }: ConductorFacts): Verdict {
   const at = [id];
-  const metal = enclosureMetal(part.enclosure);
+  const metal = isInConduit(part) ? 'unknown' : enclosureMetal(part.enclosure);
   if (metal === 'not ferrous') return { is: 'met', at, because: { key: 'no iron' } };
   if (part.enclosureBonded === 'both ends') return { is: 'met', at, because: { key: 'both ends' } };
   if (metal === 'unknown') return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look' } };

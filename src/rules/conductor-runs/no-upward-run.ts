@@ -19,7 +19,7 @@ export const noUpwardRun = rule({
   },
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
-    const asked = walkedConductors(conductors);
+    const asked = walkedConductors(conductors, (c) => c.part.rises === 'yes');
     if (asked.length === 0) return nothingThere({ sections }, 'conductors');
     const electrodes = new Set(site.electrodes.map((e) => e.id));
     return asked.map((c): Verdict => {

@@ -1,6 +1,7 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isEnclosed } from './enclosure.ts';
 
 const names = /downspout|down ?pipe|gutter|rain/i;
 
@@ -26,7 +27,7 @@ function ofConductor(c: ConductorFacts, gutters: ReadonlySet<string>): Verdict |
   const { enclosure, on } = c.part;
   if (names.test(enclosure ?? '') || gutters.has(on?.part ?? ''))
     return { is: 'not met', at, because: { key: 'in it' } };
-  if (on?.part != null || enclosure !== null) return { is: 'met', at, because: { key: 'elsewhere' } };
+  if (on?.part != null || isEnclosed(enclosure)) return { is: 'met', at, because: { key: 'elsewhere' } };
   if (c.role !== 'down conductor' || gutters.size === 0) return null;
   return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'walk' } };
 }

@@ -22,7 +22,8 @@ export const smallConductorInConduit = rule({
       const at = [id];
       const large = isAtLeast(areaM2!, leastM2 * (1 - 3e-3));
       if (large === 'yes') return [{ is: 'met', at, because: { key: 'large' } }];
-      if (isEnclosed(part.enclosure)) return [{ is: 'met', at, because: { key: 'in conduit' } }];
+      if (isEnclosed(part.enclosure) || part.runs === 'in conduit')
+        return [{ is: 'met', at, because: { key: 'in conduit' } }];
       if (large === 'no' && part.enclosure !== null) return [{ is: 'not met', at, because: { key: 'bare' } }];
       return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } }];
     });

@@ -3,6 +3,7 @@ import { isEnclosed } from '../conductor-runs/enclosure.ts';
 import { limitsOf, sectionVerdict } from '../conductors/size-rule.ts';
 import { facadeExempt } from '../facade-exempt.ts';
 import { nothingThere } from '../looked-at.ts';
+import { indoorMasts } from '../masts/indoor-masts.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { antennaLeads } from './leads-of.ts';
 
@@ -25,8 +26,10 @@ export const antennaBondingSizeIec = rule({
   needs: ['sections', 'conductors', 'site'],
   check(facts) {
     const exempt = facadeExempt(facts.site);
+    const indoors = indoorMasts(facts.site);
     const bonds = antennaLeads(facts).filter(
-      (c) => c.role === 'arrester lead' || c.ends.some((id) => id !== null && exempt.get(id) === 'yes'),
+      (c) =>
+        c.role === 'arrester lead' || c.ends.some((id) => id !== null && (exempt.get(id) === 'yes' || indoors.has(id))),
     );
     return bonds.length === 0 ? nothingThere(facts, 'conductors') : bonds.map(ofBond);
   },

@@ -22,6 +22,8 @@ export const barSectionIec = rule({
   },
 });
 
+const listed: readonly string[] = ['copper', 'tinned copper', 'hard-drawn copper', 'galvanised steel'];
+
 function ofBar({ id, sectionM2 = null, metal = null }: Bar): Verdict {
   const at = [id];
   const enough = sectionM2 === null ? 'unknown' : isAtLeast(sectionM2, leastM2 * (1 - 3e-3));
@@ -32,6 +34,6 @@ function ofBar({ id, sectionM2 = null, metal = null }: Bar): Verdict {
   if (enough === 'no') return { is: 'not met', at, because: { key: 'small' }, ...measured };
   if (enough === 'unknown' || metal === null)
     return { is: 'cannot tell', at, because: { key: 'not known' }, settle: { key: 'measure it' } };
-  if (/copper|steel/.test(metal.name)) return { is: 'met', at, because: { key: 'enough' }, ...measured };
+  if (listed.includes(metal.name)) return { is: 'met', at, because: { key: 'enough' }, ...measured };
   return { is: 'cannot tell', at, because: { key: 'metal not listed' }, settle: { key: 'ask' } };
 }

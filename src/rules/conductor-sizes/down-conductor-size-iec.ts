@@ -2,10 +2,8 @@ import { limitsOf, sectionVerdict } from '../conductors/size-rule.ts';
 import { lightningSystem } from '../lightning/lightning-system.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { iecMain } from './iec-main.ts';
 import { lightningMains } from './lightning-mains.ts';
-
-/** 50 mm² of each metal; aluminium as a tape 70 mm². */
-const least = { copper: 50e-6, aluminium: 50e-6, steel: 50e-6, cladSteel: null, aluminiumStrap: 70e-6 };
 
 export const downConductorSizeIec = rule({
   id: 'down-conductor-size-iec',
@@ -13,7 +11,10 @@ export const downConductorSizeIec = rule({
   severity: 'defect',
   codeSets: ['iec'],
   source: { document: 'IEC 62305-3', edition: '2010', clause: 'Table 6', provenance: 'memory' },
-  limits: [...limitsOf(least), { key: 'areaM2', value: least.aluminiumStrap, sense: 'least', of: 'aluminium tape' }],
+  limits: [
+    ...limitsOf(iecMain),
+    { key: 'areaM2', value: iecMain.aluminiumStrap, sense: 'least', of: 'aluminium tape' },
+  ],
   needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {
     const system = lightningSystem(facts);
@@ -21,7 +22,7 @@ export const downConductorSizeIec = rule({
     const mains = lightningMains(system, facts.conductors);
     if (mains.length === 0) return nothingThere(facts, 'conductors');
     return mains.map((c): Verdict => {
-      const v = sectionVerdict(c, least, 'mm2');
+      const v = sectionVerdict(c, iecMain, 'mm2');
       return v.is === 'not met' ? { ...v, under: `antenna-earthing-size-iec:${c.id}` } : v;
     });
   },

@@ -31,12 +31,14 @@ export const earthingConductorSizeIec = rule({
   },
 });
 
-/** Whether it lies in soil matters to copper between the two figures. */
+/** Whether it lies in soil, and bare, matters to copper between the two figures. */
 function ofWire(c: ConductorFacts, base: typeof alone): Verdict {
   if (c.inSoil === 'no' || c.wire?.insulated === 'yes') return sectionVerdict(c, base, 'mm2');
   const v = sectionVerdict(c, inSoil, 'mm2');
-  if (c.inSoil === 'yes' || v.is !== 'not met') return v;
+  const isBareInSoil = c.inSoil === 'yes' && c.wire?.insulated === 'no';
+  if (isBareInSoil || v.is !== 'not met') return v;
   const least = sectionVerdict(c, base, 'mm2');
   if (least.is === 'not met') return least;
-  return { is: 'cannot tell', at: [c.id], because: { key: 'soil unknown' }, settle: { key: 'say buried' } };
+  const key = c.inSoil === 'yes' ? 'cover unknown' : 'soil unknown';
+  return { is: 'cannot tell', at: [c.id], because: { key }, settle: { key: 'say buried' } };
 }

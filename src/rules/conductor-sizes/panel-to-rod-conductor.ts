@@ -1,5 +1,6 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import { isAtLeast } from '../../units/interval.ts';
+import { antennaTies } from '../conductors/antenna-ties.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { sizedElsewhere } from './sized-elsewhere.ts';
@@ -18,14 +19,18 @@ export const panelToRodConductor = rule({
     { key: 'widthM', value: leastWidthM, sense: 'least', of: 'strap' },
     { key: 'areaM2', value: leastM2, sense: 'least', of: 'wire' },
   ],
-  needs: ['sections', 'conductors', 'site'],
-  check({ sections, conductors, site }) {
+  needs: ['sections', 'bonding', 'conductors', 'site'],
+  check(facts) {
+    const { conductors, site } = facts;
     const panels = new Set(site.bars.filter((b) => b.kind === 'entry panel').map((b) => b.id));
     const electrodes = new Set(site.electrodes.map((e) => e.id));
     const has = (c: ConductorFacts, ids: ReadonlySet<string>) => c.ends.some((id) => id !== null && ids.has(id));
     const down = conductors.filter((c) => has(c, panels) && has(c, electrodes));
-    if (down.length === 0) return nothingThere({ sections }, 'bars');
-    return sizedElsewhere(down.map(ofConductor), 'antenna-electrode-bond-size');
+    if (down.length === 0) return nothingThere(facts, 'bars');
+    const ties = new Set(antennaTies(facts).map((c) => c.id));
+    return sizedElsewhere(down.map(ofConductor), (id) =>
+      ties.has(id) ? 'antenna-electrode-bond-size' : 'mast-ground-size',
+    );
   },
 });
 

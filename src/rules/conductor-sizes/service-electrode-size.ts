@@ -11,12 +11,13 @@ export type ElectrodeClass = (typeof classes)[number];
 
 const driven: readonly string[] = ['rod', 'rods', 'pipe', 'plate'];
 
-function classOf(e: Electrode): ElectrodeClass {
+export function classOf(e: Electrode): ElectrodeClass {
   if (driven.includes(e.kind)) return 'rod';
   if (e.kind === 'concrete-encased') return 'concrete';
   return e.kind === 'buried wire' && e.closed === 'yes' ? 'ring' : 'other';
 }
 
+type Cap = Pick<LeastSections, 'copper' | 'aluminium'>;
 type Asked = Pick<Facts, 'sections' | 'conductors' | 'site'>;
 
 /**
@@ -26,7 +27,7 @@ type Asked = Pick<Facts, 'sections' | 'conductors' | 'site'>;
 export function serviceElectrodeWires(
   { sections, conductors, site }: Asked,
   ofClass: ElectrodeClass,
-  cap: (electrodes: readonly Electrode[]) => Pick<LeastSections, 'copper' | 'aluminium'>,
+  cap: (electrodes: readonly Electrode[]) => Cap,
 ): readonly Verdict[] {
   const wires = conductors.flatMap((c) => {
     const met = [...c.ends, ...c.passes].flatMap((id) => site.electrodes.find((e) => e.id === id) ?? []);
@@ -38,10 +39,13 @@ export function serviceElectrodeWires(
 }
 
 /** The table by the service conductor, but no more than the cap; without the service conductor the cap meets it, less may. */
-function ofWire(c: ConductorFacts, cap: Pick<LeastSections, 'copper' | 'aluminium'>, site: Site): Verdict {
-  const row = tableRow(serviceWire(c, site));
-  if (row !== null)
-    return sectionVerdict(c, listed(lesser(row.copper, cap.copper), lesser(row.aluminium, cap.aluminium)));
+function ofWire(c: ConductorFacts, cap: Cap, site: Site): Verdict {
+  const service = serviceWire(c, site);
+  const [most, fewest] = [tableRow(service, 'high'), tableRow(service, 'low')];
+  if (most !== null && fewest !== null) {
+    const v = byRow(c, most, cap);
+    return v.is === 'not met' && byRow(c, fewest, cap).is !== 'not met' ? hangsOnService(c) : v;
+  }
   const v = sectionVerdict(c, listed(cap.copper, cap.aluminium));
   if (v.is !== 'not met') return v;
   const least = sectionVerdict(
@@ -49,7 +53,15 @@ function ofWire(c: ConductorFacts, cap: Pick<LeastSections, 'copper' | 'aluminiu
     listed(tableEnds.least.copper, cap.aluminium === null ? null : tableEnds.least.aluminium),
   );
   if (least.is === 'not met') return least;
-  return { is: 'cannot tell', at: [c.id], because: { key: 'service unknown' }, settle: { key: 'read service' } };
+  return hangsOnService(c);
+}
+
+function hangsOnService({ id }: ConductorFacts): Verdict {
+  return { is: 'cannot tell', at: [id], because: { key: 'service unknown' }, settle: { key: 'read service' } };
+}
+
+function byRow(c: ConductorFacts, row: NonNullable<ReturnType<typeof tableRow>>, cap: Cap): Verdict {
+  return sectionVerdict(c, listed(lesser(row.copper, cap.copper), lesser(row.aluminium, cap.aluminium)));
 }
 
 function listed(copper: number, aluminium: number | null): LeastSections {

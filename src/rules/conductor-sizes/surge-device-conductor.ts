@@ -20,9 +20,7 @@ export const surgeDeviceConductor = rule({
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const devices = site.arresters.filter((a) => a.kind === 'mains protector' && a.present !== 'no');
-    const verdicts = devices.flatMap((a) =>
-      conductors.filter((c) => c.role === 'arrester lead' && c.ends.includes(a.id)).map((c) => ofLead(c, a)),
-    );
+    const verdicts = devices.flatMap((a) => conductors.filter((c) => c.ends.includes(a.id)).map((c) => ofLead(c, a)));
     return verdicts.length > 0 ? verdicts : nothingThere({ sections }, 'arresters');
   },
 });

@@ -27,10 +27,10 @@ const printedShare = 1 + 5e-3;
 /** What the table asks at the least and at the most, whatever the service. */
 export const tableEnds = { least: rows[0]!, most: rows.at(-1)! } as const;
 
-/** The row of a service conductor; null where its size or its metal is not known or not in the table. */
-export function tableRow(service: Wire | null): Pick<TableRow, 'copper' | 'aluminium'> | null {
+/** The row of a service conductor, by the least or the greatest size that it may have; null where size or metal is not known or not in the table. */
+export function tableRow(service: Wire | null, end: 'low' | 'high'): Pick<TableRow, 'copper' | 'aluminium'> | null {
   const metal = service?.metal?.name ?? '';
-  const area = service?.areaM2?.high ?? null;
+  const area = service?.areaM2?.[end] ?? null;
   if (area === null) return null;
   if (/aluminium/.test(metal)) return rows.find((r) => area <= r.upToAluminium * printedShare) ?? null;
   return /copper/.test(metal) ? (rows.find((r) => area <= r.upToCopper * printedShare) ?? null) : null;

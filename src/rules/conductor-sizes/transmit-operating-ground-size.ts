@@ -1,7 +1,6 @@
 import { limitsOf, sectionVerdict } from '../conductors/size-rule.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
-import { sizedElsewhere } from './sized-elsewhere.ts';
 import { transmitters } from './transmitters.ts';
 
 /** 14 AWG copper. */
@@ -27,9 +26,6 @@ export const transmitOperatingGroundSize = rule({
     const sized = own.filter((c) => c.wire !== null);
     if (sized.length === 0 && own.length > 0) return [{ is: 'not looked at', because: { key: 'asked elsewhere' } }];
     if (sized.length === 0) return nothingThere(facts, 'conductors');
-    return sizedElsewhere(
-      sized.map((c) => sectionVerdict(c, least, 'awg')),
-      'antenna-electrode-bond-size',
-    );
+    return sized.map((c) => sectionVerdict(c, least, 'awg'));
   },
 });

@@ -10,11 +10,16 @@ export const bendSource = {
   provenance: 'read',
 } as const;
 
-/** A verdict for each conductor of a lightning path that has bends. */
+/** A verdict for each conductor of a lightning path that has bends; not looked at where nobody typed any. */
 export function bentPaths(
   { sections, conductors }: Pick<Facts, 'sections' | 'conductors'>,
   ofConductor: (c: ConductorFacts) => Verdict,
 ): readonly Verdict[] {
-  const bent = conductors.filter((c) => c.lightningPath && c.bends.length > 0);
-  return bent.length === 0 ? nothingThere({ sections }, 'conductors') : bent.map(ofConductor);
+  const paths = conductors.filter((c) => c.lightningPath);
+  const bent = paths.filter((c) => c.bends.length > 0);
+  if (bent.length > 0) return bent.map(ofConductor);
+  // that nobody typed any does not make a path straight; `bends: none` does
+  if (paths.some((c) => !/^(?:none|\[\s*\])$/.test(c.part.typed.bends ?? '')))
+    return [{ is: 'not looked at', because: { key: 'not typed' } }];
+  return nothingThere({ sections }, 'conductors');
 }

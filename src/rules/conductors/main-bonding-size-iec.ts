@@ -2,7 +2,7 @@ import type { ConductorFacts } from '../../facts/facts.ts';
 import type { Site } from '../../site/site.ts';
 import { earthingWires } from '../conductor-sizes/earthing-wires.ts';
 import { nothingThere } from '../looked-at.ts';
-import { rule } from '../rule.ts';
+import { rule, type Verdict } from '../rule.ts';
 import { limitsOf, sectionVerdict } from './size-rule.ts';
 
 /** 6 mm² copper, 16 mm² aluminium, 50 mm² steel. */
@@ -26,10 +26,20 @@ export const mainBondingSizeIec = rule({
     const others = new Set(earthingWires(conductors, site).map((c) => c.id));
     const bonds = conductors.filter((c) => isMainBond(c, site) && !others.has(c.id));
     if (bonds.length === 0) return nothingThere({ sections }, 'conductors');
-    const isMultiple = header.region === 'uk' && header.supply === 'tn-c-s';
-    return bonds.map((c) => sectionVerdict(c, isMultiple ? onMultipleEarth : least, 'mm2'));
+    if (header.region !== 'uk') return bonds.map((c) => sectionVerdict(c, least, 'mm2'));
+    if (header.supply === 'unknown') return bonds.map(onUnknownSupply);
+    return bonds.map((c) => sectionVerdict(c, header.supply === 'tn-c-s' ? onMultipleEarth : least, 'mm2'));
   },
 });
+
+/** The supply matters to copper between the two figures. */
+function onUnknownSupply(c: ConductorFacts): Verdict {
+  const v = sectionVerdict(c, onMultipleEarth, 'mm2');
+  if (v.is !== 'not met') return v;
+  const lesser = sectionVerdict(c, least, 'mm2');
+  if (lesser.is === 'not met') return lesser;
+  return { is: 'cannot tell', at: [c.id], because: { key: 'supply unknown' }, settle: { key: 'ask supply' } };
+}
 
 /** To the main bar or the service, to an electrode, or from metal of the building; what joins boxes to a bar of theirs is none. */
 function isMainBond({ role, ends, passes }: ConductorFacts, { bars, electrodes, metalwork, header }: Site): boolean {

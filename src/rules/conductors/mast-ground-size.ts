@@ -1,6 +1,7 @@
 import { antennaLeads } from '../conductor-sizes/leads-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
+import { panelLeads } from './antenna-ties.ts';
 import { limitsOf, sectionVerdict } from './size-rule.ts';
 
 /** 10 AWG copper, 8 AWG aluminium, 17 AWG copper-clad steel or bronze. */
@@ -13,9 +14,9 @@ export const mastGroundSize = rule({
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: null, clause: '810.21(H)', provenance: 'second-hand' },
   limits: limitsOf(least),
-  needs: ['sections', 'conductors', 'site'],
+  needs: ['sections', 'bonding', 'conductors', 'site'],
   check(facts) {
-    const leads = antennaLeads(facts);
+    const leads = [...antennaLeads(facts), ...panelLeads(facts)];
     return leads.length === 0 ? nothingThere(facts, 'conductors') : leads.map((c) => sectionVerdict(c, least, 'awg'));
   },
 });

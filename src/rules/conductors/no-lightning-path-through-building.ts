@@ -1,6 +1,9 @@
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
+/** Part of the building that serves as an electrode beside: nobody drove it there. */
+const ofBuilding: readonly string[] = ['water pipe', 'concrete-encased', 'structural steel'];
+
 export const noLightningPathThroughBuilding = rule({
   id: 'no-lightning-path-through-building',
   family: 'practice',
@@ -9,7 +12,9 @@ export const noLightningPathThroughBuilding = rule({
   source: { document: 'IEC 62305-3', edition: '2010', clause: '5.3', provenance: 'memory' },
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
-    const indoorRods = site.electrodes.filter((e) => e.where !== null && e.where !== 'outside' && e.present !== 'no');
+    const indoorRods = site.electrodes.filter(
+      (e) => e.where !== null && e.where !== 'outside' && e.present !== 'no' && !ofBuilding.includes(e.kind),
+    );
     const paths = conductors.filter((c) => c.lightningPath || c.role === 'electrode tie');
     if (paths.length === 0 && indoorRods.length === 0) return nothingThere({ sections }, 'conductors');
     return [

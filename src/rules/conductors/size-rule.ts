@@ -1,5 +1,6 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import type { Wire } from '../../materials/wire.ts';
+import type { Answer } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
 import { type SizeUnits, thickerWire } from '../changes/thicker-wire.ts';
 import type { Limit, Verdict } from '../rule.ts';
@@ -47,12 +48,24 @@ export function sectionVerdict(c: Sized, least: LeastSections, sold?: SizeUnits)
 /** Too small for copper is too small for any metal that needs more. */
 function ofUnknownMetal(c: Sized, least: LeastSections, sold?: SizeUnits): Verdict {
   const at = [c.id];
-  const smallest = Math.min(...[least.copper, least.aluminium, least.steel, least.cladSteel].filter((m) => m !== null));
+  const smallest = smallestOf(least);
   if (c.areaM2 !== null && isAtLeast(c.areaM2, smallest * printedShare) === 'no') {
     const measured = { key: 'areaM2', value: c.areaM2, limit: smallest, sense: 'least' } as const;
     return { is: 'not met', at, because: { key: 'small' }, measured, ...rightOf(c, least, sold) };
   }
   return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
+}
+
+/** The same as an answer: unknown too for a metal that nobody named or the clause has no figure for. */
+export function reachesSection({ wire, areaM2 }: Pick<Sized, 'wire' | 'areaM2'>, least: LeastSections): Answer {
+  const limit = limitOf(wire, least);
+  if (areaM2 === null || limit === null) return 'unknown';
+  if (limit !== 'metal unknown') return isAtLeast(areaM2, limit * printedShare);
+  return isAtLeast(areaM2, smallestOf(least) * printedShare) === 'no' ? 'no' : 'unknown';
+}
+
+function smallestOf({ copper, aluminium, steel, cladSteel }: LeastSections): number {
+  return Math.min(...[copper, aluminium, steel, cladSteel].filter((m) => m !== null));
 }
 
 function rightOf({ id }: Sized, { copper }: LeastSections, sold: SizeUnits | undefined) {

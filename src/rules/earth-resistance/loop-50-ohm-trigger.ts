@@ -28,7 +28,7 @@ function ofRods(rods: readonly ElectrodeFacts[], { electrodes }: Pick<Facts, 'el
     .sort((a, b) => b.measuredOhm!.ohm.low - a.measuredOhm!.ohm.low || (a.id < b.id ? -1 : 1))
     .slice(0, 2);
   const at = highest.map((e) => e.id).sort();
-  if (ringsOf(electrodes).some((r) => r.group === highest[0]!.group))
+  if (ringsOf(electrodes).some((r) => r.group !== null && highest.every((e) => e.group === r.group)))
     return { is: 'met', at, because: { key: 'has a ring' } };
   const pair = together(highest[0]!.measuredOhm!.ohm, highest[1]!.measuredOhm!.ohm);
   const measured = { key: 'resistanceOhm', value: pair, limit: mostOhm, sense: 'most' } as const;

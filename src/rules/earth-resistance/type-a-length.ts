@@ -4,7 +4,7 @@ import { claimsOf } from '../claims.ts';
 import { forLightning } from '../electrode-sizes/for-lightning.ts';
 import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
-import { nothingThere } from '../looked-at.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { leastLength } from './least-length.ts';
 
@@ -32,11 +32,17 @@ export const typeALength = rule({
       return [{ is: 'not applicable', because: { key: 'a ring' } }];
     const asked = all.filter((e) => isRod(e) || e.part.kind === 'buried wire' || e.part.kind === 'radial');
     if (asked.length === 0) return nothingThere(facts, 'electrodes');
-    if (asked.length === 1 && (asked[0]!.part.members ?? 2) < 2)
-      return [{ is: 'not met', at: [asked[0]!.id], because: { key: 'only one' } }];
-    return asked.map((e) => ofElectrode(e, lightningClass, facts));
+    const verdicts = asked.map((e) => ofElectrode(e, lightningClass, facts));
+    return asked.length === 1 && (asked[0]!.part.members ?? 2) < 2 ? ofLone(verdicts[0]!, asked[0]!, facts) : verdicts;
   },
 });
+
+/** Two at least are asked; whether there is another is asked where electrodes were left out of the file. */
+function ofLone(own: Verdict, { id }: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections'>): readonly Verdict[] {
+  if (isWhole(facts, 'electrodes')) return [{ is: 'not met', at: [id], because: { key: 'only one' } }];
+  if (own.is === 'not met') return [own];
+  return [{ is: 'cannot tell', at: [id], because: { key: 'perhaps only one' }, settle: { key: 'look for others' } }];
+}
 
 const isRod = (e: ElectrodeFacts) => e.part.kind === 'rod' || e.part.kind === 'rods';
 

@@ -1,10 +1,13 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import type { Answer, Electrode } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
 import { areaInside, courseOf } from '../electrode-places/plan-distance.ts';
+import { both, reaches } from '../electrode-sizes/answers.ts';
 import { forLightning } from '../electrode-sizes/for-lightning.ts';
+import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
-import { nothingThere } from '../looked-at.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { leastLength } from './least-length.ts';
 
@@ -24,11 +27,9 @@ export const typeBRadius = rule({
   },
 });
 
-function ofRing(
-  e: ElectrodeFacts,
-  lightningClass: 1 | 2 | 3 | 4,
-  facts: Pick<Facts, 'electrodes' | 'conductors' | 'site'>,
-): Verdict {
+type Asked = Pick<Facts, 'header' | 'sections' | 'electrodes' | 'conductors' | 'site'>;
+
+function ofRing(e: ElectrodeFacts, lightningClass: 1 | 2 | 3 | 4, facts: Asked): Verdict {
   const at = [e.id];
   const radius = meanRadius(e);
   const limit = leastLength(lightningClass, facts.site);
@@ -39,7 +40,10 @@ function ofRing(
     return { is: 'met', at, because: { key: 'wide enough' }, measured: measured(limit.high) };
   if (radius.high >= limit.low * printedShare)
     return { is: 'cannot tell', at, because: { key: 'soil unknown' }, settle: { key: 'measure the soil' } };
-  if (hasMore(e, limit.high - radius.low, facts)) return { is: 'met', at, because: { key: 'has more' } };
+  const more = hasMore(e, limit.high - radius.low, facts);
+  if (more === 'yes') return { is: 'met', at, because: { key: 'has more' } };
+  if (more === 'unknown')
+    return { is: 'cannot tell', at, because: { key: 'perhaps more' }, settle: { key: 'measure the others' } };
   return { is: 'not met', at, because: { key: 'small' }, measured: measured(limit.low) };
 }
 
@@ -51,14 +55,25 @@ function meanRadius({ part }: ElectrodeFacts): Interval | null {
   return { low: Math.sqrt(area.low / Math.PI), high: Math.sqrt(area.high / Math.PI) };
 }
 
-/** A rod of half the missing length for each down conductor, two at least. */
-function hasMore(
-  ring: ElectrodeFacts,
-  missingM: number,
-  { electrodes, conductors }: Pick<Facts, 'electrodes' | 'conductors'>,
-): boolean {
-  const rods = electrodes.filter((e) => e.group === ring.group && (e.part.kind === 'rod' || e.part.kind === 'rods'));
-  const long = rods.filter((e) => e.part.lengthM !== null && e.part.lengthM.low >= (missingM / 2) * printedShare);
-  const count = long.reduce((n, e) => n + (e.part.kind === 'rods' ? (e.part.members ?? 1) : 1), 0);
-  return count >= Math.max(2, conductors.filter((c) => c.role === 'down conductor').length);
+/** For each down conductor, two at least: a run as long as what is missing, or a rod of half of it. */
+function hasMore(ring: ElectrodeFacts, missingM: number, facts: Asked): Answer {
+  const others = facts.electrodes.filter((e) => e.group !== null && e.group === ring.group && e.id !== ring.id);
+  const pieces = others.flatMap((e) => {
+    const share = shareAsked(e.part);
+    const members = grouped.includes(e.part.kind) ? (e.part.members ?? 1) : 1;
+    const long = reaches(e.part.lengthM ?? routeLength(e.part), missingM * (share ?? 1));
+    return share === null ? [] : [{ members, long: e.part.present === 'yes' ? long : both(long, 'unknown') }];
+  });
+  const count = (is: readonly Answer[]) => pieces.filter((p) => is.includes(p.long)).reduce((n, p) => n + p.members, 0);
+  const asked = Math.max(2, facts.conductors.filter((c) => c.role === 'down conductor').length);
+  if (count(['yes']) >= asked) return 'yes';
+  return count(['yes', 'unknown']) >= asked || !isWhole(facts, 'electrodes') ? 'unknown' : 'no';
+}
+
+const grouped: readonly string[] = ['rods', 'radial'];
+
+/** Of the missing length: a rod is asked half, a level run all; null: it makes up for nothing. */
+function shareAsked({ kind, closed }: Electrode): number | null {
+  if (kind === 'rod' || kind === 'rods') return 0.5;
+  return kind === 'radial' || (kind === 'buried wire' && closed !== 'yes') ? 1 : null;
 }

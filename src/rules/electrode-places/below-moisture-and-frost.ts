@@ -44,6 +44,9 @@ function ofElectrode(e: Electrode, frost: Interval): Verdict {
 function deepest({ kind, topM, lengthM, depthM, angleDeg }: Electrode): Interval | null {
   if (kind === 'plate') return depthM;
   if (topM === null || lengthM === null) return null;
-  const slant = Math.cos(((angleDeg?.high ?? 0) * Math.PI) / 180);
-  return add(topM, { low: lengthM.low * slant, high: lengthM.high });
+  const share = (deg: number) => Math.max(0, Math.cos((deg * Math.PI) / 180));
+  return add(topM, {
+    low: lengthM.low * share(angleDeg?.high ?? 0),
+    high: lengthM.high * share(angleDeg?.low ?? 0),
+  });
 }

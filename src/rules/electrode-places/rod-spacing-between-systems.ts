@@ -1,5 +1,7 @@
 import type { Facts } from '../../facts/facts.ts';
+import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { drivenRods, printedShare } from '../electrodes/driven.ts';
+import { rodsApart } from '../electrodes/rod-pairs.ts';
 import { isolatedGroups, underGroup } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -26,17 +28,17 @@ export const rodSpacingBetweenSystems = rule({
 interface Pair {
   readonly at: readonly string[];
   readonly groups: readonly (string | null)[];
-  readonly distanceM: number;
+  readonly distanceM: Interval;
 }
 
 /** Rods that no bond makes one system and that stand beside each other. Once bonded, spacing is another condition. */
 function strangers({ electrodes }: Pick<Facts, 'electrodes'>): readonly Pair[] {
-  const rods = drivenRods(electrodes).filter((e) => e.part.position !== null);
+  const rods = drivenRods(electrodes);
   return rods.flatMap((a, i) =>
     rods.slice(i + 1).flatMap((b): readonly Pair[] => {
-      const [p, q] = [a.part.position!, b.part.position!];
-      const distanceM = Math.hypot(p[0] - q[0], p[1] - q[1]);
-      const isPair = distanceM <= nearM && (a.group === null || a.group !== b.group);
+      const distanceM = rodsApart(a.part, b.part);
+      if (distanceM === null) return [];
+      const isPair = distanceM.low <= nearM && (a.group === null || a.group !== b.group);
       return isPair ? [{ at: [a.id, b.id].sort(), groups: [a.group, b.group], distanceM }] : [];
     }),
   );
@@ -44,7 +46,10 @@ function strangers({ electrodes }: Pick<Facts, 'electrodes'>): readonly Pair[] {
 
 function ofPair({ at, groups, distanceM }: Pair, facts: Pick<Facts, 'header' | 'sections' | 'bonding'>): Verdict {
   const measured = { key: 'spacingLengthM', value: distanceM, limit: leastM, sense: 'least' } as const;
-  if (distanceM >= leastM * printedShare) return { is: 'met', at, because: { key: 'far enough' }, measured };
+  const far = isAtLeast(distanceM, leastM * printedShare);
+  if (far === 'yes') return { is: 'met', at, because: { key: 'far enough' }, measured };
+  if (far === 'unknown')
+    return { is: 'cannot tell', at, because: { key: 'spacing unknown' }, settle: { key: 'measure it' }, measured };
   const { perhapsJoined, openEnds } = facts.bonding;
   const mayBeOne = groups.some((g) => g !== null && (perhapsJoined.has(g) || openEnds.has(g)));
   if (mayBeOne || !isWhole(facts, 'conductors'))

@@ -9,7 +9,10 @@ export const rodTopProtected = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2017', clause: '250.53(G)', provenance: 'read' },
-  clauses: [{ from: 2020, clause: '250.53(A)(4)' }],
+  clauses: [
+    { from: 0, clause: '250.53(G)' },
+    { from: 2020, clause: '250.53(A)(4)' },
+  ],
   needs: ['sections', 'electrodes'],
   check({ sections, electrodes }) {
     // A top of which nobody spoke is taken at grade: nothing was seen of it.
@@ -18,8 +21,9 @@ export const rodTopProtected = rule({
   },
 });
 
-function ofRod({ id, topM, guarded }: Electrode): Verdict {
+function ofRod({ id, topM: taken, typed, guarded }: Electrode): Verdict {
   const at = [id];
+  const topM = typed.top === undefined ? null : taken;
   if (guarded === 'yes') return { is: 'met', at, because: { key: 'guarded' } };
   if (topM !== null && topM.low >= 0) return { is: 'met', at, because: { key: 'flush' } };
   const isOut = topM !== null && topM.high < 0;

@@ -15,7 +15,10 @@ export const rodVerticalOr45 = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2017', clause: '250.53(G)', provenance: 'read' },
-  clauses: [{ from: 2020, clause: '250.53(A)(4)' }],
+  clauses: [
+    { from: 0, clause: '250.53(G)' },
+    { from: 2020, clause: '250.53(A)(4)' },
+  ],
   limits: [
     { key: 'angleDeg', value: mostDeg, sense: 'most' },
     { key: 'depthM', value: trenchM, sense: 'least', of: 'a rod laid flat' },
@@ -28,8 +31,10 @@ export const rodVerticalOr45 = rule({
   },
 });
 
-function ofRod({ id, angleDeg, topM }: Electrode): Verdict {
+function ofRod({ id, angleDeg, topM: taken, typed }: Electrode): Verdict {
   const at = [id];
+  // One laid flat is at grade only where somebody said so.
+  const topM = typed.top === undefined ? null : taken;
   if (angleDeg === null) return { is: 'cannot tell', at, because: { key: 'angle unknown' }, settle: { key: 'look' } };
   const measured = { key: 'angleDeg', value: angleDeg, limit: mostDeg, sense: 'most' } as const;
   const steep = isAtMost(angleDeg, mostDeg);

@@ -18,7 +18,7 @@ export interface RodCount {
 const kinds: readonly string[] = ['rod', 'rods', 'drilled rod', 'strap on rock', 'radial'];
 const grouped: readonly string[] = ['rods', 'radial'];
 
-/** Rods long enough, each of a group counted; one of unknown length may be. */
+/** Rods long enough, each of a group counted (one of a group that nothing joins); one of unknown length may be. */
 export function rodsAt(part: string, facts: Asked, leastM: number): RodCount {
   const near = new Set(reachedFrom(part, facts));
   const rods = facts.electrodes.filter((e) => kinds.includes(e.part.kind));
@@ -33,7 +33,9 @@ export function rodsAt(part: string, facts: Asked, leastM: number): RodCount {
   const all = rods.filter((e) => isLong(e, leastM) !== 'no' && (isOne(e) || e.part.present === 'unknown'));
   const most =
     isOpen || all.some((e) => grouped.includes(e.part.kind) && e.part.members === null) ? Infinity : count(all, 2);
-  return { least: count(sure, 1), most };
+  const lone = sure.filter((e) => e.part.joined === 'no').length;
+  const joined = sure.filter((e) => e.part.joined !== 'no');
+  return { least: count(joined, 1) + lone, most };
 }
 
 /** Whether a lead of the anchor of a guy lands on a rod, or on a wire in the soil with one. */

@@ -1,8 +1,10 @@
 import type { Group } from '../../bonding/bonding.ts';
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
-import type { Answer } from '../../site/site.ts';
+import type { Answer, Site } from '../../site/site.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
+import { facadeExempt } from '../facade-exempt.ts';
 import { isWhole } from '../looked-at.ts';
+import { indoorMasts } from '../masts/indoor-masts.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { best, both, reaches } from './answers.ts';
 import { runLimitM, twoRuns } from './two-runs.ts';
@@ -30,14 +32,34 @@ export const iecAntennaElectrodeMinimum = rule({
   ],
   needs: ['header', 'sections', 'bonding', 'electrodes', 'site', 'conductors'],
   check(facts) {
-    const outdoor = new Set([...facts.site.antennas, ...facts.site.supports].map((p) => p.id));
-    const earthed = facts.bonding.groups.filter(
-      (g) => g.electrodes.length > 0 && g.parts.some((id) => outdoor.has(id)),
-    );
+    const asked = whatIsAsked(facts.site);
+    const isAsked = (g: Group) => best(g.parts.map((id) => asked.get(id) ?? 'no'));
+    const earthed = facts.bonding.groups.filter((g) => g.electrodes.length > 0 && isAsked(g) !== 'no');
     if (earthed.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
-    return earthed.map((g) => ofGroup(g, facts));
+    return earthed.map((g) => onlyIf(isAsked(g), ofGroup(g, facts)));
   },
 });
+
+/** Antennas and supports outdoors; on the face of a building, close to the wall and well below the roof, none is asked. */
+function whatIsAsked(site: Site): ReadonlyMap<string, Answer> {
+  const [zone, indoors] = [facadeExempt(site), indoorMasts(site)];
+  const antennas = site.antennas.filter((a) => a.where === null || a.where === 'outside');
+  const supports = site.supports.filter((s) => !indoors.has(s.id));
+  const isOut = (support: string): Answer => {
+    const isExempt = zone.get(support) ?? 'no';
+    return isExempt === 'unknown' ? 'unknown' : isExempt === 'yes' ? 'no' : 'yes';
+  };
+  return new Map([
+    ...supports.map((s) => [s.id, isOut(s.id)] as const),
+    ...antennas.map((a) => [a.id, isOut(a.on?.part ?? '')] as const),
+  ]);
+}
+
+/** Where nobody knows whether it is asked, what is too little is not known to be wrong. */
+function onlyIf(asked: Answer, v: Verdict): Verdict {
+  if (asked === 'yes' || v.is !== 'not met') return v;
+  return { is: 'cannot tell', at: v.at, because: { key: 'on facade' }, settle: { key: 'measure facade' } };
+}
 
 function ofGroup(
   g: Group,

@@ -3,6 +3,7 @@ import type { Electrode } from '../../site/site.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
+import { isEarthedBySupplier } from '../supplier-earth.ts';
 import { powerRods, powerTapes, powerWires } from './iec-power-rows.ts';
 import { sizeVerdict } from './least-sizes.ts';
 
@@ -31,10 +32,10 @@ export const iecPowerElectrodeDimensions = rule({
   },
 });
 
-/** What serves the supply; with nothing said of an electrode it is taken to. */
-function isOfSupply(e: Electrode, facts: Pick<Facts, 'site' | 'conductors'>): boolean {
+/** What serves the supply; with nothing said of an electrode it is taken to, unless the supply brings its own along. */
+function isOfSupply(e: Electrode, facts: Pick<Facts, 'header' | 'site' | 'conductors'>): boolean {
   const purposes = purposesOf(e, facts);
-  return purposes.size === 0 || purposes.has('service');
+  return purposes.has('service') || (purposes.size === 0 && !isEarthedBySupplier(facts));
 }
 
 function rowsFor({ kind, wire }: Electrode) {

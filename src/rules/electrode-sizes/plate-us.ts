@@ -34,7 +34,10 @@ export const plateUs = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2017', clause: '250.52(A)(7), 250.53(H)', provenance: 'memory' },
-  clauses: [{ from: 2020, clause: '250.52(A)(7), 250.53(A)(5)' }],
+  clauses: [
+    { from: 0, clause: '250.52(A)(7), 250.53(H)' },
+    { from: 2020, clause: '250.52(A)(7), 250.53(A)(5)' },
+  ],
   limits: [
     { key: 'plateAreaM2', value: areaM2, sense: 'least' },
     { key: 'depthM', value: depthM, sense: 'least' },

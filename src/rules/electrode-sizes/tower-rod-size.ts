@@ -1,8 +1,9 @@
+import type { Electrode } from '../../site/site.ts';
 import { claimsOf } from '../claims.ts';
-import { drivenRods } from '../electrodes/driven.ts';
+import { drivenRods, lengthInSoil } from '../electrodes/driven.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { nothingThere } from '../looked-at.ts';
-import { rule } from '../rule.ts';
+import { rule, type Verdict } from '../rule.ts';
 import { sizeVerdict } from './least-sizes.ts';
 import { limitsOfRow, rodRow } from './size-row.ts';
 
@@ -20,9 +21,16 @@ export const towerRodSize = rule({
   check(facts) {
     // Edition F asks for no such length; H was not read.
     const { tower } = claimsOf(facts.header);
-    if (tower === null || tower < 'G' || tower === 'H')
-      return [{ is: 'not applicable', because: { key: 'not claimed' } }];
+    if (tower === null || tower < 'G') return [{ is: 'not applicable', because: { key: 'not claimed' } }];
     const rods = drivenRods(facts.electrodes).filter((e) => purposesOf(e.part, facts).has('tower'));
-    return rods.length === 0 ? nothingThere(facts, 'electrodes') : rods.map((e) => sizeVerdict(e.part, [row]));
+    if (rods.length === 0) return nothingThere(facts, 'electrodes');
+    return rods.map((e) => ofRod(e.part, tower === 'G'));
   },
 });
+
+/** All of its length is asked in the soil. What another edition asks nobody can tell who has not seen it. */
+function ofRod(e: Electrode, isEditionKnown: boolean): Verdict {
+  if (!isEditionKnown)
+    return { is: 'cannot tell', at: [e.id], because: { key: 'edition unknown' }, settle: { key: 'look it up' } };
+  return sizeVerdict({ ...e, lengthM: lengthInSoil(e) }, [row]);
+}

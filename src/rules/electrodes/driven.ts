@@ -1,4 +1,6 @@
 import type { ElectrodeFacts } from '../../facts/facts.ts';
+import type { Electrode } from '../../site/site.ts';
+import { add, type Interval } from '../../units/interval.ts';
 
 /** Electrodes driven into the soil that the owner answers for. */
 export function drivenRods(electrodes: readonly ElectrodeFacts[]): readonly ElectrodeFacts[] {
@@ -9,6 +11,12 @@ export function drivenRods(electrodes: readonly ElectrodeFacts[]): readonly Elec
 
 /** A limit as printed is met by a figure as printed: 8 ft typed in metres to three digits is no breach. */
 export const printedShare = 1 - 2e-3;
+
+/** Length of a rod in soil, metres: what stands out of the ground (`top:` with a minus) touches none. null: unknown. */
+export function lengthInSoil({ lengthM, topM }: Pick<Electrode, 'lengthM' | 'topM'>): Interval | null {
+  if (lengthM === null || topM === null) return lengthM;
+  return add(lengthM, { low: Math.min(0, topM.low), high: Math.min(0, topM.high) });
+}
 
 /** What the clauses name together: rods, pipes and plates. */
 export function rodsPipesPlates(electrodes: readonly ElectrodeFacts[]): readonly ElectrodeFacts[] {

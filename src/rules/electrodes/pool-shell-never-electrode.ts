@@ -20,12 +20,16 @@ export const poolShellNeverElectrode = rule({
     return pools.map((p): Verdict => {
       // A bond to the pool is asked for beside it; what has no other way to earth uses it as an electrode.
       const used = conductors.filter((c) => leads.includes(c.role) && [...c.ends, ...c.passes].includes(p.id));
-      const only = used.filter((c) =>
-        c.ends.some((id) => id !== null && id !== p.id && !bonding.earthBy.perhaps.has(id)),
-      );
+      const lacks = (earthed: ReadonlySet<string>) =>
+        used.filter((c) => c.ends.some((id) => id !== null && id !== p.id && !earthed.has(id)));
+      const isAll = isWhole(facts, 'conductors') && isWhole(facts, 'electrodes');
+      const only = isAll ? lacks(bonding.earthBy.perhaps) : [];
       const at = [p.id];
       if (only.length > 0)
         return { is: 'not met', at, because: { key: 'used', values: { by: only.map((c) => c.id) } } };
+      const open = lacks(bonding.earthBy.bonds).map((c) => c.id);
+      if (open.length > 0)
+        return { is: 'cannot tell', at, because: { key: 'other way', values: { by: open } }, settle: { key: 'trace' } };
       if (!isWhole(facts, 'conductors'))
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       return { is: 'met', at, because: { key: 'not used' } };

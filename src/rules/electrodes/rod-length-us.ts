@@ -1,9 +1,9 @@
-import { isAtLeast } from '../../units/interval.ts';
+import { isAtLeast, scale } from '../../units/interval.ts';
 import { setFields } from '../changes/set-field.ts';
 import { onlyFor } from '../electrode-sizes/only-for.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { drivenRods, printedShare } from './driven.ts';
+import { drivenRods, lengthInSoil, printedShare } from './driven.ts';
 import { purposesOf } from './purposes-of.ts';
 
 /** 8 ft in contact with soil. */
@@ -28,12 +28,19 @@ export const rodLengthUs = rule({
     if (rods.length === 0) return nothingThere(facts, 'electrodes');
     return rods.map((e): Verdict => {
       const at = [e.id];
-      const length = e.part.lengthM;
+      const length = lengthInSoil(e.part);
       if (length === null)
         return { is: 'cannot tell', at, because: { key: 'length unknown' }, settle: { key: 'measure it' } };
       const measured = { key: 'rodLengthM', value: length, limit: leastM, sense: 'least' } as const;
       const long = isAtLeast(length, leastM * printedShare);
       if (long === 'yes') return { is: 'met', at, because: { key: 'long enough' }, measured };
+      if (long === 'no' && isAtLeast(e.part.lengthM!, leastM * printedShare) === 'yes')
+        return {
+          is: 'not met',
+          at,
+          because: { key: 'stands out', values: { outLengthM: scale(e.part.topM!, -1) } },
+          ...setFields('electrodes', e.id, { top: '0 in' }),
+        };
       if (long === 'no')
         return {
           is: 'not met',

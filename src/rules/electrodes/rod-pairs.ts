@@ -1,5 +1,6 @@
 import type { ElectrodeFacts } from '../../facts/facts.ts';
-import type { Interval } from '../../units/interval.ts';
+import type { Electrode } from '../../site/site.ts';
+import { exact, type Interval } from '../../units/interval.ts';
 
 /** Two neighbouring rods of one system, or the members of a group. `spacingM` null: unknown. */
 export interface RodPair {
@@ -8,17 +9,17 @@ export interface RodPair {
   readonly lengthM: Interval | null;
 }
 
-/** Groups of rods by their spacing, and single ones of known position within 30 m of each other in one bonded group. */
+/** Groups of rods by their spacing, and single ones of known distance within 30 m of each other in one bonded group. */
 export function rodPairs(rods: readonly ElectrodeFacts[]): readonly RodPair[] {
   const groups = rods.filter((e) => e.part.kind === 'rods' && e.part.members !== 1);
-  const singles = rods.filter((e) => e.part.kind !== 'rods' && e.part.position !== null && e.group !== null);
+  const singles = rods.filter((e) => e.part.kind !== 'rods' && e.group !== null);
   const pairs: RodPair[] = groups.map((e) => ({ at: [e.id], spacingM: e.part.spacingM, lengthM: e.part.lengthM }));
   singles.forEach((a, i) => {
     for (const b of singles.slice(i + 1)) {
       if (a.group !== b.group) continue;
-      const distance = Math.hypot(a.part.position![0] - b.part.position![0], a.part.position![1] - b.part.position![1]);
-      if (distance > 0 && distance <= nearM)
-        pairs.push({ at: [a.id, b.id].sort(), spacingM: exactly(distance), lengthM: longest(a, b) });
+      const spacingM = rodsApart(a.part, b.part);
+      if (spacingM !== null && spacingM.high > 0 && spacingM.low <= nearM)
+        pairs.push({ at: [a.id, b.id].sort(), spacingM, lengthM: longest(a, b) });
     }
   });
   return pairs;
@@ -27,7 +28,14 @@ export function rodPairs(rods: readonly ElectrodeFacts[]): readonly RodPair[] {
 /** Beyond this no spacing rule speaks of two rods, metres. */
 const nearM = 30;
 
-const exactly = (value: number): Interval => ({ low: value, high: value });
+/** As `near:` of either says, else between their places on the plan, metres; null: unknown. */
+export function rodsApart(a: Electrode, b: Electrode): Interval | null {
+  const typed = [...a.near.filter((n) => n.part === b.id), ...b.near.filter((n) => n.part === a.id)];
+  const near = typed.find((n) => n.distanceM !== null)?.distanceM ?? null;
+  if (near !== null || a.position === null || b.position === null) return near;
+  const [p, q] = [a.position, b.position];
+  return exact(Math.hypot(p[0] - q[0], p[1] - q[1]));
+}
 
 function longest(a: ElectrodeFacts, b: ElectrodeFacts): Interval | null {
   const [x, y] = [a.part.lengthM, b.part.lengthM];

@@ -33,12 +33,14 @@ export const singleRod25Ohm = rule({
   },
 });
 
-function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>): Verdict {
+type Asked = Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'site'>;
+
+function ofRod(e: ElectrodeFacts, facts: Asked): Verdict {
   const at = [e.id];
-  if (e.electrodesInGroup > 1) return { is: 'met', at, because: { key: 'not alone' } };
+  if (hasSecond(e, facts)) return { is: 'met', at, because: { key: 'not alone' } };
   if (e.measuredOhm !== null) return ofReading(at, e.measuredOhm.ohm, e.measuredOhm.overRange);
-  const mayJoin = facts.bonding.perhapsUnbonded.some((p) => p.electrode === e.id) || !isWhole(facts, 'electrodes');
-  if (mayJoin) return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'trace' } };
+  if (mayHaveSecond(e, facts))
+    return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'trace' } };
   if (isToBeTested(facts.header))
     return { is: 'cannot tell', at, because: { key: 'not tested' }, settle: { key: 'measure it' } };
   // The clause puts the burden of proof on the owner: a lone rod that nobody measured does not meet it.
@@ -49,6 +51,31 @@ function ofRod(e: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections' | 'bo
     ...underIsolated(e, facts.bonding),
     change: addRod(facts.site, facts.header.region, e.id),
   };
+}
+
+/** Another member of it, or another electrode of the owner's that is known to be there; the supplier's own does not count. */
+function hasSecond(e: ElectrodeFacts, { electrodes }: Asked): boolean {
+  if (e.part.kind === 'rods' && e.part.members !== 1 && e.part.joined !== 'no') return true;
+  return electrodes.some(
+    (o) =>
+      o.id !== e.id &&
+      o.group !== null &&
+      o.group === e.group &&
+      o.part.owner !== 'utility' &&
+      o.part.present === 'yes',
+  );
+}
+
+/** Somebody has to look first: whether it is there at all, and what else there is. */
+function mayHaveSecond(e: ElectrodeFacts, facts: Asked): boolean {
+  const { perhapsUnbonded, perhapsJoined, openEnds } = facts.bonding;
+  const isOpen = e.group !== null && (perhapsJoined.has(e.group) || openEnds.has(e.group));
+  return (
+    isOpen ||
+    e.part.present === 'unknown' ||
+    perhapsUnbonded.some((p) => p.electrode === e.id) ||
+    !isWhole(facts, 'electrodes')
+  );
 }
 
 /** Up to the edition of 2008 a rod was tested and a second one added if it was high; since 2011 it is added unless tested. */

@@ -1,6 +1,6 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
-import { isAtLeast } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
+import { bestCopper, copperSettles } from '../copper-section.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -29,12 +29,8 @@ export const buriedServicesBonded = rule({
 /** The thickest conductor on it; a pipe that nothing bonds is asked about of its own. */
 function ofPipe(id: string, by: readonly ConductorFacts[]): Verdict {
   const at = [id];
-  const answers = by.map((c) => (c.areaM2 === null ? 'unknown' : isAtLeast(c.areaM2, leastAreaM2 * printedShare)));
-  if (answers.includes('yes')) return { is: 'met', at, because: { key: 'thick' } };
-  if (answers.includes('unknown'))
-    return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
-  return { is: 'not met', at, because: { key: 'thin' } };
+  const { is, ...figure } = bestCopper(by, leastAreaM2);
+  if (is === 'enough') return { is: 'met', at, because: { key: 'thick' }, ...figure };
+  if (is === 'thin') return { is: 'not met', at, because: { key: 'thin' }, ...figure };
+  return { is: 'cannot tell', at, because: { key: is }, settle: { key: copperSettles[is] } };
 }
-
-/** A size as printed is met by a size as printed. */
-const printedShare = 1 - 2e-3;

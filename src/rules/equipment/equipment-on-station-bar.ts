@@ -38,16 +38,39 @@ export const equipmentOnStationBar = rule({
     const bars = facts.site.bars.filter((b) => barKinds.includes(b.kind) && b.present !== 'no');
     if (bars.length === 0) return nothingThere(facts, 'bars');
     const groups = new Set(bars.map((b) => facts.bonding.groupOf.get(b.id)));
-    return boxes.map((b) => ofBox(b, groups, facts));
+    return boxes.map((b) => {
+      const beside = boxes.filter((other) => other.where === b.where);
+      return ofBox(b, groups, commonGroup(beside, groups, facts), facts);
+    });
   },
 });
 
-function ofBox({ id, part }: BoxFacts, groups: ReadonlySet<string | undefined>, facts: Asked): Verdict {
+/** Where bars are not bonded to each other: the group of those that most boxes of a room hang on, the first of equals. */
+function commonGroup(boxes: readonly BoxFacts[], groups: ReadonlySet<string | undefined>, { bonding }: Asked) {
+  const onBars = boxes.flatMap(({ id }) => bonding.groupOf.get(id) ?? []).filter((g) => groups.has(g));
+  const countOf = (group: string) => onBars.filter((g) => g === group).length;
+  return [...new Set(onBars)].sort((a, b) => countOf(b) - countOf(a) || (a < b ? -1 : 1))[0] ?? null;
+}
+
+function ofBox(
+  { id, part }: BoxFacts,
+  groups: ReadonlySet<string | undefined>,
+  common: string | null,
+  facts: Asked,
+): Verdict {
   const at = [id];
-  const group = facts.bonding.groupOf.get(id);
-  if (group !== undefined && groups.has(group)) return { is: 'met', at, because: { key: 'on bar' } };
-  const isOpen = part.bonded === 'unknown' || facts.bonding.openEnds.has(group ?? '') || !isWhole(facts, 'conductors');
-  if (isOpen) return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+  const { bonding } = facts;
+  const group = bonding.groupOf.get(id);
+  if (group !== undefined && group === common) return { is: 'met', at, because: { key: 'on bar' } };
+  const isOther = group !== undefined && groups.has(group);
+  const isOpen = (g: string | null | undefined) => bonding.openEnds.has(g ?? '') || bonding.perhapsJoined.has(g ?? '');
+  const mayJoin = isOther
+    ? isOpen(group) || isOpen(common)
+    : part.bonded === 'unknown' || bonding.openEnds.has(group ?? '');
+  const isBarOpen = facts.site.bars.some((b) => barKinds.includes(b.kind) && b.present === 'unknown');
+  if (mayJoin || isBarOpen || !isWhole(facts, 'conductors'))
+    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+  if (isOther) return { is: 'not met', at, because: { key: 'other bar' } };
   const bar = facts.site.bars.find((b) => barKinds.includes(b.kind) && b.present !== 'no')?.id ?? null;
   const tie = addBond(facts.site, facts.header.region, id, bar);
   return { is: 'not met', at, because: { key: 'not on bar' }, under: `no-orphan-equipment:${id}`, ...tie };

@@ -1,13 +1,19 @@
 import type { Facts } from '../../facts/facts.ts';
 import type { Metalwork } from '../../site/site.ts';
+import { isAtMost } from '../../units/interval.ts';
+import { apart } from '../apart.ts';
 import { addBond } from '../changes/add-bond.ts';
-import { nothingThere } from '../looked-at.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
-/** Not the owner's to bond, no metal of the building, or live by purpose. */
-const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence'];
+/** Not the owner's to bond, no metal of the building, or live by purpose; the bond of a pool need not reach any panel. */
+const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence', 'pool'];
+/** Ours: a fence this near to a tower or mast is in reach of what it carries, metres. */
+const fenceM = 3;
 /** Metal that carries people's water and gas through the house: a difference of potential there is a hazard. */
 const services: readonly string[] = ['gas pipe', 'water pipe'];
+
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>;
 
 export const metalworkBonded = rule({
   id: 'metalwork-bonded',
@@ -25,11 +31,25 @@ export const metalworkBonded = rule({
     const { site } = facts;
     const metal = site.metalwork.filter((m) => !leftOut.includes(m.kind) && m.present !== 'no');
     if (metal.length === 0) return nothingThere(facts, 'metalwork');
-    return metal.map((m) => ofMetal(m, facts));
+    const between = apart(site);
+    return metal.map((m) => (m.kind === 'fence' ? ofFence(m, facts, between) : ofMetal(m, facts)));
   },
 });
 
-function ofMetal(m: Metalwork, { bonding, site, header }: Pick<Facts, 'bonding' | 'site' | 'header'>): Verdict {
+/** A fence is asked beside a tower or mast, as advice: a person at it touches what a strike lifts. */
+function ofFence(m: Metalwork, facts: Asked, between: ReturnType<typeof apart>): Verdict {
+  const v = ofMetal(m, facts);
+  if (v.is === 'met') return v;
+  const supports = facts.site.supports.filter((s) => s.present !== 'no');
+  const near = supports.map((s) => between(m.id, s.id)).map((d) => (d === null ? 'unknown' : isAtMost(d, fenceM)));
+  const at = [m.id];
+  if (near.every((n) => n === 'no') && isWhole(facts, 'supports'))
+    return { is: 'met', at, because: { key: 'far fence' } };
+  if (v.is === 'not met' && near.includes('yes')) return { ...v, severity: 'advice' };
+  return v.is === 'not met' ? { is: 'cannot tell', at, because: { key: 'how near' }, settle: { key: 'tape' } } : v;
+}
+
+function ofMetal(m: Metalwork, { bonding, site, header }: Asked): Verdict {
   const at = [m.id];
   const reaches = bonding.service.is === 'known' ? bonding.serviceBy.bonds : bonding.earthBy.bonds;
   if (reaches.has(m.id)) return { is: 'met', at, because: { key: 'bonded' } };

@@ -1,5 +1,5 @@
 import type { Facts } from '../../facts/facts.ts';
-import { isAtLeast } from '../../units/interval.ts';
+import { bestCopper, copperSettles } from '../copper-section.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -28,9 +28,8 @@ function ofRack(id: string, conductors: Facts['conductors']): readonly Verdict[]
   const at = [id];
   const own = conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
   if (own.length === 0) return [];
-  const answers = own.map((c) => (c.areaM2 === null ? 'unknown' : isAtLeast(c.areaM2, leastAreaM2)));
-  if (answers.includes('yes')) return [{ is: 'met', at, because: { key: 'thick' } }];
-  if (answers.includes('unknown'))
-    return [{ is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } }];
-  return [{ is: 'not met', at, because: { key: 'thin' } }];
+  const { is, ...figure } = bestCopper(own, leastAreaM2);
+  if (is === 'enough') return [{ is: 'met', at, because: { key: 'thick' }, ...figure }];
+  if (is === 'thin') return [{ is: 'not met', at, because: { key: 'thin' }, ...figure }];
+  return [{ is: 'cannot tell', at, because: { key: is }, settle: { key: copperSettles[is] } }];
 }

@@ -1,6 +1,8 @@
-import type { Facts, MastFacts } from '../../facts/facts.ts';
-import { isAtLeast } from '../../units/interval.ts';
+import type { ConductorFacts, Facts, MastFacts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
+import { bestCopper, copperAnswer, copperSettles } from '../copper-section.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
+import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** Least section of the conductor at a field mast, square metres (6 AWG as printed). */
@@ -20,17 +22,23 @@ export const fieldMastRod = rule({
   limits: [{ key: 'areaM2', value: leastAreaM2, sense: 'least', of: 'copper' }],
   needs: ['header', 'sections', 'bonding', 'masts', 'conductors', 'site'],
   check(facts) {
-    if (facts.header.temporary !== 'yes') return [{ is: 'not applicable', because: { key: 'not temporary' } }];
+    if (facts.header.temporary === 'no') return [{ is: 'not applicable', because: { key: 'not temporary' } }];
     const masts = facts.masts.filter((m) => m.metal === 'yes' && !noMast.includes(m.part.kind));
     if (masts.length === 0) return nothingThere(facts, 'supports');
-    return masts.map((m) => ofMast(m, facts));
+    return masts.map((m) => ifTemporary(ofMast(m, facts), facts.header.temporary));
   },
 });
+
+/** Of a station of which nobody knows whether it stays, what is not met cannot be told. */
+function ifTemporary(v: Verdict, temporary: Answer): Verdict {
+  if (temporary === 'yes' || v.is !== 'not met') return v;
+  return { is: 'cannot tell', at: v.at, because: { key: 'perhaps temporary' }, settle: { key: 'say it' } };
+}
 
 /** A mast on no electrode is a finding of the code where one asks it; this one goes under it. */
 function ofMast({ id }: MastFacts, facts: Asked): Verdict {
   const at = [id];
-  const { bonding, conductors } = facts;
+  const { bonding } = facts;
   const under = {
     under: ['iec', 'uk'].includes(facts.header.region) ? `iec-mast-earthed:${id}` : `mast-grounded:${id}`,
   };
@@ -40,16 +48,28 @@ function ofMast({ id }: MastFacts, facts: Asked): Verdict {
   const apart = sheltersOf(facts).filter((s) => bonding.groupOf.get(s) !== bonding.groupOf.get(id));
   if (apart.length > 0 && !isWhole(facts, 'conductors')) return cannotTell(at, 'tie unknown');
   if (apart.length > 0) return { is: 'not met', at, because: { key: 'apart', values: { shelters: apart } } };
-  const own = conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
-  const answers = own.map((c) => (c.areaM2 === null ? 'unknown' : isAtLeast(c.areaM2, leastAreaM2 * printedShare)));
-  if (own.length === 0 || answers.includes('yes')) return { is: 'met', at, because: { key: 'rod' } };
-  return answers.includes('unknown') ? cannotTell(at, 'size unknown') : { is: 'not met', at, because: { key: 'thin' } };
+  return bySize(id, facts);
 }
 
-/** A size as printed is met by a size as printed. */
-const printedShare = 1 - 2e-3;
+/** The way to an electrode, by its thinnest conductor. */
+function bySize(id: string, facts: Asked): Verdict {
+  const at = [id];
+  const rods = new Set(facts.site.electrodes.filter((e) => e.present !== 'no').map((e) => e.id));
+  const thick = reachedThick(facts, id, rods, isThick);
+  const own = facts.conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
+  const { is, ...figure } = bestCopper(own, leastAreaM2);
+  if (thick === 'yes') return { is: 'met', at, because: { key: 'rod' }, ...(is === 'enough' ? figure : {}) };
+  if (thick === 'no') return { is: 'not met', at, because: { key: 'thin' }, ...(is === 'thin' ? figure : {}) };
+  const doubt = is === 'enough' || is === 'thin' ? 'size unknown' : is;
+  return { is: 'cannot tell', at, because: { key: doubt }, settle: { key: copperSettles[doubt] } };
+}
 
-function cannotTell(at: readonly string[], key: 'rod unknown' | 'tie unknown' | 'size unknown'): Verdict {
+function isThick(c: ConductorFacts): Answer {
+  const is = copperAnswer(c, leastAreaM2);
+  return is === 'enough' ? 'yes' : is === 'thin' ? 'no' : 'unknown';
+}
+
+function cannotTell(at: readonly string[], key: 'rod unknown' | 'tie unknown'): Verdict {
   return { is: 'cannot tell', at, because: { key }, settle: { key: 'walk round' } };
 }
 

@@ -4,7 +4,13 @@ import { rule, type Verdict } from '../rule.ts';
 import { type AntennaGround, antennaGrounds } from './antenna-grounds.ts';
 
 /** Boxes and bars of the service, its raceway, and metal that counts as an electrode. */
-const allowed: readonly string[] = ['service panel', 'meter box', 'main earthing bar', 'conduit', 'steel frame'];
+const allowed: readonly string[] = [
+  'service panel',
+  'meter box',
+  'main earthing bar',
+  'service raceway',
+  'steel frame',
+];
 /** Metal that is easily taken for ground and is none; other metal is bonded there, and pipes are asked by rules of their own. */
 const noGround = /\b(?:tap|faucet|spigot|radiator|heating|vent pipe|drain|downspout|sewer|oil pipe|door|window)/i;
 /** Sections where a ground may land; a radio is bonded, not grounded at. */
@@ -34,7 +40,7 @@ export const groundPointAllowed = rule({
 
 const isService = ({ kind }: Part) => kind === 'service panel' || kind === 'meter box' || kind === 'sub-panel';
 
-/** One point of the list is enough; what else is bonded beside it is no ground of the antenna. */
+/** One point of the list is enough; what else is bonded beside it is no ground of the antenna. Of conduits only the raceway of the service counts. */
 function ofPart(from: string, grounds: readonly AntennaGround[]): readonly Verdict[] {
   const at = [from];
   const lands = grounds.map((g) => g.lands);
@@ -43,6 +49,11 @@ function ofPart(from: string, grounds: readonly AntennaGround[]): readonly Verdi
   const panel = lands.find((p) => p.kind === 'sub-panel');
   if (panel !== undefined)
     return [{ is: 'cannot tell', at, because: { key: 'sub-panel', values: { on: panel.id } }, settle: { key: 'ask' } }];
+  const pipe = lands.find((p) => p.kind === 'conduit');
+  if (pipe !== undefined)
+    return [
+      { is: 'cannot tell', at, because: { key: 'raceway', values: { on: pipe.id } }, settle: { key: 'look at pipe' } },
+    ];
   const wrong = lands.filter((p) => noGround.test(p.kind)).map((p) => p.id);
   return wrong.length === 0 ? [] : [{ is: 'not met', at, because: { key: 'not listed', values: { on: wrong } } }];
 }

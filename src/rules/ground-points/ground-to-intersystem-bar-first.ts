@@ -17,9 +17,14 @@ export const groundToIntersystemBarFirst = rule({
     const isGrounded = [...antennaSide(facts)].some((id) => facts.bonding.earthBy.bonds.has(id));
     if (!isGrounded) return [{ is: 'not applicable', because: { key: 'no ground' } }];
     const grounds = antennaGrounds(facts);
-    const lands = grounds.filter((g) => at.includes(g.lands.id));
-    if (lands.length > 0) {
-      const by = [...new Set(lands.map((g) => g.conductor.id))];
+    const lands = grounds.filter((g) => at.includes(g.lands.id)).map((g) => g.conductor);
+    // over the bar of the station, on which a ground of the antenna lands
+    const between = grounds.flatMap((g) => (g.lands.section === 'bars' ? [g.lands.id] : []));
+    const onward = facts.conductors.filter((c) =>
+      [between, at].every((ids) => c.ends.some((id) => ids.includes(id ?? ''))),
+    );
+    if (lands.length + onward.length > 0) {
+      const by = [...new Set([...lands, ...onward].map((c) => c.id))];
       return [{ is: 'met', at, because: { key: 'there', values: { by } } }];
     }
     if (!isWhole(facts, 'conductors'))

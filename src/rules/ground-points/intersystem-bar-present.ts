@@ -1,8 +1,9 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
-import type { Bar } from '../../site/site.ts';
-import { isAtLeast } from '../../units/interval.ts';
+import type { Answer, Bar } from '../../site/site.ts';
 import { adoptedYear } from '../code-sets/adopted-edition.ts';
+import { bestCopper, type CopperAnswer, copperAnswer, copperSettles } from '../copper-section.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
+import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 const leastTerminals = 3;
@@ -40,34 +41,53 @@ function withoutBar(facts: Asked): readonly Verdict[] {
   return [{ is: 'not met', at: [], because: { key: 'none there' } }];
 }
 
-function ofBar(bar: Bar, { conductors, site }: Asked): Verdict {
+function ofBar(bar: Bar, facts: Asked): Verdict {
   const { id, terminals } = bar;
   const at = [id];
-  const ties = conductors.filter((c) => c.ends.includes(id)).map((c) => ({ c, is: enough(c) }));
-  const isTied = isMounted(bar, site) || ties.some((t) => t.is === 'yes');
-  const isThin = !isTied && ties.length > 0 && ties.every((t) => t.is === 'no');
-  if (isThin) {
-    const value = ties[0]!.c.areaM2!;
-    const measured = { key: 'areaM2', value, limit: leastAreaM2, sense: 'least' } as const;
-    return { is: 'not met', at, because: { key: 'thin' }, measured };
-  }
+  const tie = tieOf(bar, facts);
+  if (tie?.is === 'not met') return tie;
   if (terminals === null) return { is: 'cannot tell', at, because: { key: 'not counted' }, settle: { key: 'count' } };
   const measured = { key: 'count', value: terminals, limit: leastTerminals, sense: 'least' } as const;
   if (terminals < leastTerminals) return { is: 'not met', at, because: { key: 'few' }, measured };
-  if (isTied) return { is: 'met', at, because: { key: 'enough' }, measured };
-  if (ties.length === 0) return { is: 'cannot tell', at, because: { key: 'tie unknown' }, settle: { key: 'trace' } };
-  const open = ties.filter((t) => t.is === 'unknown').map((t) => t.c.id);
-  return { is: 'cannot tell', at: open, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
+  return tie ?? { is: 'met', at, because: { key: 'enough' }, measured };
 }
 
-const enough = ({ areaM2 }: ConductorFacts) =>
-  areaM2 === null ? 'unknown' : isAtLeast(areaM2, leastAreaM2 * printedShare);
+/** What is wrong or open with the way from the bar to the service; null: it is thick enough, or the bar is fixed to it. */
+function tieOf(bar: Bar, facts: Asked): Verdict | null {
+  const { id } = bar;
+  const at = [id];
+  const unknown = { is: 'cannot tell', at, because: { key: 'tie unknown' }, settle: { key: 'trace' } } as const;
+  if (bar.present === 'unknown') return unknown;
+  if (isMounted(bar, facts.site)) return null;
+  const { service, serviceBy, openEnds, groupOf } = facts.bonding;
+  const ties = facts.conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
+  if (ties.length === 0) return unknown;
+  const best = bestCopper(ties, leastAreaM2);
+  if (service.part !== null && !serviceBy.bonds.has(id)) {
+    const isOpen = serviceBy.perhaps.has(id) || openEnds.has(groupOf.get(id) ?? '') || !isWhole(facts, 'conductors');
+    return isOpen ? unknown : { is: 'not met', at, because: { key: 'apart' } };
+  }
+  const thick = service.part === null ? asAnswer(best.is) : reachedThick(facts, id, new Set([service.part]), isThick);
+  if (thick === 'yes') return null;
+  if (thick === 'no') {
+    const { measured } = best;
+    return { is: 'not met', at, because: { key: 'thin' }, ...(best.is === 'thin' && measured ? { measured } : {}) };
+  }
+  const doubt = best.is === 'enough' || best.is === 'thin' ? 'size unknown' : best.is;
+  const open = ties.filter((c) => isThick(c) === 'unknown').map((c) => c.id);
+  return {
+    is: 'cannot tell',
+    at: open.length > 0 ? open : at,
+    because: { key: doubt },
+    settle: { key: copperSettles[doubt] },
+  };
+}
+
+const isThick = (c: ConductorFacts) => asAnswer(copperAnswer(c, leastAreaM2));
+const asAnswer = (is: CopperAnswer): Answer => (is === 'enough' ? 'yes' : is === 'thin' ? 'no' : 'unknown');
 
 /** Fixed to metal of the service itself. */
 function isMounted({ on }: Bar, { equipment }: Asked['site']): boolean {
   const box = equipment.find((e) => e.id === on?.part);
   return box !== undefined && (box.kind === 'service panel' || box.kind === 'meter box');
 }
-
-/** A size as printed is met by a size as printed. */
-const printedShare = 1 - 2e-3;

@@ -39,6 +39,6 @@ function ofJoint(j: JointFacts): Verdict | null {
   if (j.accessible === 'yes') return { is: 'met', at, because: { key: 'reachable' } };
   if (j.accessible === 'unknown') return null;
   if (j.buried === 'unknown' && isMadeForIt(j))
-    return { is: 'cannot tell', at, because: { key: 'perhaps buried' }, settle: { key: 'look' } };
+    return { is: 'cannot tell', at, because: { key: 'perhaps buried' }, settle: { key: 'look down' } };
   return { is: 'not met', at, because: { key: 'hidden' } };
 }

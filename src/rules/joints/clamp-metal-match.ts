@@ -42,7 +42,18 @@ function ofClamp(j: JointFacts, site: Site): Verdict {
   const at = [j.id];
   if (isZincOnCopper(j))
     return { is: 'not met', at, because: { key: 'zinc' }, ...setJoint(site, j.id, { metal: 'bronze', listed: 'yes' }) };
-  return { is: 'met', at, because: { key: 'match' } };
+  if (j.listed === 'yes') return { is: 'met', at, because: { key: 'listed' } };
+  if (!isMixed(j)) return { is: 'met', at, because: { key: 'match' } };
+  if (j.listed === 'unknown') return { is: 'cannot tell', at, because: { key: 'mixed' }, settle: { key: 'look' } };
+  return { is: 'not met', at, because: { key: 'not for both' }, under: `joint-method-allowed:${j.id}` };
+}
+
+/** Of another metal than what it joins, or of zinc, which goes with zinc alone, on what nobody named. */
+function isMixed(j: JointFacts): boolean {
+  const { joined, clamp } = familiesAt(j);
+  if (clamp === null || clamp === 'other') return false;
+  const isOpen = [...j.wireMetals, j.onMetal].includes(null);
+  return (clamp === 'zinc' && isOpen) || [...joined].some((family) => family !== clamp && family !== 'other');
 }
 
 /** A clamp of zinc or zinc-coated steel on a copper rod or wire. */

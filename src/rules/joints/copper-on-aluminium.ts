@@ -1,5 +1,5 @@
 import type { JointFacts } from '../../facts/facts.ts';
-import { familiesAt } from './metal-family.ts';
+import { familiesAt, metalFamily } from './metal-family.ts';
 
 /** Kinds that nobody makes for two metals. */
 const never: ReadonlySet<string> = new Set(['hose clamp', 'twist', 'solder', 'sheet-metal screw']);
@@ -10,7 +10,8 @@ export function copperOnAluminium(j: JointFacts): 'sheet' | 'made for both' | 'c
   const { joined, clamp } = familiesAt(j);
   const all = new Set([...joined, clamp]);
   if (!all.has('copper') || !all.has('aluminium') || fused.has(j.kind ?? '')) return null;
-  if (j.shim !== null) return 'sheet';
+  // a sheet that is itself copper, zinc or aluminium parts nothing
+  if (j.shim !== null && metalFamily(j.shim) === 'other') return 'sheet';
   if (never.has(j.kind ?? '') || j.listed === 'no') return 'contact';
   return j.listed === 'yes' ? 'made for both' : 'nobody said';
 }

@@ -1,6 +1,7 @@
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
 
+/** Joints that press on one wire; a twist or a screw holds none too well. */
 const clamps: readonly string[] = [
   'rod clamp',
   'acorn clamp',
@@ -9,6 +10,8 @@ const clamps: readonly string[] = [
   'set-screw lug',
   'bolted lug',
   'U-bolt',
+  'twist',
+  'sheet-metal screw',
 ];
 
 export const oneConductorPerClamp = rule({
@@ -26,7 +29,7 @@ export const oneConductorPerClamp = rule({
         return kind !== null && clamps.includes(kind) ? { is: 'met', at, because: { key: 'one' } } : null;
       if (forWires !== null && holds.length <= forWires)
         return { is: 'met', at, because: { key: 'listed for several', values } };
-      if (kind === null)
+      if (kind === null || kind === 'other')
         return { is: 'cannot tell', at, because: { key: 'kind unknown', values }, settle: { key: 'look' } };
       if (!clamps.includes(kind)) return { is: 'met', at, because: { key: 'made for several', values } };
       return { is: 'not met', at, because: { key: 'several', values } };

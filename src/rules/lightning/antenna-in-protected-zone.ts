@@ -45,6 +45,10 @@ export const antennaInProtectedZone = rule({
       if (answers.includes('yes')) return { is: 'met', at, because: { key: 'under' } };
       if (radiusM === null || terminals.length === 0 || answers.includes('unknown'))
         return { is: 'cannot tell', at, because: { key: 'not typed' }, settle: { key: 'survey' } };
+      // the sphere may rest on two terminals, or on one and a roof, which lifts it
+      const props = terminals.filter((t) => isAbove(t, a) !== 'no').length + site.buildings.length;
+      if (props > 1 && terminals.some((t) => isAbove(t, a) !== 'no'))
+        return { is: 'cannot tell', at, because: { key: 'several' }, settle: { key: 'survey' } };
       return { is: 'not met', at, because: { key: 'outside' } };
     });
   },
@@ -67,10 +71,19 @@ function isUnder(
   positionOf: ReturnType<typeof positionsOf>['of'],
 ): 'yes' | 'no' | 'unknown' {
   const [a, t, topM] = [positionOf(antenna.id), positionOf(terminal.id), terminal.heightM];
-  const h = antenna.heightM ?? antenna.on?.atM ?? null;
+  const h = topOf(antenna);
   if (radiusM === null || a === null || t === null || topM === null || h === null) return 'unknown';
   if (!isExact(topM) || !isExact(h)) return 'unknown';
-  if (h.low > topM.low - aboveM) return 'no';
+  if (isAbove(terminal, antenna) === 'no') return 'no';
   const reach = (heightM: number) => Math.sqrt(Math.min(heightM, radiusM) * (2 * radiusM - Math.min(heightM, radiusM)));
   return Math.hypot(a[0] - t[0], a[1] - t[1]) <= reach(topM.low) - reach(h.low) ? 'yes' : 'no';
+}
+
+const topOf = (antenna: Antenna) => antenna.heightM ?? antenna.on?.atM ?? null;
+
+/** Whether a terminal stands high enough above an antenna at all. */
+function isAbove({ heightM }: Support, antenna: Antenna): 'yes' | 'no' | 'unknown' {
+  const h = topOf(antenna);
+  if (heightM === null || h === null) return 'unknown';
+  return h.low > heightM.low - aboveM ? 'no' : 'yes';
 }

@@ -1,4 +1,3 @@
-import type { Site } from '../../site/site.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule } from '../rule.ts';
 import { lightningSystem } from './lightning-system.ts';
@@ -24,9 +23,15 @@ export const downConductorCount = rule({
   check(facts) {
     const system = lightningSystem(facts);
     if (system === null) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
-    const least = facts.header.region === 'iec' || facts.header.region === 'uk' ? leastCount : countAsked(facts.site);
+    // a mast or pole that stands by itself is slender: one way down is enough there
+    if (facts.sections.buildings === 'none') return [{ is: 'not applicable', because: { key: 'no building' } }];
+    const isIec = facts.header.region === 'iec' || facts.header.region === 'uk';
+    const round = isIec ? 0 : perimeterM(facts.site);
+    const least = countAsked(round ?? 0);
     const at = system.down.map((c) => c.id);
     const measured = { key: 'count', value: at.length, limit: least, sense: 'least' } as const;
+    if (at.length >= least && round === null)
+      return [{ is: 'cannot tell', at, because: { key: 'how far round' }, settle: { key: 'walk round' } }];
     if (at.length >= least) return [{ is: 'met', at, because: { key: 'enough' }, measured }];
     if (at.length === 0 || !isWhole(facts, 'conductors'))
       return [{ is: 'cannot tell', at, because: { key: 'not typed' }, settle: { key: 'walk round' } }];
@@ -34,8 +39,7 @@ export const downConductorCount = rule({
   },
 });
 
-/** Of the one building whose corners are typed; several buildings share conductors in a way that no file says. */
-function countAsked(site: Site): number {
-  const round = perimeterM(site);
-  return round === null || round <= fromM ? leastCount : leastCount + Math.ceil((round - fromM) / perM);
+/** For a perimeter; of several buildings, which share conductors in a way that no file says, at least that of a small one. */
+function countAsked(round: number): number {
+  return round <= fromM ? leastCount : leastCount + Math.ceil((round - fromM) / perM);
 }

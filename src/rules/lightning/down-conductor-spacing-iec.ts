@@ -1,4 +1,5 @@
 import { claimsOf } from '../claims.ts';
+import { isWhole } from '../looked-at.ts';
 import { rule } from '../rule.ts';
 import { lightningSystem } from './lightning-system.ts';
 import { perimeterM } from './perimeter.ts';
@@ -19,10 +20,11 @@ export const downConductorSpacingIec = rule({
     { key: 'spacingLengthM', value: usualM[3], sense: 'most', of: 'class III' },
     { key: 'spacingLengthM', value: usualM[4], sense: 'most', of: 'class IV' },
   ],
-  needs: ['header', 'conductors', 'site', 'bonding'],
+  needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {
     const system = lightningSystem(facts);
     if (system === null) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
+    if (facts.sections.buildings === 'none') return [{ is: 'not applicable', because: { key: 'no building' } }];
     const at = system.down.map((c) => c.id);
     const { lightningClass } = claimsOf(facts.header);
     const round = perimeterM(facts.site);
@@ -33,6 +35,8 @@ export const downConductorSpacingIec = rule({
     const limit = usualM[lightningClass];
     const measured = { key: 'spacingLengthM', value: round / at.length, limit, sense: 'most' } as const;
     const isWide = measured.value > limit * leeway;
+    if (isWide && !isWhole(facts, 'conductors'))
+      return [{ is: 'cannot tell', at, because: { key: 'not typed' }, settle: { key: 'walk round' } }];
     if (isWide) return [{ is: 'not met', at, because: { key: 'wide' }, measured }];
     return [{ is: 'met', at, because: { key: 'close enough' }, measured }];
   },

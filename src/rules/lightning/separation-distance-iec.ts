@@ -17,9 +17,12 @@ export const separationDistanceIec = rule({
   check(facts) {
     const { lightningClass } = claimsOf(facts.header);
     const [least, most] = lightningClass === null ? [ki[4], ki[1]] : [ki[lightningClass], ki[lightningClass]];
-    return bodiesBeside(facts, (alongM, down) => ({
-      low: (least / km.air) * kcOf(down) * alongM.low,
-      high: (most / km.solid) * kcOf(down) * alongM.high,
-    }));
+    return bodiesBeside(facts, {
+      countedM: Infinity,
+      distanceM: (alongM, down) => ({
+        low: (least / km.air) * kcOf(down.high) * alongM.low,
+        high: (most / km.solid) * kcOf(down.low) * alongM.high,
+      }),
+    });
   },
 });

@@ -2,7 +2,7 @@ import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import type { Metalwork } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { apart } from '../apart.ts';
-import { nothingThere } from '../looked-at.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 import { lightningSystem } from './lightning-system.ts';
 
@@ -11,14 +11,16 @@ type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'conductors' | 'sit
 /** Not the building's metal, or not to be bonded. */
 const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence'];
 
-/**
- * Each metal body beside a down conductor: bonded to it, or farther than the distance asked. `asked` works that distance out
- * from the length of conductor between the place and the nearest bond, metres, and the number of down conductors.
- */
-export function bodiesBeside(
-  facts: Asked,
-  asked: (alongM: Interval, downConductors: number) => Interval | null,
-): readonly Verdict[] {
+/** How the distance asked is worked out. */
+export interface Asking {
+  /** Down conductors farther from the metal than this are not counted, metres. */
+  readonly countedM: number;
+  /** From the length of conductor between the place and the nearest bond, metres, and the least and most that are counted. */
+  readonly distanceM: (alongM: Interval, downConductors: Interval) => Interval;
+}
+
+/** Each metal body beside a down conductor: bonded to it, or farther than the distance asked. */
+export function bodiesBeside(facts: Asked, { countedM, distanceM }: Asking): readonly Verdict[] {
   const system = lightningSystem(facts);
   if (system === null) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
   const bodies = facts.site.metalwork.filter((m) => m.present !== 'no' && !leftOut.includes(m.kind));
@@ -27,9 +29,17 @@ export function bodiesBeside(
   const pairs = bodies.flatMap((body) => system.down.map((down) => ({ body, down, d: between(body.id, down.id) })));
   const verdicts = pairs.flatMap(({ body, down, d }) => {
     if (d === null) return [];
-    return [ofPair(body, down, d, asked(alongOf(body, down), system.down.length), facts)];
+    const others = system.down.filter((c) => c !== down).map((c) => between(body.id, c.id));
+    return [ofPair(body, down, d, distanceM(alongOf(body, down), countOf(others, countedM, facts)), facts)];
   });
   return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'no distance' } }];
+}
+
+/** The conductor itself, and the others that are, or may be, near enough to share with it. */
+function countOf(others: readonly (Interval | null)[], countedM: number, facts: Asked): Interval {
+  const sure = others.filter((d) => countedM === Infinity || (d !== null && d.high <= countedM)).length;
+  const may = others.filter((d) => d === null || d.low <= countedM).length;
+  return { low: 1 + sure, high: isWhole(facts, 'conductors') ? 1 + may : Infinity };
 }
 
 /** From the place to the soil: at least its height, where that is typed; at most the whole conductor. */
@@ -38,22 +48,29 @@ function alongOf(body: Metalwork, { lengthM }: ConductorFacts): Interval {
   return { low: heightM, high: Math.max(heightM, lengthM?.high ?? Infinity) };
 }
 
-function ofPair(
-  body: Metalwork,
-  down: ConductorFacts,
-  distanceM: Interval,
-  limitM: Interval | null,
-  { bonding }: Asked,
-): Verdict {
+function ofPair(body: Metalwork, down: ConductorFacts, distanceM: Interval, limitM: Interval, facts: Asked): Verdict {
+  const { bonding } = facts;
   const at = [body.id, down.id];
   const groups = down.ends.map((id) => bonding.groupOf.get(id ?? ''));
   const group = bonding.groupOf.get(body.id);
-  if (group !== undefined && groups.includes(group)) return { is: 'met', at, because: { key: 'bonded' } };
-  if (limitM !== null && distanceM.low >= limitM.high) return { is: 'met', at, because: { key: 'far' } };
-  const isOpen = body.bonded === 'unknown' || bonding.openEnds.has(group ?? '');
-  if (limitM !== null && distanceM.high < limitM.low && !isOpen) {
+  const isNear = distanceM.high < limitM.low;
+  if (group !== undefined && groups.includes(group)) {
+    if (!isNear || isJoinedAbove(body, facts)) return { is: 'met', at, because: { key: 'bonded' } };
+    return { is: 'cannot tell', at, because: { key: 'bonded lower' }, settle: { key: 'look up' } };
+  }
+  if (distanceM.low >= limitM.high) return { is: 'met', at, because: { key: 'far' } };
+  const nobodySaid = body.bonded !== 'no' && !isWhole(facts, 'conductors');
+  const isOpen = body.bonded === 'unknown' || nobodySaid || bonding.openEnds.has(group ?? '');
+  if (isNear && !isOpen) {
     const measured = { key: 'distanceLengthM', value: distanceM, limit: limitM.low, sense: 'least' } as const;
     return { is: 'not met', at, because: { key: 'near' }, measured, under: `metalwork-bonded:${body.id}` };
   }
   return { is: 'cannot tell', at, because: { key: 'height unknown' }, settle: { key: 'tape' } };
+}
+
+/** A conductor on it leads elsewhere than to what is at the foot of a building: an electrode, a bar, a panel. */
+function isJoinedAbove(body: Metalwork, { conductors, site }: Asked): boolean {
+  const atFoot = new Set([...site.electrodes, ...site.bars, ...site.equipment].map((p) => p.id));
+  const points = conductors.map((c) => [...c.ends, ...c.passes]).filter((ids) => ids.includes(body.id));
+  return points.some((ids) => ids.some((id) => id !== body.id && (id === null || !atFoot.has(id))));
 }

@@ -2,7 +2,7 @@ import type { Facts } from '../../facts/facts.ts';
 import { setFields } from '../changes/set-field.ts';
 import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { reachesSupplierEarth } from '../supplier-earth.ts';
+import { mayReachSupplierEarth, reachesSupplierEarth } from '../supplier-earth.ts';
 
 export const arresterBonded = rule({
   id: 'arrester-bonded',
@@ -19,6 +19,8 @@ export const arresterBonded = rule({
       if (bonding.earthBy.bonds.has(a.id)) return { is: 'met', at, because: { key: 'bonded' } };
       if (reachesSupplierEarth(facts, a.id))
         return { is: 'cannot tell', at, because: { key: 'supplier only' }, settle: { key: 'ask about earth' } };
+      if (mayReachSupplierEarth(facts, a.id))
+        return { is: 'cannot tell', at, because: { key: 'supply unknown' }, settle: { key: 'find supply' } };
       if (bonding.earthBy.perhaps.has(a.id) || a.part.bonded === 'unknown' || mayReachUntyped(facts, a.id)) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
       }

@@ -1,4 +1,4 @@
-import type { ArresterFacts } from '../../facts/facts.ts';
+import type { ArresterFacts, ConductorFacts } from '../../facts/facts.ts';
 import type { Site } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { setFields } from '../changes/set-field.ts';
@@ -7,6 +7,8 @@ import { rule, type Verdict } from '../rule.ts';
 
 /** Longest lead between an arrester and its bar, metres. Ours. */
 const longestLeadM = 0.1;
+/** Of a surge device of the mains, which no bar carries: what surge-device-lead has for both sides together. */
+const ofMainsM = 0.5;
 
 export const arresterLeadShort = rule({
   id: 'arrester-lead-short',
@@ -14,26 +16,41 @@ export const arresterLeadShort = rule({
   severity: 'advice',
   codeSets: ['any'],
   source: { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' },
-  limits: [{ key: 'leadLengthM', value: longestLeadM, sense: 'most' }],
-  needs: ['sections', 'arresters', 'site'],
-  check({ sections, arresters, site }) {
+  limits: [
+    { key: 'leadLengthM', value: longestLeadM, sense: 'most' },
+    { key: 'leadLengthM', value: ofMainsM, sense: 'most', of: 'surge device of the mains' },
+  ],
+  needs: ['sections', 'arresters', 'conductors', 'site'],
+  check({ sections, arresters, conductors, site }) {
     if (arresters.length === 0) return nothingThere({ sections }, 'arresters');
-    return arresters.map((a) => ofArrester(a, site));
+    return arresters.map((a) => ofArrester(a, conductors, site));
   },
 });
 
-function ofArrester(a: ArresterFacts, site: Site): Verdict {
+function ofArrester(a: ArresterFacts, conductors: readonly ConductorFacts[], site: Site): Verdict {
   const at = [a.id];
-  const lead = a.part.leadM;
-  const onBar = site.bars.some((b) => b.id === a.part.on?.part);
-  if (lead === null) {
-    if (onBar && a.bonded === 'yes') return { is: 'met', at, because: { key: 'bolted' } };
-    return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' } };
-  }
-  const measured = { key: 'leadLengthM', value: lead, limit: longestLeadM, sense: 'most' } as const;
-  const short = isAtMost(lead, longestLeadM);
+  const bars = new Set(site.bars.map((b) => b.id));
+  const isBolted = bars.has(a.part.on?.part ?? '') && a.bonded === 'yes';
+  if (a.part.leadM === null && isBolted) return { is: 'met', at, because: { key: 'bolted' } };
+  const wire = a.part.leadM === null ? wireOf(a.id, conductors) : null;
+  const lead = a.part.leadM ?? wire?.lengthM ?? null;
+  if (lead === null) return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' } };
+  const isMains = a.part.kind === 'mains protector';
+  const limit = isMains ? ofMainsM : longestLeadM;
+  const measured = { key: 'leadLengthM', value: lead, limit, sense: 'most' } as const;
+  const short = isAtMost(lead, limit);
   if (short === 'yes') return { is: 'met', at, because: { key: 'short' }, measured };
-  if (short === 'no')
-    return { is: 'not met', at, because: { key: 'long' }, measured, ...setFields('arresters', a.id, { lead: '0 in' }) };
-  return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' }, measured };
+  if (short === 'unknown')
+    return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' }, measured };
+  const bar = wire?.ends.find((id) => id !== null && bars.has(id));
+  if (isMains) return { is: 'not met', at, because: { key: 'long' }, measured, under: `surge-device-lead:${a.id}` };
+  const fields = wire === null ? { lead: '0 in' } : bar == null ? null : { on: bar };
+  const change = fields === null ? {} : setFields('arresters', a.id, fields);
+  return { is: 'not met', at, because: { key: 'long' }, measured, ...change };
+}
+
+/** The lead where it is typed as a conductor of its own; of several nobody can say which carries the surge. */
+function wireOf(arrester: string, conductors: readonly ConductorFacts[]): ConductorFacts | null {
+  const [only, ...others] = conductors.filter((c) => c.ends.includes(arrester));
+  return only !== undefined && others.length === 0 ? only : null;
 }

@@ -26,24 +26,28 @@ export const dischargeUnitPresent = rule({
 function ofLine(line: LineFacts, sends: boolean, facts: Asked): readonly Verdict[] {
   const at = [line.id];
   const shield = line.conductors.filter((c) => c.which === 'shield');
-  if (shield.some((c) => isGrounded(c, facts))) return [{ is: 'met', at, because: { key: 'shield' } }];
+  if (shield.some((c) => isGrounded(c, facts.bonding.earthBy.bonds)))
+    return [{ is: 'met', at, because: { key: 'shield' } }];
   const cores = line.conductors.filter((c) => c.which === 'core');
   if (cores.every((c) => c.unprotected === 0)) return [{ is: 'met', at, because: { key: 'unit' } }];
-  if (cores.every((c) => drains(c, sends, facts))) return [{ is: 'met', at, because: { key: 'drained' } }];
+  const { bonds, perhaps } = facts.bonding.earthBy;
+  if (cores.every((c) => drains(c, sends, facts, bonds))) return [{ is: 'met', at, because: { key: 'drained' } }];
   // where it goes in, and whether its shield is bonded there, is asked of every shielded line already
   if (shield.length > 0 && crossingsOf(line, 'shield').every((c) => !c.certain)) return [];
   if (cores.some((c) => c.unprotected === null))
     return [{ is: 'cannot tell', at, because: { key: 'count unknown' }, settle: { key: 'count wires' } }];
+  if (shield.some((c) => isGrounded(c, perhaps)) || cores.every((c) => drains(c, sends, facts, perhaps)))
+    return [{ is: 'cannot tell', at, because: { key: 'perhaps grounded' }, settle: { key: 'trace' } }];
   const under = shield.length > 0 ? { under: `shield-bonded-at-entry:${line.id}` } : {};
   return [{ is: 'not met', at, because: { key: 'nothing' }, ...under }];
 }
 
-function isGrounded({ bondedAt }: LineConductor, { bonding }: Asked): boolean {
-  return bondedAt.some((point) => bonding.earthBy.bonds.has(point.split('@')[0]!.split('.')[0]!));
+function isGrounded({ bondedAt }: LineConductor, earthed: ReadonlySet<string>): boolean {
+  return bondedAt.some((point) => earthed.has(point.split('@')[0]!.split('.')[0]!));
 }
 
-/** A bleed drains the static of a sender; of a receiver only an antenna that is itself grounded counts. */
-function drains({ drainedBy }: LineConductor, sends: boolean, { bonding, site }: Asked): boolean {
-  if (sends) return drainedBy.length > 0;
-  return site.antennas.some((a) => drainedBy.includes(a.id) && bonding.earthBy.bonds.has(a.id));
+/** A bleed drains the static of a sender; an antenna drains it only where it is itself grounded. */
+function drains({ drainedBy }: LineConductor, sends: boolean, { site }: Asked, earthed: ReadonlySet<string>): boolean {
+  const antennas = new Set(site.antennas.map((a) => a.id));
+  return drainedBy.some((id) => (antennas.has(id) ? earthed.has(id) : sends));
 }

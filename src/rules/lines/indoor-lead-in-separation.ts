@@ -1,5 +1,6 @@
 import type { Line } from '../../site/site.ts';
 import { type Interval, isAtLeast } from '../../units/interval.ts';
+import { isEnclosed } from '../conductor-runs/enclosure.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { isSending, outdoorLeads } from './outdoor-leads.ts';
@@ -48,7 +49,7 @@ function besideOf(a: Line, b: Line): { readonly distanceM: Interval | null } | n
 /** A raceway or a barrier releases it. */
 function ofPair(line: Line, power: Line, distanceM: Interval | null, sends: boolean): Verdict {
   const at = [line.id, power.id];
-  if (line.enclosure !== null || power.enclosure !== null) return { is: 'met', at, because: { key: 'enclosed' } };
+  if (isEnclosed(line.enclosure) || isEnclosed(power.enclosure)) return { is: 'met', at, because: { key: 'enclosed' } };
   const limit = sends ? leastM.sending : leastM.receiving;
   const enough = distanceM === null ? 'unknown' : isAtLeast(distanceM, limit);
   if (enough === 'unknown') return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'tape' } };

@@ -2,6 +2,7 @@ import { partIndex } from '../../facts/part-index.ts';
 import type { Line, PointRef, Site } from '../../site/site.ts';
 import { type Interval, isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
+import { noMast } from '../masts/shield-points.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** Highest point at which a line should leave a tower, metres above grade. Ours, after MIL-HDBK-419A (bond at the turn). */
@@ -19,15 +20,18 @@ export const lineGoesDownBeforeIn = rule({
     provenance: 'read',
   },
   limits: [{ key: 'exitHeightLengthM', value: highestExitM, sense: 'most' }],
-  needs: ['sections', 'site'],
-  check({ sections, site }) {
-    const verdicts = site.lines.filter((l) => l.kind !== 'mains' && l.present !== 'no').flatMap((l) => ofLine(l, site));
+  needs: ['sections', 'masts', 'site'],
+  check({ sections, masts, site }) {
+    const towers = new Set(masts.filter((m) => m.metal !== 'no' && !noMast.includes(m.part.kind)).map((m) => m.id));
+    const verdicts = site.lines
+      .filter((l) => l.kind !== 'mains' && l.present !== 'no')
+      .flatMap((l) => ofLine(l, site, towers));
     return verdicts.length > 0 ? verdicts : nothingThere({ sections }, 'lines');
   },
 });
 
-function ofLine(line: Line, site: Site): readonly Verdict[] {
-  const exit = exitHeight(line, site);
+function ofLine(line: Line, site: Site, towers: ReadonlySet<string>): readonly Verdict[] {
+  const exit = exitHeight(line, site, towers);
   if (exit === 'no tower') return [];
   const at = [line.id];
   if (exit === null) return [{ is: 'cannot tell', at, because: { key: 'exit unknown' }, settle: { key: 'look' } }];
@@ -42,10 +46,7 @@ function ofLine(line: Line, site: Site): readonly Verdict[] {
  * Height of the last stop at a metal support that the line leaves for somewhere else; null: no stop says it. What the line
  * begins at (an antenna, a machine) is not where it leaves; a bar, arrester or box is where it hangs.
  */
-function exitHeight(line: Line, site: Site): Interval | null | 'no tower' {
-  const towers = new Set(
-    site.supports.filter((s) => s.metal !== 'none' && s.kind !== 'tree' && s.kind !== 'building face').map((s) => s.id),
-  );
+function exitHeight(line: Line, site: Site, towers: ReadonlySet<string>): Interval | null | 'no tower' {
   let last: Interval | null | 'no tower' = 'no tower';
   let left = false;
   line.path.forEach((stop, i) => {

@@ -1,11 +1,11 @@
 import type { ArresterFacts, Facts } from '../../facts/facts.ts';
 import type { Line } from '../../site/site.ts';
-import { nothingThere } from '../looked-at.ts';
+import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
 import { antennaUnits } from './antenna-units.ts';
 import { feedLines } from './crossing-lines.ts';
 
-type Asked = Pick<Facts, 'sections' | 'bonding' | 'arresters' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'arresters' | 'site'>;
 
 export const mainsProtectorAtPanel = rule({
   id: 'mains-protector-at-panel',
@@ -13,23 +13,26 @@ export const mainsProtectorAtPanel = rule({
   severity: 'advice',
   codeSets: ['any'],
   source: { document: 'common practice; IEC 62305-4', edition: null, clause: 'zone boundary', provenance: 'memory' },
-  needs: ['sections', 'bonding', 'arresters', 'site'],
+  needs: ['header', 'sections', 'bonding', 'arresters', 'site'],
   check(facts) {
     if (facts.bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'no service' } }];
     const mains = mainsOfRadios(facts.site);
     if (mains.length === 0) return nothingThere(facts, 'lines');
     const bars = barsOfFeedLines(facts);
     if (bars.size === 0) return [{ is: 'not applicable', because: { key: 'no panel' } }];
-    const units = facts.arresters.filter((a) => a.part.kind === 'mains protector');
+    const all = facts.arresters.filter((a) => a.part.kind === 'mains protector');
+    const units = all.filter((a) => a.part.present === 'yes');
     const bare = mains.filter((l) => !units.some((u) => isOnWay(u, l, bars)));
     // one protector of the whole supply at the bar of the feed lines does for every circuit
-    const isWhole = units.some((u) => u.lines.length === 0 && bars.has(u.part.on?.part ?? ''));
+    const isOfAll = units.some((u) => u.lines.length === 0 && bars.has(u.part.on?.part ?? ''));
     const at = mains.map((l) => l.id).sort();
-    if (bare.length === 0 || isWhole) return [{ is: 'met', at, because: { key: 'same bar' } }];
+    if (bare.length === 0 || isOfAll) return [{ is: 'met', at, because: { key: 'same bar' } }];
     const open = bare.filter((l) => l.path.some((s) => s.is === 'unknown'));
     const ids = bare.map((l) => l.id).sort();
     if (open.length === bare.length)
       return [{ is: 'cannot tell', at: ids, because: { key: 'path unknown' }, settle: { key: 'look' } }];
+    if (!isWhole(facts, 'arresters') || units.length < all.length)
+      return [{ is: 'cannot tell', at: ids, because: { key: 'not looked' }, settle: { key: 'look for it' } }];
     return [{ is: 'not met', at: ids, because: { key: 'none there' } }];
   },
 });

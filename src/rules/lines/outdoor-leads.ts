@@ -19,6 +19,14 @@ export function outdoorLeads(site: Site): readonly Line[] {
 export function isSending(line: Line, site: Site): boolean {
   const stops = new Set(line.path.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : [])));
   const boxes = site.equipment.filter((e) => stops.has(e.id));
-  const asked = boxes.length > 0 ? boxes : site.equipment;
-  return asked.some((e) => sending.includes(e.kind)) || asked.every((e) => e.kind !== 'receiver');
+  return areSending(boxes.length > 0 ? boxes : site.equipment);
+}
+
+/** Whether anything at the station sends; where no receiver is typed it is taken to. */
+export function sends({ equipment }: Pick<Site, 'equipment'>): boolean {
+  return areSending(equipment.filter((e) => e.present !== 'no'));
+}
+
+function areSending(boxes: Site['equipment']): boolean {
+  return boxes.some((e) => sending.includes(e.kind)) || boxes.every((e) => e.kind !== 'receiver');
 }

@@ -1,5 +1,5 @@
 import type { SiteChange } from '../../site/change.ts';
-import type { Site } from '../../site/site.ts';
+import type { Arrester, Site } from '../../site/site.ts';
 import { freeId } from '../changes/free-id.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule } from '../rule.ts';
@@ -17,8 +17,12 @@ export const serviceSurgeProtector = rule({
       return [{ is: 'not applicable', because: { key: 'no mains' } }];
     }
     const at = bonding.service.part === null ? [] : [bonding.service.part];
-    const protector = mainsProtector(site);
-    if (protector !== null) return [{ is: 'met', at, because: { key: 'there', values: { protector } } }];
+    const units = site.arresters.filter((a) => a.kind === 'mains protector' && a.present !== 'no');
+    const places = units.map((a) => placeOf(a, site));
+    const protector = units.find((a, i) => places[i] === 'at the service' && a.present === 'yes')?.id;
+    if (protector !== undefined) return [{ is: 'met', at, because: { key: 'there', values: { protector } } }];
+    if (units.some((_, i) => places[i] !== 'elsewhere'))
+      return [{ is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'look where' } }];
     if (!isWhole(facts, 'arresters'))
       return [{ is: 'cannot tell', at, because: { key: 'not looked' }, settle: { key: 'look' } }];
     return [{ is: 'not met', at, because: { key: 'none there' }, ...added(site, bonding.service.part) }];
@@ -32,6 +36,20 @@ function added(site: Site, service: string | null): { readonly change?: readonly
   return { change: [{ is: 'add', section: 'arresters', id: freeId(site, 'mains-protector'), fields }] };
 }
 
-function mainsProtector(site: Site): string | null {
-  return site.arresters.find((a) => a.kind === 'mains protector' && a.present !== 'no')?.id ?? null;
+/** Boxes and bars where the supply comes in. */
+const ofSupply: readonly string[] = [
+  'service panel',
+  'meter box',
+  'main earthing bar',
+  'intersystem bonding termination',
+];
+
+/** One that the supply passes before it reaches a panel, or that is on what belongs to the service; one farther in is not. */
+function placeOf({ id, on, where }: Arrester, { header, equipment, bars, lines }: Site) {
+  const passing = lines.filter((l) => l.kind === 'mains' && l.path.some((s) => s.is === 'part' && s.at.part === id));
+  const carrier = [...equipment, ...bars].find((p) => p.id === on?.part);
+  const isOfSupply = carrier !== undefined && (carrier.id === header.service || ofSupply.includes(carrier.kind));
+  if (isOfSupply || passing.some((l) => l.path.some((s) => s.is === 'street'))) return 'at the service';
+  const isFar = where !== null && where !== (equipment.find((e) => e.id === header.service)?.where ?? where);
+  return carrier === undefined && passing.length === 0 && !isFar ? 'unknown' : 'elsewhere';
 }

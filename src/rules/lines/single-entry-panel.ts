@@ -1,5 +1,6 @@
 import type { Crossing } from '../../bonding/bonding.ts';
-import type { Facts } from '../../facts/facts.ts';
+import type { ConductorFacts, Facts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -53,16 +54,29 @@ function ofBuilding(building: string, crossings: readonly Crossing[], facts: Ask
   const here = crossings.filter((c) => c.building === building);
   const at = [...new Set(here.map((c) => panelOf(c, facts)!))].sort();
   if (at.length === 1) return { is: 'met', at, because: { key: 'one' } };
-  const answers = at.slice(1).map((panel) => isTied(panel, at, facts));
-  if (answers.every((a) => a === 'yes')) return { is: 'met', at, because: { key: 'tied' } };
-  if (answers.includes('no')) return { is: 'not met', at, because: { key: 'several' } };
+  if (isOneMetal(at, facts, ['yes'])) return { is: 'met', at, because: { key: 'tied' } };
+  if (!isOneMetal(at, facts, ['yes', 'unknown'])) return { is: 'not met', at, because: { key: 'several' } };
   return { is: 'cannot tell', at, because: { key: 'tie unknown' }, settle: { key: 'tape' } };
 }
 
-/** A conductor of at most 1 m from this panel to another of them. */
-function isTied(panel: string, all: readonly string[], { conductors }: Asked): 'yes' | 'no' | 'unknown' {
-  const others = all.filter((p) => p !== panel);
-  const ties = conductors.filter((c) => c.ends.includes(panel) && c.ends.some((e) => e !== null && others.includes(e)));
-  const answers = ties.map((c) => (c.lengthM === null ? 'unknown' : isAtMost(c.lengthM, longestTieM)));
+/** Whether ties of these answers join all panels: two that are tied do not speak for a third. */
+function isOneMetal(panels: readonly string[], facts: Asked, enough: readonly Answer[]): boolean {
+  const reached = new Set(panels.slice(0, 1));
+  // a set that grows while it is walked: each panel is looked at once
+  for (const a of reached) for (const b of panels) if (enough.includes(tieOf(a, b, facts))) reached.add(b);
+  return reached.size === panels.length;
+}
+
+/** Bolted one to the other, or joined by a conductor of at most 1 m. */
+function tieOf(a: string, b: string, { bonding, conductors, site }: Asked): Answer {
+  const isOn = (one: string, other: string) => site.bars.some((bar) => bar.id === one && bar.on?.part === other);
+  if ((isOn(a, b) || isOn(b, a)) && bonding.groupOf.get(a) === bonding.groupOf.get(b)) return 'yes';
+  const answers = conductors.filter((c) => c.ends.includes(a) && c.ends.includes(b)).map(isShort);
   return answers.includes('yes') ? 'yes' : answers.includes('unknown') ? 'unknown' : 'no';
+}
+
+/** One that may not be there is at best a tie that nobody knows. */
+function isShort({ lengthM, part }: ConductorFacts): Answer {
+  const short = lengthM === null ? 'unknown' : isAtMost(lengthM, longestTieM);
+  return short === 'yes' && part.present === 'unknown' ? 'unknown' : short;
 }

@@ -2,6 +2,7 @@ import type { Antenna } from '../../site/site.ts';
 import { type Interval, isAtLeast, isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { sends } from './outdoor-leads.ts';
 
 /** Least section by metal and by span up to 45 m (150 ft) and beyond, square metres: 14, 10 and 12 AWG as printed. */
 const least = { short: 2.08e-6, copperLong: 5.26e-6, steelLong: 3.31e-6 } as const;
@@ -23,8 +24,7 @@ export const transmitWireSize = rule({
   needs: ['sections', 'site'],
   check({ sections, site }) {
     const antennas = site.antennas.filter((a) => a.present !== 'no' && (a.where ?? 'outside') === 'outside');
-    const isSending = site.equipment.some((e) => e.kind !== 'receiver');
-    const asked = antennas.filter((a) => isSending && (wires.includes(a.kind) || a.wire != null));
+    const asked = antennas.filter((a) => sends(site) && (wires.includes(a.kind) || a.wire != null));
     if (asked.length === 0) return nothingThere({ sections }, 'antennas');
     if (asked.every((a) => a.wire == null)) return [{ is: 'not looked at', because: { key: 'not typed' } }];
     return asked.map(ofAntenna);

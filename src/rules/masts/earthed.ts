@@ -3,7 +3,7 @@ import { addBond } from '../changes/add-bond.ts';
 import { addRod } from '../changes/add-rod.ts';
 import { isWhole, mayReachUntyped, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
-import { reachesSupplierEarth } from '../supplier-earth.ts';
+import { mayReachSupplierEarth, reachesSupplierEarth } from '../supplier-earth.ts';
 
 /** For each support of metal: does permanent metal lead from it to an electrode. Shared by the clauses that ask it. */
 export function mastsEarthed(
@@ -20,6 +20,8 @@ export function mastsEarthed(
       return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
     if (reachesSupplierEarth(facts, m.id))
       return { is: 'cannot tell', at, because: { key: 'supplier only' }, settle: { key: 'ask about earth' } };
+    if (mayReachSupplierEarth(facts, m.id))
+      return { is: 'cannot tell', at, because: { key: 'supply unknown' }, settle: { key: 'find supply' } };
     const open = bonding.earthBy.perhaps.has(m.id) || m.part.bonded === 'unknown' || mayReachUntyped(facts, m.id);
     if (open || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };

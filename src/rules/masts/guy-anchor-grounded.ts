@@ -11,7 +11,9 @@ export const guyAnchorGrounded = rule({
   source: { document: 'TIA-222', edition: 'F, G', clause: 'protective grounding', provenance: 'second-hand' },
   needs: ['header', 'sections', 'site', 'bonding'],
   check(facts) {
-    const guys = facts.site.supports.flatMap((s) => s.guys).filter((g) => g.metal !== 'none');
+    const guys = facts.site.supports
+      .flatMap((s) => (s.present === 'no' ? [] : s.guys))
+      .filter((g) => g.metal !== 'none');
     if (guys.length === 0) return nothingThere(facts, 'supports');
     return guys.map((g): Verdict => ofGuy(g, facts));
   },

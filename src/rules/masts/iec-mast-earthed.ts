@@ -1,6 +1,7 @@
 import { facadeExempt } from '../facade-exempt.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { mastsEarthed } from './earthed.ts';
+import { indoorMasts } from './indoor-masts.ts';
 
 export const iecMastEarthed = rule({
   id: 'iec-mast-earthed',
@@ -11,7 +12,11 @@ export const iecMastEarthed = rule({
   needs: ['header', 'sections', 'bonding', 'masts', 'site'],
   check(facts) {
     const exempt = facadeExempt(facts.site);
-    return mastsEarthed(facts).map((v): Verdict => {
+    const indoors = indoorMasts(facts.site);
+    const masts = facts.masts.filter((m) => !indoors.has(m.id));
+    if (masts.length === 0 && indoors.size > 0) return [{ is: 'not applicable', because: { key: 'indoors' } }];
+    const { header, sections, bonding, site } = facts;
+    return mastsEarthed({ header, sections, bonding, site, masts }).map((v): Verdict => {
       const zone = v.is === 'not met' ? (exempt.get(v.at[0] ?? '') ?? 'no') : 'no';
       if (v.is !== 'not met' || zone === 'no') return v;
       if (zone === 'yes') return { is: 'met', at: v.at, because: { key: 'exempt' } };

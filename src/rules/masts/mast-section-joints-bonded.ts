@@ -16,10 +16,11 @@ export const mastSectionJointsBonded = rule({
     return jointed.map((m): Verdict => {
       const at = [m.id];
       const { sections: made, jumpers } = m.part;
-      if (made === 'one piece' || made === 'welded' || made === 'bolted')
-        return { is: 'met', at, because: { key: 'one metal' } };
+      const isRigid = made === 'one piece' || made === 'welded' || made === 'bolted';
+      // how the tube of a mast with a hinge is made says nothing of the hinge
+      if (isRigid && !moves(m)) return { is: 'met', at, because: { key: 'one metal' } };
       if (jumpers === 'yes') return { is: 'met', at, because: { key: 'jumpers' } };
-      if (jumpers === 'no' && made !== null)
+      if (jumpers === 'no')
         return {
           is: 'not met',
           at,
@@ -31,7 +32,8 @@ export const mastSectionJointsBonded = rule({
   },
 });
 
-function mayMove({ part }: MastFacts): boolean {
-  const moves = part.kind === 'crank-up tower' || part.kind === 'tilt-over mast';
-  return moves || part.sections === 'sliding' || part.sections === 'hinged';
+const moves = ({ part }: MastFacts) => part.kind === 'crank-up tower' || part.kind === 'tilt-over mast';
+
+function mayMove(m: MastFacts): boolean {
+  return moves(m) || m.part.sections === 'sliding' || m.part.sections === 'hinged';
 }

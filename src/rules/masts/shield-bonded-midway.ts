@@ -16,7 +16,8 @@ export const shieldBondedMidway = rule({
   check({ sections, masts, site }) {
     const lines = linesOnMasts(site, masts);
     if (lines.length === 0) return nothingThere({ sections }, 'lines');
-    const tall = lines.filter(({ antennaM }) => antennaM !== null && antennaM.high > tallM);
+    // where nobody typed how high the antenna is, it stands no higher than its mast
+    const tall = lines.filter(({ antennaM, mast }) => ((antennaM ?? mast.part.heightM)?.high ?? Infinity) > tallM);
     return tall.length === 0 ? [{ is: 'not applicable', because: { key: 'not tall' } }] : tall.map(ofLine);
   },
 });
@@ -24,7 +25,8 @@ export const shieldBondedMidway = rule({
 /** Between the lowest and the highest quarter. Ours. */
 function ofLine({ line, antennaM, bondsM, isOpen }: LineOnMast): Verdict {
   const at = [line.id];
-  const height = antennaM!;
+  if (antennaM === null) return { is: 'cannot tell', at, because: { key: 'heights unknown' }, settle: { key: 'look' } };
+  const height = antennaM;
   const isMidway = bondsM.some((b) => b !== null && b.low > height.high / 4 && b.high < (height.low * 3) / 4);
   if (isMidway) return { is: 'met', at, because: { key: 'midway' } };
   const isUnknown = isOpen || height.low <= tallM || bondsM.some((b) => b === null);

@@ -25,10 +25,21 @@ function ofLine(on: LineOnMast): Verdict {
   const { bondsM, isOpen } = on;
   if (bondsM.length === 0 && !isOpen) return { is: 'not met', at, because: { key: 'neither' } };
   const [top, base] = [atTop(on), anyOf(bondsM)];
-  if (top === 'yes' && base === 'yes') return { is: 'met', at, because: { key: 'both' } };
+  const isOneForBoth = top === 'yes' && base === 'yes' && !areTwo(on);
+  if (isOneForBoth && !isOpen && !bondsM.includes(null)) return { is: 'not met', at, because: { key: 'one for both' } };
+  if (top === 'yes' && base === 'yes' && !isOneForBoth) return { is: 'met', at, because: { key: 'both' } };
   if (!isOpen && top === 'no') return { is: 'not met', at, because: { key: base === 'no' ? 'neither' : 'no top' } };
   if (!isOpen && base === 'no') return { is: 'not met', at, because: { key: 'no base' } };
   return { is: 'cannot tell', at, because: { key: 'heights unknown' }, settle: { key: 'look' } };
+}
+
+/** On a mast that is higher than that, one bond half way up is not at both ends. */
+function areTwo({ antennaM, bondsM }: LineOnMast): boolean {
+  if (antennaM !== null && antennaM.high <= withinM) return true;
+  const isNear = (d: Interval) => isAtMost(d, withinM) === 'yes';
+  const known = bondsM.filter((b) => b !== null);
+  const [tops, bases] = [known.filter((b) => antennaM !== null && isNear(subtract(antennaM, b))), known.filter(isNear)];
+  return tops.some((t) => bases.some((b) => b !== t));
 }
 
 function atTop({ antennaM, bondsM }: LineOnMast) {

@@ -14,8 +14,8 @@ export interface LineOnMast {
   readonly isOpen: boolean;
 }
 
-/** A mast on a roof is as short as a line is at its foot. */
-const noMast: readonly string[] = ['building face', 'tree', 'wood pole', 'roof mast', 'air terminal'];
+/** A mast on a roof is as short as a line is at its foot; the others are no masts of metal that stand on the ground. */
+export const noMast: readonly string[] = ['building face', 'tree', 'wood pole', 'roof mast', 'air terminal'];
 const shielded: readonly string[] = ['coax', 'cable tv'];
 
 /** Each line from an antenna on a metal mast, by the order of the lines. */

@@ -38,10 +38,10 @@ function ofTower({ id, part }: MastFacts, site: Site, isWholeFile: boolean): rea
   const least = part.legs ?? fewestLegs;
   const legs = new Set(leads.flatMap((l) => l.at.member ?? [])).size;
   const untold = leads.filter((l) => l.at.member === null).length;
-  const measured = { key: 'count', value: leads.length, limit: least, sense: 'least' } as const;
+  const measured = { key: 'count', value: legs, limit: least, sense: 'least' } as const;
   if (legs >= least) return [{ is: 'met', at, because: { key: 'each leg' }, measured }];
   if (legs + untold >= least)
     return [{ is: 'cannot tell', at, because: { key: 'which leg' }, settle: { key: 'look' } }];
   if (!isWholeFile) return [{ is: 'cannot tell', at, because: { key: 'perhaps more' }, settle: { key: 'look' } }];
-  return [{ is: 'not met', at, because: { key: 'few' }, measured }];
+  return [{ is: 'not met', at, because: { key: 'few' }, measured: { ...measured, value: legs + untold } }];
 }

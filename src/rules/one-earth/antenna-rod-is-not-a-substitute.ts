@@ -1,5 +1,5 @@
 import { addBond } from '../changes/add-bond.ts';
-import { isolatedGroups, underGroup } from '../isolated-groups.ts';
+import { isolatedGroups, mayGoOn, underGroup } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -22,7 +22,7 @@ export const antennaRodIsNotASubstitute = rule({
         return { is: 'cannot tell', at, because: { key: 'service unknown' }, settle: { key: 'find service' } };
       }
       if (bonding.serviceBy.bonds.has(id)) return { is: 'met', at, because: { key: 'both' } };
-      if (bonding.serviceBy.perhaps.has(id) || !isWhole(facts, 'conductors')) {
+      if (bonding.serviceBy.perhaps.has(id) || mayGoOn(bonding, id) || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
       const tie = addBond(site, facts.header.region, id, bonding.service.part);

@@ -1,6 +1,6 @@
 import type { Facts } from '../../facts/facts.ts';
 import { addBond } from '../changes/add-bond.ts';
-import { isolatedGroups, underGroup } from '../isolated-groups.ts';
+import { isolatedGroups, mayGoOn, underGroup } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 
@@ -23,7 +23,7 @@ export function heldBy(
   return reached.map((id): Verdict => {
     const at = [id];
     if (bonds.has(id)) return { is: 'met', at, because: { key: 'by bonds' } };
-    if (perhaps.has(id) || !isWhole(facts, 'conductors')) {
+    if (perhaps.has(id) || mayGoOn(bonding, id) || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
     }
     const tie = addBond(facts.site, facts.header.region, id, bonding.service.part);

@@ -14,7 +14,7 @@ export const lightningRodsNotServiceElectrode = rule({
     const ofLightning = electrodes.filter((e) => purposesOf(e.part, facts).has('lightning'));
     const group = bonding.groups.find((g) => g.hasService === true);
     if (ofLightning.length === 0 || group === undefined) return nothingThere(facts, 'electrodes');
-    const inGroup = electrodes.filter((e) => e.group === group.id);
+    const inGroup = electrodes.filter((e) => e.group === group.id && e.part.owner !== 'utility');
     const others = inGroup.filter((e) => !ofLightning.includes(e));
     const at = inGroup.map((e) => e.id).sort();
     if (others.some((e) => e.part.present === 'yes')) return [{ is: 'met', at, because: { key: 'has its own' } }];

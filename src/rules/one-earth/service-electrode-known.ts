@@ -1,6 +1,6 @@
 import { addRod } from '../changes/add-rod.ts';
 import { rule } from '../rule.ts';
-import { isEarthedBySupplier } from '../supplier-earth.ts';
+import { isEarthedBySupplier, maySupplierEarth } from '../supplier-earth.ts';
 
 export const serviceElectrodeKnown = rule({
   id: 'service-electrode-known',
@@ -26,6 +26,8 @@ export const serviceElectrodeKnown = rule({
     if (isEarthedBySupplier({ header })) return [{ is: 'not applicable', because: { key: 'by the supply' } }];
     const looked = sections.electrodes !== 'missing' && !header.incomplete.includes('electrodes');
     if (sections.electrodes === 'none' && looked) {
+      if (maySupplierEarth({ header }))
+        return [{ is: 'cannot tell', at, because: { key: 'supply unknown' }, settle: { key: 'find supply' } }];
       const change = addRod(site, header.region, service.part);
       return [{ is: 'not met', at, because: { key: 'no electrode' }, change }];
     }

@@ -13,6 +13,7 @@ export const ukMultipleEarthRfRodBond = rule({
   needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
   check(facts) {
     const { header, bonding, electrodes } = facts;
+    if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
     const own = electrodes.filter((e) => e.part.owner !== 'utility').map((e) => e.id);
     if (own.length === 0 || header.supply === 'tt' || header.supply === 'tn-s') {
       return [{ is: 'not applicable', because: { key: 'other supply' } }];

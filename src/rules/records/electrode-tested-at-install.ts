@@ -12,7 +12,8 @@ export const electrodeTestedAtInstall = rule({
   check({ sections, site }) {
     // Readings are nothing that a look settles: with none typed nothing is asked.
     if (sections.readings === 'missing' || site.electrodes.length === 0) return nothingThere({ sections }, 'readings');
-    const read = readingsOfEarth(site);
+    // One that was set up and gave no figure measured nothing.
+    const read = readingsOfEarth(site).filter((r) => r.resistance.length > 0 || r.reads !== null);
     const dated = read.filter((r) => r.date !== null);
     if (dated.length > 0) return [{ is: 'met', at: dated.map((r) => r.id), because: { key: 'dated' } }];
     if (read.length > 0)

@@ -10,13 +10,18 @@ export const photoBeforeBackfill = rule({
   source: { document: 'MIL-HDBK-419A', edition: null, clause: 'vol. II 1.2.4', provenance: 'read' },
   needs: ['sections', 'site'],
   check({ sections, site }) {
-    const buried = site.conductors.filter((c) => c.buriedM !== null && c.buriedM !== 'no' && c.present !== 'no');
+    const buried = site.conductors.filter(
+      (c) => c.buriedM !== null && c.buriedM !== 'no' && c.present !== 'no' && isDone(c),
+    );
     // Whoever names no photograph of a trench keeps none here: nothing is asked of each wire.
     const isKept = buried.some((c) => c.typed.photo !== undefined);
     if (buried.length === 0) return nothingThere({ sections }, 'conductors');
     return isKept ? buried.map(ofWire) : [{ is: 'not applicable', because: { key: 'no photograph' } }];
   },
 });
+
+/** What is still to be laid cannot have been photographed. */
+const isDone = ({ known, photo }: Conductor) => known !== 'planned' || photo.length > 0;
 
 function ofWire({ id, photo, typed }: Conductor): Verdict {
   if (photo.length > 0) return { is: 'met', at: [id], because: { key: 'taken' } };

@@ -2,8 +2,9 @@ import { claimsOf } from '../claims.ts';
 import { rule } from '../rule.ts';
 import { readingsOfEarth } from './readings-of-earth.ts';
 
-/** Ours: four tests within twelve months. */
+/** Ours: four tests within twelve months, each at least a month after the one before, so that they are of several seasons. */
 const leastTests = 4;
+const monthDays = 30;
 const yearDays = 366;
 
 export const seasonalTest = rule({
@@ -29,8 +30,18 @@ export const seasonalTest = rule({
   },
 });
 
+/** From the first day on, each the next that is a month later, is the most that there can be. */
 function mostInAYear(days: readonly number[]): number {
-  return Math.max(0, ...days.map((first) => days.filter((d) => d >= first && d - first <= yearDays).length));
+  return Math.max(0, ...days.map((first) => monthsApart(days.filter((d) => d >= first && d - first <= yearDays))));
+}
+
+function monthsApart(days: readonly number[]): number {
+  let last = -Infinity;
+  return days.filter((d) => {
+    const counts = d - last >= monthDays;
+    if (counts) last = d;
+    return counts;
+  }).length;
 }
 
 /** Days since 1970; a month or a year alone is no day. */

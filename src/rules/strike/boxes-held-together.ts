@@ -26,7 +26,7 @@ export const boxesHeldTogether = rule({
     const doubts = strikeDoubt({ strike, site, sections });
     if (doubts !== null) return doubts;
     const worstFirst = [...asked].sort((x, y) => volts(y) - volts(x));
-    return folded(worstFirst, new Set(judgedBoxes(site)), (a, b) => isByFeeder(facts.bonding, a, b));
+    return folded(worstFirst, new Set(judgedBoxes(site)), facts.bonding);
   },
 });
 
@@ -48,7 +48,7 @@ function isByFeeder({ groups, groupOf }: Facts['bonding'], a: string, b: string)
 function folded(
   worstFirst: readonly Difference[],
   boxes: ReadonlySet<string>,
-  byFeeder: (a: string, b: string) => boolean,
+  bonding: Facts['bonding'],
 ): readonly Verdict[] {
   const leadingOf = new Map<string, string>();
   return worstFirst.map((difference): Verdict => {
@@ -56,8 +56,10 @@ function folded(
     const peakV = volts(difference);
     const measured = { key: 'peakV', value: peakV, limit: withstandV, sense: 'most' } as const;
     if (peakV <= withstandV) {
-      if (!byFeeder(difference.pair.a, difference.pair.b)) return { is: 'met', at, because: { key: 'held' }, measured };
-      return { is: 'not met', at, because: { key: 'by feeder' } };
+      const { a, b } = difference.pair;
+      if (isByFeeder(bonding, a, b)) return { is: 'not met', at, because: { key: 'by feeder' } };
+      const isOne = bonding.groupOf.get(a) === bonding.groupOf.get(b);
+      return { is: 'met', at, because: { key: isOne ? 'held' : 'held by a line' }, measured };
     }
     const under = at.map((id) => leadingOf.get(id)).find((id) => id !== undefined);
     const leading = under ?? `boxes-held-together:${at.join('+')}`;

@@ -24,12 +24,17 @@ export const onlyBondStandsStrike = rule({
     const struck = new Set([...site.supports, ...site.antennas].map((part) => part.id));
     const weak = bonding.weakPoints.filter((w) => w.kind === 'conductor' && w.losesEarth.some((id) => struck.has(id)));
     const isLead = (c: ConductorFacts) => c.role === 'mast lead' || weak.some((w) => w.at === c.id);
-    const leads = conductors.filter(isLead);
+    // of one that leads nowhere another rule asks where it goes
+    const reaches = (parts: ReadonlySet<string>) => (c: ConductorFacts) =>
+      [...c.ends, ...c.passes].some((id) => id !== null && parts.has(id));
+    const { bonds, perhaps } = bonding.earthBy;
+    const leads = conductors.filter((c) => isLead(c) && reaches(new Set([...bonds, ...perhaps]))(c));
     if (leads.length === 0) return nothingThere({ sections }, 'conductors');
     return leads.map((c) =>
       ofLead(
         c,
         weak.find((w) => w.at === c.id),
+        reaches(bonds)(c),
       ),
     );
   },
@@ -38,9 +43,9 @@ export const onlyBondStandsStrike = rule({
 type WeakPoint = Facts['bonding']['weakPoints'][number];
 
 /** Of one that is the only bond of what is struck, taken to carry the whole stroke. */
-function ofLead(c: ConductorFacts, weak: WeakPoint | undefined): Verdict {
+function ofLead(c: ConductorFacts, weak: WeakPoint | undefined, reachesSoil: boolean): Verdict {
   const at = [c.id];
-  if (weak === undefined) return { is: 'met', at, because: { key: 'shares' } };
+  if (weak === undefined && reachesSoil) return { is: 'met', at, because: { key: 'shares' } };
   if (c.wire === null || c.areaM2 === null)
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
   if (c.wire.metal === null)
@@ -51,7 +56,7 @@ function ofLead(c: ConductorFacts, weak: WeakPoint | undefined): Verdict {
   if (melts === 'no') return { is: 'met', at, because: { key: 'stands' } };
   if (melts === 'unknown')
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
-  if (!weak.certain)
+  if (weak === undefined || !weak.certain)
     return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'look for second' } };
   return { is: 'not met', at, because: { key: 'melts', values: { areaM2: c.areaM2 } } };
 }

@@ -32,7 +32,8 @@ export const protectorLeadVolts = rule({
 function ofArrester(a: ArresterFacts, conductors: readonly ConductorFacts[], bars: readonly Bar[]): Verdict {
   const at = [a.id];
   const isOnBar = bars.some((b) => b.id === a.part.on?.part);
-  if (isOnBar && a.part.leadM === null) return { is: 'met', at, because: { key: 'bolted' } };
+  if (isOnBar && a.part.leadM === null && a.part.typed.lead === undefined)
+    return { is: 'met', at, because: { key: 'bolted' } };
   const leadsH = a.part.leadM !== null ? [scale(a.part.leadM, leadHPerM)] : leadsOf(a, conductors);
   const known = leadsH.filter((henry) => henry !== null);
   if (known.length === 0)

@@ -1,5 +1,5 @@
-import type { Support } from '../../site/site.ts';
-import { exact, type Interval, subtract } from '../../units/interval.ts';
+import type { Site, Support } from '../../site/site.ts';
+import { add, exact, type Interval, subtract } from '../../units/interval.ts';
 import { apart } from '../apart.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -31,13 +31,31 @@ export const antennaClearOfOverheadLine = rule({
     if (masts.length === 0) return nothingThere({ sections }, 'supports');
     if (lines.length === 0) return nothingThere({ sections }, 'metalwork');
     const between = apart(site);
-    return masts.flatMap((m) => lines.map((line) => ofPair(m, line, between(m.id, line.id))));
+    return masts.flatMap((m) => lines.map((line) => ofPair(m, heightOf(m, site), line, between(m.id, line.id))));
   },
 });
 
-function ofPair(mast: Support, line: OverheadLine, distance: Interval | null): Verdict {
+/** Antennas that stand upright on what carries them, so that their length is height. */
+const upright = /\b(?:vertical|j-pole|ground plane|whip)\b/i;
+
+/** Top of the mast, or of what stands on it where its height or length was typed, metres; null: unknown. */
+function heightOf(mast: Support, { antennas }: Site): Interval | null {
+  const { heightM } = mast;
+  if (heightM === null) return null;
+  const tops = antennas
+    .filter((a) => a.present !== 'no' && a.on?.part === mast.id)
+    .flatMap((a) => {
+      if (a.heightM !== null) return [a.heightM];
+      const isOnTop = upright.test(a.kind) && a.on?.mark === 'top';
+      return isOnTop && a.lengthM !== null ? [add(heightM, a.lengthM)] : [];
+    });
+  const all = [heightM, ...tops];
+  return { low: Math.max(...all.map((h) => h.low)), high: Math.max(...all.map((h) => h.high)) };
+}
+
+function ofPair(mast: Support, heightM: Interval | null, line: OverheadLine, distance: Interval | null): Verdict {
   const at = [mast.id, line.id];
-  const measured = clearOf(mast, distance);
+  const measured = clearOf(heightM, distance);
   const key = distance === null ? 'distance unknown' : 'height unknown';
   if (measured === null)
     return { is: 'cannot tell', at, because: { key }, settle: { key: key === 'height unknown' ? 'tape' : 'look up' } };
@@ -47,10 +65,10 @@ function ofPair(mast: Support, line: OverheadLine, distance: Interval | null): V
 }
 
 /** How much the distance exceeds the height; with the height unknown, what the distance alone rules out. */
-function clearOf(mast: Support, distance: Interval | null) {
+function clearOf(heightM: Interval | null, distance: Interval | null) {
   if (distance === null) return null;
-  if (mast.heightM === null && distance.low >= marginM) return null;
-  const value = subtract(distance, mast.heightM ?? exact(0));
+  if (heightM === null && distance.low >= marginM) return null;
+  const value = subtract(distance, heightM ?? exact(0));
   return { key: 'marginLengthM', value: rounded(value), limit: marginM, sense: 'least' } as const;
 }
 

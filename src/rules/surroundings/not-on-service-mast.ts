@@ -25,7 +25,10 @@ const feed: readonly string[] = ['coax', 'open-wire', 'single wire'];
 function ofThePowerSupplier({ metalwork, supports }: Site): ReadonlySet<string> {
   const masts = metalwork.filter((m) => m.kind === 'service mast');
   const poles = supports.filter((s) => s.owner?.toLowerCase() === 'utility');
-  return new Set([...masts, ...poles].filter((p) => p.present !== 'no').map((p) => p.id));
+  const ids = new Set([...masts, ...poles].filter((p) => p.present !== 'no').map((p) => p.id));
+  // A mast that is clamped to one hangs on it too; each round finds those that hang on what the round before found.
+  for (const _ of supports) for (const s of supports) if (ids.has(s.on?.part ?? '')) ids.add(s.id);
+  return ids;
 }
 
 function ofAntenna(antenna: Antenna, power: ReadonlySet<string>): Verdict {

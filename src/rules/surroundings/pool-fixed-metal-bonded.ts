@@ -1,11 +1,14 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import type { Answer } from '../../site/site.ts';
-import { isAtLeast } from '../../units/interval.ts';
+import { copperAnswer } from '../copper-section.ts';
+import { reachedThick } from '../reached-thick.ts';
 import { rule } from '../rule.ts';
 import { metalAtPools } from './pool-metal.ts';
 
 /** Fixed metal this near to the water's edge belongs to the pool's bond, metres (5 ft as printed). */
 const withinM = 1.524;
+/** Metal higher above the water is out of a bather's reach, metres (12 ft as printed: 3.7 m). */
+const reachM = 3.7;
 /** Least section of the bond, square metres (8 AWG as printed). */
 const leastAreaM2 = 8.37e-6;
 
@@ -21,19 +24,12 @@ export const poolFixedMetalBonded = rule({
   ],
   needs: ['header', 'sections', 'bonding', 'masts', 'site', 'conductors'],
   check: (facts) =>
-    metalAtPools(facts, withinM, (part, pool) => {
-      const both = facts.conductors.filter((c) => [part.id, pool].every((id) => [...c.ends, ...c.passes].includes(id)));
-      const thin = both.map(isThin);
-      // in one group by some other way: no conductor between the two says its size
-      if (thin.length === 0 || thin.includes('no')) return 'no';
-      return thin.includes('unknown') ? 'unknown' : 'yes';
-    }),
+    metalAtPools(facts, withinM, (part, pool) => reachedThick(facts, part.id, new Set([pool]), isThick), reachM),
 });
 
-/** Thinner than asked, or stranded: the clause asks solid copper. A size as printed is met by a size as printed. */
-function isThin({ areaM2, wire }: ConductorFacts): Answer {
-  if (wire?.stranded === 'yes') return 'yes';
-  if (areaM2 === null) return 'unknown';
-  const enough = isAtLeast(areaM2, leastAreaM2 * (1 - 2e-3));
-  return enough === 'yes' ? 'no' : enough === 'no' ? 'yes' : 'unknown';
+/** Thinner than asked, or stranded: the clause asks solid copper. */
+function isThick(c: ConductorFacts): Answer {
+  if (c.wire?.stranded === 'yes') return 'no';
+  const is = copperAnswer(c, leastAreaM2);
+  return is === 'enough' ? 'yes' : is === 'thin' ? 'no' : 'unknown';
 }

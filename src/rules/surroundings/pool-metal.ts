@@ -10,20 +10,24 @@ type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'site'>;
 /** Not fixed metal that a bather may touch. */
 const leftOut: readonly string[] = ['pool', 'overhead power line', 'property line', 'electric fence'];
 
-/** Each fixed metal part beside a pool: farther than `withinM`, or in one group with the pool. */
+/**
+ * Each fixed metal part beside a pool: farther than `withinM`, all of it higher than `reachM`, or in one group with the pool
+ * by metal that is thick enough.
+ */
 export function metalAtPools(
   facts: Asked,
   withinM: number,
-  orThin: (part: Part, pool: string) => Answer,
+  byThick: (part: Part, pool: string) => Answer,
+  reachM = Infinity,
 ): readonly Verdict[] {
   const { site } = facts;
   const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
   if (pools.length === 0) return nothingThere(facts, 'metalwork');
-  const metal = fixedMetal(facts);
+  const metal = fixedMetal(facts).filter((part) => !isAllAbove(part, reachM));
   if (metal.length === 0) return [{ is: 'not applicable', because: { key: 'no metal' } }];
   const between = apart(site);
   return pools.flatMap((pool) =>
-    metal.map((part) => ofPart(facts, part, pool, between(part.id, pool.id), withinM, orThin(part, pool.id))),
+    metal.map((part) => ofPart(facts, part, pool, between(part.id, pool.id), withinM, byThick(part, pool.id))),
   );
 }
 
@@ -33,16 +37,23 @@ function fixedMetal({ site, masts }: Asked): readonly Part[] {
   return [...supports, ...others].filter((p) => p.present !== 'no');
 }
 
+/** Heights are above the soil, which the water of a pool in it does not exceed; a support comes down to it. */
+function isAllAbove(part: Part, reachM: number): boolean {
+  if (part.section !== 'metalwork') return false;
+  const points = part.route === null ? [part.position] : part.route.map((p) => p.position);
+  return points.length > 0 && points.every((p) => p !== null && p[2] > reachM);
+}
+
 function ofPart(
   facts: Asked,
   part: Part,
   pool: Part,
   distanceM: Interval | null,
   withinM: number,
-  thin: Answer,
+  thick: Answer,
 ): Verdict {
   const at = [part.id, pool.id];
-  const { groupOf } = facts.bonding;
+  const { groupOf, openEnds } = facts.bonding;
   const isOne = groupOf.get(part.id) !== undefined && groupOf.get(part.id) === groupOf.get(pool.id);
   const measured =
     distanceM === null
@@ -51,14 +62,15 @@ function ofPart(
   if (distanceM !== null && distanceM.low >= withinM && distanceM.high > withinM)
     return { is: 'met', at, because: { key: 'beyond' }, measured: measured! };
   const near = distanceM !== null && distanceM.high <= withinM;
-  if (isOne && thin === 'yes' && near) return { is: 'not met', at, because: { key: 'thin' } };
-  if (isOne && thin === 'unknown' && near)
+  if (isOne && thick === 'no' && near) return { is: 'not met', at, because: { key: 'thin' } };
+  if (isOne && thick === 'unknown' && near)
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
-  if (isOne && thin === 'no') return { is: 'met', at, because: { key: 'bonded' } };
+  if (isOne && thick === 'yes') return { is: 'met', at, because: { key: 'bonded' } };
   if (!near) return { is: 'cannot tell', at, because: { key: 'distance unknown' }, settle: { key: 'tape' } };
   // one missing bond: where both are said to be in reach of one person, that finding stands for it
   const under = `shelters-within-reach-bonded:${[...at].sort().join('+')}`;
-  const isOpen = part.bonded === 'unknown' || pool.bonded === 'unknown' || !isWhole(facts, 'conductors');
-  if (isOpen) return { is: 'cannot tell', at, because: { key: 'bond unknown' }, settle: { key: 'look' } };
+  const isOpen = [part, pool].some((p) => p.bonded === 'unknown' || openEnds.has(groupOf.get(p.id) ?? ''));
+  if (isOpen || !isWhole(facts, 'conductors'))
+    return { is: 'cannot tell', at, because: { key: 'bond unknown' }, settle: { key: 'look' } };
   return { is: 'not met', at, because: { key: 'apart' }, measured: measured!, under };
 }

@@ -12,5 +12,5 @@ export const poolZoneBondingIec = rule({
   source: { document: 'IEC 60364-7-702', edition: null, clause: 'supplementary bonding', provenance: 'memory' },
   limits: [{ key: 'distanceLengthM', value: zoneTwoM, sense: 'least' }],
   needs: ['header', 'sections', 'bonding', 'masts', 'site'],
-  check: (facts) => metalAtPools(facts, zoneTwoM, () => 'no'),
+  check: (facts) => metalAtPools(facts, zoneTwoM, () => 'yes'),
 });

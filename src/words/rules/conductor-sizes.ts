@@ -47,12 +47,26 @@ export const conductorSizes = {
     title: 'The wire from the [service] to a [ground ring] is as thick as the table asks, at most as thick as the ring',
     failTitle: 'The wire {at} from the [service] to the ring is too thin',
     met: 'As thick as the wire of the ring, whatever the [service]; less where the table allows less.',
+    tools: { ...byServiceTools, 'measure ring': 'wire gauge' },
+    because: {
+      ...byService,
+      'ring unknown': 'Whether {at} {at?is:are} thick enough hangs on the wire of the ring, whose size is not known.',
+      'measure ring': 'Measure the bare wire of the ring that {at} {at?lands:land} on and type its `wire:`.',
+    },
   },
   'service-conductor-size': {
     ...electrodeWire,
     title: 'The wire from the [service] to a water pipe, a frame or another [electrode] has the size of the table',
     failTitle: 'The wire {at} from the [service] is thinner than the table asks',
     met: 'The size that the table gives for the [service] conductors: from {=8 AWG} to {=3/0 AWG} copper. Leave this one to a [electrician].',
+    tools: { ...byServiceTools, 'follow ring': 'eyes' },
+    because: {
+      ...byService,
+      'perhaps a ring':
+        '{at} {at?is:are} thick enough if the wire in the soil closes to a ring, and too thin if it does not; which it is, is not known.',
+      'follow ring':
+        'Look on the drawing, or at both ends of the wire in the soil that {at} {at?lands:land} on, and type `closed:`.',
+    },
   },
   'communications-conductor-size': {
     title: 'The lead of a telephone, cable or network protector is at least {=14 AWG} copper',
@@ -129,9 +143,16 @@ export const conductorSizes = {
     failTitle: 'The lead {at} is too thin for a transmitting station',
     why: 'The lead has to carry what the lead-in can bring.',
     met: '{=10 AWG} copper, bronze or copper-clad steel, and no thinner than an open lead-in. A coaxial lead-in asks for {=10 AWG} alone.',
-    remedy: 'Replace {at} with {=10 AWG} copper or thicker; better {=6 AWG} or a strap.',
+    remedy:
+      'Replace {at} with {=10 AWG} copper, or as thick as an open lead-in where that is thicker; better {=6 AWG} or a strap.',
     tools: sizeTools,
-    because: { ...sizeSentences, ...elsewhere },
+    because: {
+      ...sizeSentences,
+      ...elsewhere,
+      'lead-in unknown':
+        '{at} {at?has:have} {=10 AWG} or more; whether {at?it is:they are} as thick as the open lead-in ({lines}) is not known.',
+      'read it': 'Read or measure the wires of {lines} and type their size under `cable:`, such as `14 AWG copper`.',
+    },
   },
   'transmit-operating-ground-size': {
     title: 'The lead from a transmitter or tuner to its bar or [electrode] is at least {=14 AWG} copper',
@@ -187,15 +208,16 @@ export const conductorSizes = {
   },
   'tower-lead-size': {
     title: 'Leads from the legs of a tower are at least {=2/0 AWG} tinned copper',
-    failTitle: 'Lead {at} of the tower is thinner than the standard advises',
+    failTitle: 'Lead {at} of the tower is not as the standard advises',
     why: 'The leads of the legs share a whole strike.',
-    met: '{=2/0 AWG} by edition G of the standard, {=6 AWG} by edition F; H was not read. Asked where the standard is named.',
-    remedy: 'Replace {at} with {=2/0 AWG} tinned copper.',
+    met: '{=2/0 AWG} tinned copper by edition G of the standard, {=6 AWG} by edition F; H was not read. Asked where the standard is named.',
+    remedy: 'Replace {at} with {=2/0 AWG} tinned copper ({=6 AWG} by edition F).',
     exempt: 'Sites that do not name TIA-222 under `code:` or `claims:`.',
     tools: { ...sizeTools, 'ask edition': 'papers' },
     because: {
       ...sizeSentences,
       'not claimed': 'TIA-222 is not named in an edition whose figure is known.',
+      'not tinned': '{at} is thick enough, and not of tinned copper.',
       'edition unknown': 'Whether {at} {at?is:are} thick enough hangs on the edition of TIA-222.',
       'ask edition': 'Look on the drawing of the tower for the edition of TIA-222 and type it under `code:`.',
     },
@@ -222,8 +244,10 @@ export const conductorSizes = {
       ...sizeSentences,
       'soil unknown':
         '{at} {at?is:are} thick enough above ground and too thin bare in the soil; where {at?it runs:they run} is not known.',
+      'cover unknown':
+        '{at} {at?lies:lie} in the soil and {at?is:are} thick enough covered and too thin bare; which it is, is not known.',
       'say buried':
-        'Look where {at} {at?goes:go} and type `buried:` (no, or how deep); `insulated` in `wire:` where it is covered.',
+        'Look where {at} {at?goes:go} and type `buried:` (no, or how deep); add `insulated` or `bare` to `wire:`.',
     },
   },
   'antenna-bonding-size-iec': {
@@ -264,7 +288,7 @@ export const conductorSizes = {
     title: 'A bar has a section of at least 50 mm² copper or zinc-coated steel',
     failTitle: 'The bar {at} is too thin',
     why: 'All shares of a strike meet on the bar.',
-    met: '50 mm² of copper or steel.',
+    met: '50 mm² of copper or zinc-coated steel.',
     remedy: 'Replace {at} with a bar of 50 mm² or more.',
     exempt: 'Sites that claim no lightning protection system.',
     tools: { 'measure it': 'tape', ask: 'papers' },

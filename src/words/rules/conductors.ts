@@ -1,20 +1,22 @@
 import type { RuleWords } from '../rule-words.ts';
-import { sizeSentences } from './size-sentences.ts';
+import { sizeSentences, sizeTools } from './size-sentences.ts';
 
 const measureBend = 'Look at each bend of {at} and type `bends:` with angle and radius.';
 
 export const conductors = {
   'antenna-electrode-bond-size': {
-    title: 'Bonds between [electrode]s are at least {=6 AWG} copper',
+    title: 'What joins the [electrode] of an antenna to the system of the [service] is at least {=6 AWG} copper',
     failTitle: 'Bond {at} is too thin',
     why: 'A bond between [electrode]s shares the current of a strike and of a fault; a thin one melts or breaks.',
-    met: '{=6 AWG} copper or more. No length limit is given.',
+    met: '{=6 AWG} copper or more in each conductor between the two, and in ties between rods. No length limit is given.',
+    exempt:
+      'The lead of a mast or an [entry panel] without an [electrode] of its own, and the bond of a radio, a fence or a pipe, have conditions of their own.',
     remedy: 'Replace {at} with {=6 AWG} copper or more.',
     because: sizeSentences,
   },
   'mast-ground-size': {
     title:
-      'Leads of masts and arresters are at least {=10 AWG} copper, {=8 AWG} aluminium or {=17 AWG} copper-clad steel or bronze',
+      'Leads of masts, arresters and [entry panel]s are at least {=10 AWG} copper, {=8 AWG} aluminium or {=17 AWG} copper-clad steel or bronze',
     failTitle: 'Lead {at} is too thin',
     why: 'This is a minimum for static and contact, not a lightning conductor: {=10 AWG} melts at the lowest protection level when it is the only way.',
     met: 'The least section of its metal, or more.',
@@ -22,13 +24,18 @@ export const conductors = {
     because: sizeSentences,
   },
   'antenna-earthing-size-iec': {
-    title: 'The [electrode conductor] of an antenna is at least 16 mm² copper (25 mm² aluminium, 50 mm² steel)',
+    title:
+      'The [electrode conductor] of an antenna is at least 16 mm² copper (25 mm² insulated aluminium, 50 mm² steel)',
     failTitle: '{at} is too thin for an antenna',
     why: '16 mm² of copper carries the current of a strike; a thinner one melts.',
-    met: 'The least section of its metal. On the face of a building, well below the edge of the roof and close to the wall, none is asked.',
+    met: 'The least section of its metal; for bare aluminium the clause has none. On the face of a building, well below the edge of the roof and close to the wall, none is asked, nor of a mast indoors whose antennas are all indoors.',
     remedy: 'Replace {at} with at least 16 mm² copper.',
+    tools: { ...sizeTools, 'look at cover': 'eyes' },
     because: {
       ...sizeSentences,
+      'bare aluminium': '{at} {at?is:are} of bare aluminium; the figure of the clause is one of insulated aluminium.',
+      'cover unknown': 'Whether the aluminium of {at} is insulated, as the figure of the clause asks, is not known.',
+      'look at cover': 'Look whether {at} {at?is:are} covered and add `insulated` or `bare` to `wire:`.',
       'on facade':
         '{at} {at?is:are} thinner than asked, and {at?leads:lead} from the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no such conductor is asked, only the bond of shield and metal ({=4 mm2}).',
       'measure facade':
@@ -43,7 +50,14 @@ export const conductors = {
     why: 'A main bond carries fault current; local supplies may ask for more.',
     met: 'The least section of its metal; TN-C-S supplies in the United Kingdom ask for at least 10 mm² copper. A main [bonding conductor] ends on the [main bar], on an [electrode] or on metal of the building; what joins a box to a bar of the station is none.',
     remedy: 'Have a [electrician] replace {at} with the section that the supply asks for.',
-    because: sizeSentences,
+    tools: { ...sizeTools, 'ask supply': 'electrician' },
+    because: {
+      ...sizeSentences,
+      'supply unknown':
+        '{at} {at?is:are} thick enough for a TN-S or TT supply and too thin for a TN-C-S supply in the United Kingdom; which of them comes in is not known.',
+      'ask supply':
+        'Ask the network operator or a [electrician] how the supply is [grounded] and type `supply:` under `site`. Do not open anything for it.',
+    },
   },
   'bend-radius': {
     title: 'Bends of a lightning path have a radius of at least {=0.2 m}',
@@ -53,6 +67,7 @@ export const conductors = {
     remedy: 'Lay {at} anew with bends of at least {=0.2 m} radius.',
     because: {
       none: 'No conductor of a lightning path has a bend in the file.',
+      'not typed': 'Nobody typed the bends of a lightning path (`bends:`; `none` where it is straight).',
       tight: 'A bend of {at} is tighter than asked.',
       wide: 'The bends of {at} are wide enough.',
       'radius unknown': 'The radius of a bend of {at} is not known.',
@@ -67,6 +82,7 @@ export const conductors = {
     remedy: 'Lay {at} anew without turning back.',
     because: {
       none: 'No conductor of a lightning path has a bend in the file.',
+      'not typed': 'Nobody typed the bends of a lightning path (`bends:`; `none` where it is straight).',
       sharp: 'A bend of {at} turns by more than a right angle.',
       gentle: 'No bend of {at} turns by more than a right angle.',
       'angle unknown': 'The angle of a bend of {at} is not known.',
@@ -84,6 +100,8 @@ export const conductors = {
       'second way': 'A second way exists beside {at}.',
       'length unknown': 'The length of {at} is not known well enough.',
       'measure it': 'Measure {at} along its run and type `length:`.',
+      'perhaps second': '{at} {at?is:are} long, and whether a second way exists beside {at?it:them} is not known.',
+      trace: 'Look at the foot of the tower for other conductors than {at}, follow each to where it ends, and type it.',
       short: '{at} is short.',
       long: '{at} is the only way and long.',
     },

@@ -89,6 +89,10 @@ export const earthResistance = {
       'not claimed': noClass,
       'a ring': 'A ring or a footing serves the lightning protection.',
       'only one': '{at} is the only one; two at least are asked.',
+      'perhaps only one':
+        '{at} is the only one in the file, and not all [electrode]s were looked at; two at least are asked.',
+      'look for others':
+        'Look at every [down conductor] for the [electrode] that it leads to, and type those beside {at}.',
       'reads low': '{at} reads below 10 ohm alone: no length is asked.',
       'length unknown': 'The length of {at} is not known.',
       'measure it': 'Look for the mark at {at}, or ask who put it in; type `length:`.',
@@ -102,17 +106,21 @@ export const earthResistance = {
     title: 'A [ground ring] for lightning encloses enough area',
     failTitle: 'Ring {at} encloses too little ground for its class',
     why: 'A small ring has little soil round it.',
-    met: 'The radius of a circle of the same area reaches the length of the class ({=5 m} in classes III and IV), or rods of half of what is missing stand at it, one for each [down conductor] and two at least.',
+    met: 'The radius of a circle of the same area reaches the length of the class ({=5 m} in classes III and IV), or there are at it, one for each [down conductor] and two at least, runs as long as what is missing or rods of half of it.',
     remedy: 'Add a rod or a run at {at} for each [down conductor].',
-    tools: { 'measure round it': 'tape', 'measure the soil': 'earth tester' },
+    tools: { 'measure round it': 'tape', 'measure the others': 'tape', 'measure the soil': 'earth tester' },
     because: {
       none: 'No ring serves lightning protection.',
       'not claimed': noClass,
       'area unknown': 'How much ground {at} encloses is not known.',
       'measure round it': 'Measure the sides of {at}; type `route:` or `area:`.',
       'wide enough': '{at} encloses enough area.',
-      'has more': 'Rods at {at} make up for its size.',
-      small: '{at} encloses less than the clause asks, and no rods make up for it.',
+      'has more': 'Rods or runs at {at} make up for its size.',
+      'perhaps more':
+        '{at} encloses less than the clause asks; whether rods or runs at it make up for that is not known.',
+      'measure the others':
+        'Find out how long the rods and runs are that are bonded to {at}, and type each with its `length:`.',
+      small: '{at} encloses less than the clause asks, and no rods or runs make up for it.',
       'soil unknown': soilUnknown,
       'measure the soil': measureSoil,
     },
@@ -136,7 +144,7 @@ export const earthResistance = {
     title: 'The [service] has an [electrode] that is not one of the lightning protection',
     failTitle: 'The [service] has only the [electrode]s of the lightning protection: {at}',
     why: 'What was put in for strokes may be taken off with the lightning protection, and the [service] is left with none.',
-    met: 'Beside them at least one [electrode] of its own; the bond between the two is asked for.',
+    met: 'Beside them at least one [electrode] of its own (that of the supplier is not); the bond between the two is asked for.',
     remedy: 'Drive rods for the [service] and bond them to {at}.',
     because: {
       none: 'No [electrode] of lightning protection is in the file, or where the [service] is [grounded] is not known.',

@@ -13,7 +13,8 @@ const sizes = {
 } as const;
 
 const tools = { 'measure it': 'tape' } as const;
-const larger = 'Put in one of the size that is asked beside {at} and bond the two.';
+const larger =
+  'Put in one of the size that is asked beside {at} and bond the two; then {at} no longer {at?counts:count} as an [electrode] and may be left out of the file.';
 const noRod = 'No rod that this is asked of is in the file.';
 const forLightning = 'The site claims no lightning protection, or no such [electrode] serves it.';
 
@@ -59,8 +60,15 @@ export const electrodeSizes = {
     met: 'Length and diameter are reached, where the site is built to edition G of the tower standard.',
     exempt: 'Edition F asks for no such length; edition H was not seen: check against your copy.',
     remedy: larger,
-    tools,
-    because: { ...sizes, none: noRod, 'not claimed': 'The file claims no edition of the tower standard that asks it.' },
+    tools: { ...tools, 'look it up': 'papers' },
+    because: {
+      ...sizes,
+      none: noRod,
+      'not claimed': 'The file claims no edition of the tower standard that asks it.',
+      'edition unknown': 'Which edition {at} {at?was:were} put in to is not known, or it is one that was not seen.',
+      'look it up':
+        'Look at the drawing of the tower for the edition, and into your copy of it for the rods ({at}); type `site.claims`.',
+    },
   },
   'military-rod-size': {
     title: 'Rods of an electronics facility are {=3/4 in} by {=10 ft}, copper or copper-clad',
@@ -185,9 +193,15 @@ export const electrodeSizes = {
     why: 'A short rod lifts the whole station far above the neighbourhood when the antenna is struck.',
     met: 'A [concrete-encased electrode], a rod of {=2.5 m}, two rods of {=1.5 m} that stand {=3 m} apart, or two level runs of {=2.5 m} that spread by more than 60 degrees, of {=50 mm2} copper or {=90 mm2} steel (a ring is such runs); or the [electrode] of the lightning protection of the building.',
     remedy: 'Drive a rod of {=2.5 m}, or lay two runs of {=2.5 m} away from each other, and bond them to {at}.',
-    tools: { measure: 'tape' },
+    exempt:
+      'Antennas indoors, and those on the face of a building at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall.',
+    tools: { measure: 'tape', 'measure facade': 'tape' },
     because: {
-      none: 'No antenna or mast in the file leads to an [electrode].',
+      none: 'No antenna or mast of which this is asked leads to an [electrode] in the file.',
+      'on facade':
+        '{at}: none of the arrangements of the clause; whether the antenna stays so close to the wall and so far below the roof that none is asked is not known.',
+      'measure facade':
+        'Measure from the edge of the roof down to the top of the antenna, and out from the wall to its farthest point. Type them as `below_roof:` and `from_wall:` of the antenna ({at}).',
       enough: '{at}: one of the arrangements of the clause.',
       perhaps: 'Whether {at} {at?makes:make} one of the arrangements of the clause is not known.',
       measure: 'Find out length, spacing and direction of {at}, and what else is in the soil; type it.',
@@ -227,6 +241,9 @@ export const electrodeSizes = {
       none: 'No pool is in the file.',
       'not used': 'Nothing has its only way to [ground] over {at}.',
       used: 'With no other way to [ground], to {at} goes: {by}.',
+      'other way': 'To {at} goes: {by}; whether there is another way to [ground] than the pool is not known.',
+      trace:
+        'Follow every other conductor from what is bonded to {at} to where it ends, and say which are there (`present:`).',
       perhaps: 'Nothing that was typed leads to {at}, and the conductors were not (all) looked at.',
       look: 'Look round {at} for clamps; type each conductor that ends there.',
     },

@@ -5,12 +5,15 @@ export const electrodes = {
     title: 'No gas pipe serves as an [electrode]',
     failTitle: 'Gas pipe {at} serves as an [electrode]',
     why: 'A strike can burn a pinhole into a gas pipe, and the supplier may put in a plastic piece at any time.',
-    met: 'No lead of a mast, antenna or arrester ends on it. Bonding the pipe to the [service] is another thing and is asked for.',
+    met: 'No lead of a mast, antenna or arrester ends on it, and no bar or radio has its only way to [ground] over it. Bonding the pipe to the [service] is another thing and is asked for.',
     remedy: 'Take the lead off {at} and bring it to an [electrode]; then bond the pipe as the gas code asks.',
     because: {
       none: 'No gas pipe is in the file.',
       'not used': 'Nothing leads to [ground] over {at}.',
       used: 'To [ground] over {at} goes: {by}.',
+      'other way': 'To {at} goes: {by}; whether what it comes from has another way to [ground] is not known.',
+      trace:
+        'Follow every other conductor from what is bonded to {at} to where it ends, and say which are there (`present:`).',
       perhaps: 'Nothing that was typed leads to {at}, and the conductors were not (all) looked at.',
       look: 'Look along {at} for clamps; type each conductor that ends there.',
     },
@@ -19,14 +22,16 @@ export const electrodes = {
     title: 'Rods are at least {=8 ft} in the soil',
     failTitle: 'Rod {at} is too short',
     why: 'A short or cut rod has more resistance and ends in soil that dries and freezes.',
-    met: '{=8 ft} of each rod stand in soil; a cut rod does not meet it even when it measures well.',
-    remedy: 'Drive a rod of full length beside {at} and bond the two.',
+    met: '{=8 ft} of each rod stand in soil, what sticks out not counted; a cut rod does not meet it even when it measures well.',
+    remedy:
+      'Drive a rod of full length beside {at} and bond the two; then {at} no longer {at?counts:count} as an [electrode] and may be left out of the file. One that is long enough and stands out of the ground is driven down.',
     because: {
       none: 'No driven rod is in the file.',
       'length unknown': 'The length of {at} is not known well enough.',
       'measure it': 'Look for the mark stamped at the top of {at}, or have it measured; type `length:`.',
       'long enough': '{at} is long enough.',
       short: '{at} is shorter than the clause asks.',
+      'stands out': '{at} stands {outLengthM} out of the ground: less of it than the clause asks is in the soil.',
     },
   },
   'rod-spacing-minimum': {
@@ -105,6 +110,9 @@ export const electrodes = {
       'no electrode': 'No [electrode] is tied to {at}.',
       'metal unknown': 'The metal of {at} or of its [electrode] is not known.',
       look: 'Look what the steel and the [electrode] at {at} are made of.',
+      'end unknown':
+        'Whether an [electrode] is tied to {at} is not known: a conductor there was not traced, or not all are in the file.',
+      trace: 'Look for conductors on {at} below and above the ground, follow each to where it ends, and type it.',
       eaten: 'A copper or copper-clad [electrode] is tied to {at}.',
       alike: 'The metals at {at} go together.',
     },

@@ -123,6 +123,10 @@ export const entry = {
       'same bar': 'The mains of the radios pass a [surge protector] on the bar of the feed lines.',
       'path unknown': 'What {at} {at?passes:pass} on the way to the radios is not known.',
       look: 'Follow {at} from the panel to the radio and type what {at?it passes:they pass} in the path.',
+      'not looked':
+        'Nobody looked for (all of) the arresters, and none of the mains is known to be in the way of {at}.',
+      'look for it':
+        'Look along {at} and at the bar of the feed lines for a [surge protector]; type it with `on:`, or `arresters: none`.',
       'none there': 'No mains protector on the bar of the feed lines stands in the way of {at}.',
     },
   },

@@ -21,9 +21,9 @@ export const field = {
     title: 'A field mast stands on a rod that shelter and generator share',
     failTitle: '{at}: the field mast has no rod that shelter and generator share',
     why: 'In the field people hold on to mast, shelter and generator at once.',
-    met: 'Permanent metal of at least {=6 AWG} leads from the mast to an [electrode], and shelter, vehicle and generator are in the same group.',
+    met: 'Copper of at least {=6 AWG} all the way, or metal of the mast itself, leads from the mast to an [electrode], and shelter, vehicle and generator are in the same group.',
     remedy: 'Drive a rod beside {at} and tie mast, shelter, vehicle and generator frame to it by {=6 AWG}.',
-    tools: { 'walk round': 'wire gauge' },
+    tools: { 'walk round': 'wire gauge', 'measure it': 'wire gauge' },
     because: {
       'not temporary': 'The station is not a temporary one.',
       none: 'No mast of metal is in the file.',
@@ -31,11 +31,20 @@ export const field = {
       'no rod': 'No permanent metal leads from {at} to an [electrode].',
       'rod unknown': 'Whether {at} reaches an [electrode] is not known.',
       'tie unknown': 'Whether {at} is tied to shelter, vehicle and generator is not known.',
-      'size unknown': 'How thick the conductor at {at} is, is not known.',
+      'perhaps temporary':
+        'Something that is asked of a field station is missing at {at}, and whether the station is a temporary one is not known.',
+      'say it': 'Type under `site` whether the station is a temporary one (`temporary:`).',
+      'size unknown': 'How thick the conductors from {at} to its [electrode] are, is not known.',
+      'measure it':
+        'Measure the bare metal of each conductor from {at} to its [electrode] across with a gauge; type `wire:`.',
+      'metal unknown': 'The metal of the conductor on {at} is not known.',
+      'look at it': 'Scratch or cut the conductor on {at} at an end: copper or another metal; type it with `wire:`.',
+      'metal not listed': 'The figure is of copper, and the conductor on {at} is of another metal.',
+      ask: 'Lay a conductor of copper of {=6 AWG} beside the one on {at}.',
       'walk round':
         'Walk from {at} to its rod, to the shelter and to the generator, and type each conductor with its size.',
       apart: 'Nothing ties {at} to {shelters}.',
-      thin: 'The conductor at {at} is thinner than {=6 AWG}.',
+      thin: 'On each way from {at} to an [electrode] a conductor is thinner than {=6 AWG}.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

@@ -30,7 +30,7 @@ export const jointMakes = {
   },
   'clamp-metal-match': {
     title: 'The clamp on an [electrode] is made for the metals of both rod and wire',
-    failTitle: 'The clamp {at} is of zinc and holds copper',
+    failTitle: 'The clamp {at} is not made for the metals that it holds',
     why: 'Zinc and copper in the wet are a battery: the clamp is eaten first, then the contact is gone.',
     met: 'A bronze, brass or copper clamp on copper or copper-clad steel; a clamp that is [listed] for the metals it joins.',
     remedy: 'Replace {at} with a bronze or brass clamp that is [listed] for the rod and the wire.',
@@ -41,6 +41,9 @@ export const jointMakes = {
       look,
       zinc: '{at} is of zinc or zinc-coated steel and holds copper.',
       match: 'The metal of {at} goes with those that it joins.',
+      'not for both': '{at} {at?is:are} of another metal than what {at?it joins:they join}, and not [listed].',
+      mixed:
+        '{at} {at?is:are} of another metal than what {at?it joins:they join}, or nobody named that; whether {at?it is:they are} [listed] for it is not known.',
     },
   },
   'no-copper-aluminium-contact': {
@@ -90,6 +93,8 @@ export const jointMakes = {
       look,
       reachable: '{at} can be reached.',
       hidden: '{at} cannot be reached, and is not made to be covered.',
+      'look down':
+        'Look whether {at} {at?lies:lie} below the ground; type `top:` of the [electrode] (how deep its upper end is) or `buried:` of the wire.',
       'perhaps buried': '{at} cannot be reached; whether {at?it lies:they lie} in the soil is not known.',
     },
   },
@@ -122,7 +127,7 @@ export const jointMakes = {
     },
   },
   'contact-area': {
-    title: 'A lug or strap lies on at least 3 square inches (19 cm²)',
+    title: 'A lug or strap lies on at least 3 square inches (19.4 cm²)',
     failTitle: '{at} has little contact',
     why: 'The current of a strike crosses where metal touches; a small face heats and welds or opens.',
     met: 'That area or more.',

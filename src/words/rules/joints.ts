@@ -98,6 +98,10 @@ export const joints = {
     because: {
       none: 'No mast, arrester or bar is tied to [ground].',
       single: 'Any one of these does so by failing alone: {at}.',
+      'perhaps single':
+        'Whether {parts} {parts?stays:stay} tied when one of these fails hangs on ties that nobody is sure of: {at}.',
+      'look for second':
+        'Look whether the ties of {parts} that are typed as unknown are there, and type what is found.',
       'two ways': '{at} stays tied when any one joint or conductor fails.',
     },
   },

@@ -9,7 +9,7 @@ export const leadIns = {
     title: 'Each wire of an outdoor lead-in has a discharge unit, or a [grounded] shield round it',
     failTitle: 'Nothing leads the charge of {at} off before it goes in',
     why: 'Wind, dry snow and near strokes charge an antenna until the charge finds its own way, through a person or a radio.',
-    met: 'The lead-in is in a shield that is bonded to something [grounded]; or a protector covers each of its wires; or, where it feeds something that sends, a bleed, choke, stub or antenna drains it.',
+    met: 'The lead-in is in a shield that is bonded to something [grounded]; or a protector covers each of its wires; or an antenna that is itself [grounded] drains it, or, where it feeds something that sends, a bleed, choke or stub.',
     remedy:
       'Fit a [listed] [antenna protector] on each wire of {at} where it goes in, bonded to the [electrode system].',
     exempt:
@@ -20,6 +20,10 @@ export const leadIns = {
       unit: 'A protector covers each wire of {at}.',
       drained: 'The wires of {at} are drained of static.',
       nothing: '{at} has no protector on each of its wires, no [grounded] shield and no drain.',
+      'perhaps grounded':
+        'Whether what would lead the charge of {at} off (its shield, or its antenna) reaches an [electrode] is not known.',
+      trace:
+        'Follow the conductor from the antenna of {at}, and from what its shield is bonded to, to where each ends; type them.',
       'count unknown': 'How many wires of {at} the protector covers is not known.',
       'count wires': 'Count the wires of {at} and those on the protector; type `wires:` and `covers:`.',
     },

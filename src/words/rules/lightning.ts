@@ -20,6 +20,9 @@ const beside = {
     bonded: '{at} are bonded to each other.',
     far: '{at} keep the distance that is asked at any height of the conductor.',
     near: '{at} are nearer than is asked at that height.',
+    'bonded lower':
+      '{at} are bonded to each other, perhaps at the foot of the building alone, and at that height they are nearer than is asked of metal whose bond is down there.',
+    'look up': 'Look whether a conductor joins {at} near the place where they are close to each other; type it.',
     'height unknown': 'Whether {at} keep their distance hangs on the height of the place and on what lies between.',
     tape: 'Measure how high above the ground {at} come near each other, and how near; type the height as the third figure of `at:` of the metal, the distance under `near:`, or the bond.',
   },
@@ -34,6 +37,8 @@ export const lightning = {
     remedy: 'Have another [down conductor] led down on the far side of the building.',
     because: {
       'not claimed': notClaimed,
+      'no building': 'The site has no building: one way down is enough for a slender mast or pole.',
+      'how far round': 'How many are asked hangs on the way round the building, which is not known ({at}).',
       enough: 'It leads down by {at}.',
       'not typed': 'Not every [down conductor] is in the file.',
       'walk round': walkRound,
@@ -49,6 +54,7 @@ export const lightning = {
     tools: { 'ask class': 'papers', 'walk round': 'tape' },
     because: {
       'not claimed': notClaimed,
+      'no building': 'The site has no building.',
       'class unknown': 'The class of the lightning protection is not known.',
       'ask class': 'Ask whoever installed the lightning protection for its class and type it: `claims: class III`.',
       'not typed': 'Not every [down conductor], or not every corner of the one building, is in the file.',
@@ -73,9 +79,9 @@ export const lightning = {
     title: 'A metal mast on a protected roof is bonded to the lightning protection',
     failTitle: '{at} stands beside the lightning protection and nothing joins them',
     why: 'A mast beside a lightning conductor is struck from it through the air, and the feed line carries that into the room.',
-    met: 'The mast is in one group with the lightning protection by a conductor of main size (copper of {=29 mm2} in the United States, {=50 mm2} by IEC), or lies inside the protected zone with the [separation distance] kept.',
+    met: 'The mast is in one group with the lightning protection by a conductor of main size (in the United States copper of {=29 mm2} or aluminium of {=50 mm2}, above {=75 ft} twice that; {=50 mm2} by IEC), or lies inside the protected zone with the [separation distance] kept.',
     remedy: 'Have {at} joined to the lightning protection by a conductor of main size.',
-    tools: { 'measure it': 'wire gauge' },
+    tools: { 'measure it': 'wire gauge', 'measure height': 'tape' },
     because: {
       none: 'No metal mast stands on a roof.',
       'not claimed': notClaimed,
@@ -85,8 +91,10 @@ export const lightning = {
       follow,
       apart: 'No bond joins {at} to the lightning protection, which is nearer than {=1.8 m}.',
       bonded: '{at} is bonded to the lightning protection.',
-      'size unknown': 'How thick the bond of {at} to the lightning protection is, is not known.',
-      'measure it': 'Measure the conductor on {at} and type `wire:`.',
+      'size unknown': 'How thick the bond of {at} to the lightning protection is, or of what metal, is not known.',
+      'measure it': 'Measure the conductor on {at}, look what metal it is of, and type `wire:`.',
+      'height unknown': 'Whether the bond of {at} is of main size hangs on the height of the building.',
+      'measure height': 'Measure or estimate the height of the building under {at}, and type `height:`.',
       thin: '{at} is bonded to the lightning protection by less than a main conductor.',
     },
   },
@@ -120,6 +128,8 @@ export const lightning = {
       'not typed': 'Places, heights or the class of the air terminals over {at} are not known.',
       survey:
         'Ask whoever installed the lightning protection for its plan; type its class, each `air terminal` with place and height, and the height of {at}.',
+      several:
+        'No one air terminal covers {at}; whether several of them, or one and a roof, do so together does not follow from the file.',
       outside: 'A rolling sphere meets {at}.',
     },
   },
@@ -141,7 +151,7 @@ export const lightning = {
   },
   'side-flash-distance-us': {
     ...beside,
-    met: 'The metal is bonded to the lightning protection, or farther from the conductor than its height above the nearest bond divided by 6 (one [down conductor]), 9 (two) or 13.5 (three and more); half of that through a wall.',
+    met: 'The metal is bonded to the lightning protection, or farther from the conductor than its height above the nearest bond divided by 6 (one [down conductor] within {=100 ft} of the metal), 9 (two) or 13.5 (three and more); half of that through a wall.',
   },
   'separation-distance-iec': {
     ...beside,

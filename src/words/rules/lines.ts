@@ -30,6 +30,10 @@ export const lines = {
       'place unknown': placeUnknown,
       'follow it': followIt,
       bonded: 'The shield of {at} is bonded to {bondedTo} before it goes in.',
+      floating: 'What the shield of {at} is bonded to at the wall reaches no [electrode].',
+      perhaps:
+        'Whether what the shield of {at} is bonded to at the wall is there and reaches an [electrode] is not known.',
+      look: 'Look at the wall what the shield of {at} is clamped to, follow that to where it ends, and type it.',
     },
   },
   'panel-tied-to-service': {
@@ -61,6 +65,10 @@ export const lines = {
       bonded: '{at} reaches an [electrode] through permanent metal.',
       perhaps: 'Whether {at} {at?is:are} bonded depends on what is not known.',
       look: 'Look at {at} for {at?its bolt or lead:their bolts or leads} and follow {at?it to where it ends:each to where it ends}.',
+      'supply unknown':
+        '{at} {at?is:are} bonded to the [main bar], and whether the supply brings the network operator’s [ground] along (TN) or not (TT) is not known.',
+      'find supply':
+        'Ask the network operator, or read the label at the meter: TN-S, TN-C-S (PME) or TT; type it under `site.supply`.',
       'supplier only':
         '{at} {at?is:are} bonded to the [main bar], which the network operator [ground]s; no [electrode] of the building is in the file.',
       'ask about earth':
@@ -106,11 +114,11 @@ export const lines = {
     },
   },
   'arrester-lead-short': {
-    title: 'Arresters are bolted to the bar, not hung on a wire',
+    title: 'Arresters are bolted to the bar, not hung on a long wire',
     failTitle: 'Arrester {at} has a long lead',
     why: 'The lead’s inductance adds about a kilovolt for each metre and kiloampere per microsecond to what the arrester lets pass.',
-    met: 'Bolted to a bar, or a lead of at most {=0.1 m}.',
-    remedy: 'Bolt {at} straight to the bar.',
+    met: 'Bolted to a bar, or a lead of at most {=0.1 m}; of a surge device of the mains at most {=0.5 m}.',
+    remedy: 'Bolt {at} straight to the bar; a surge device of the mains stands so near that its leads need no more.',
     because: {
       none: 'No arrester is in the file.',
       bolted: '{at} is bolted to a bar.',
@@ -155,7 +163,7 @@ export const lines = {
     title: 'Lines leave a tower at its foot',
     failTitle: '{at} leaves the tower high up',
     why: 'The tower’s inductance below the exit puts its voltage on the shield: some kilovolts for each metre.',
-    met: 'The last point at the tower is at most {=1 m} above grade.',
+    met: 'The last point at the tower is at most {=1 m} above grade. Masts on roofs are left out.',
     remedy: 'Bring {at} down to the foot of the tower, bond its shield there, and go to the house from there.',
     because: {
       none: 'No line comes down a tower.',
@@ -169,14 +177,16 @@ export const lines = {
     title: 'The mains have a surge protector at the [service]',
     failTitle: 'The mains have no surge protector at the [service]',
     why: 'Most surges come in over the mains, whatever is done for the antennas.',
-    met: 'A mains protector is in the file.',
+    met: 'A mains protector is on the [service]’s panel, its meter box, the [main bar] or the [intersystem bar], or the supply passes it before any panel. One at a single room or circuit is good beside it and is not this one.',
     remedy: 'Have a [electrician] fit a [surge protector] at the [service].',
     because: {
       'no mains': 'No mains come in.',
       there: '{protector} stands on the mains.',
       'not looked': 'The arresters were not (all) looked at.',
       look: 'Look at the panel and the meter for a [surge protector]; type it, or `arresters: none`.',
-      'none there': 'No mains protector is in the file.',
+      'place unknown': 'Whether a mains protector is at the [service] is not known.',
+      'look where': 'Look where the mains protector is: type `on:` with the panel or bar that it is on.',
+      'none there': 'No mains protector at the [service] is in the file.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

@@ -24,6 +24,10 @@ const earthed = {
     'look at it': 'Look whether {at} {at?is:are} of metal and type `metal:`.',
     perhaps: 'Whether {at} {at?reaches:reach} an [electrode] depends on what is not known.',
     trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
+    'supply unknown':
+      '{at} {at?is:are} bonded to the [main bar], and whether the supply brings the network operator’s [ground] along (TN) or not (TT) is not known.',
+    'find supply':
+      'Ask the network operator, or read the label at the meter: TN-S, TN-C-S (PME) or TT; type it under `site.supply`.',
     'supplier only':
       '{at} {at?is:are} bonded to the [main bar], which the network operator [ground]s; no [electrode] of the building is in the file.',
     'ask about earth':
@@ -32,18 +36,24 @@ const earthed = {
   },
 } as const;
 
+const indoors = 'Every support stands indoors and carries indoor antennas alone.';
+
 export const masts = {
-  'mast-grounded': earthed,
+  'mast-grounded': { ...earthed, because: { ...earthed.because, indoors } },
   'iec-mast-earthed': {
     ...earthed,
     met: `${earthed.met} On the face of a building, at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall, none is asked.`,
-    because: { ...earthed.because, ...facade },
+    because: {
+      ...earthed.because,
+      ...facade,
+      indoors,
+    },
   },
   'mast-section-joints-bonded': {
     title: 'Sliding and hinged mast sections are jumpered',
     failTitle: 'The sections of {at} only touch: there are no jumpers',
     why: 'Rollers, slip joints and hinges are no bond: they pass current today and arc tomorrow.',
-    met: 'Sections are one metal (welded, bolted), or a jumper bridges each moving joint.',
+    met: 'Sections are one metal (welded, bolted), or a jumper bridges each moving joint. The hinge of a tilt-over mast is one, whatever its tube is.',
     remedy: 'Fit a flexible jumper across each moving joint of {at}, long enough for the whole travel.',
     because: {
       none: 'No support slides or tilts.',

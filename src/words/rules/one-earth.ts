@@ -18,6 +18,10 @@ export const oneEarth = {
       tied: '{at} reaches an [electrode] through permanent metal.',
       'by the supply':
         'This supply brings the network operator’s [ground] along; an [electrode] of its own is not asked for the [service] itself.',
+      'supply unknown':
+        'Somebody looked and there is no [electrode]; whether the supply brings the network operator’s [ground] along (TN) or not (TT) is not known.',
+      'find supply':
+        'Ask the network operator, or read the label at the meter: TN-S, TN-C-S (PME) or TT; type it under `site.supply`.',
       'no electrode': 'Somebody looked and there is no [electrode] at all.',
       'not found': 'No [electrode] is known to be tied to {at}.',
       'find electrode':
@@ -29,6 +33,8 @@ export const oneEarth = {
     failTitle: '[Electrode]{at?:s} {at} {at?is:are} not bonded to the system of the [service]',
     why: 'A strike or a fault lifts one [electrode] by thousands of volts while the other stays behind; the radio, its cables or a person then join the two.',
     met: 'A way of permanent metal, joint by joint, to the [service]; soil, cable shields and power cords do not count. The supplier’s own [electrode] is left out.',
+    exempt:
+      'The bars of a footing that nobody reaches without breaking concrete need not be bonded in an existing building (United States): say so to the [authority].',
     remedy: 'Run a [bonding conductor] outside the building from {at} to the [electrode system] of the [service].',
     because: {
       none: 'No [electrode] is in the file.',
@@ -120,6 +126,7 @@ export const oneEarth = {
     remedy:
       'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper (a main bond: the network operator may ask for more), or put the shack on a TT supply out of reach of the other. Do not make this connection yourself.',
     because: {
+      'field station': 'The station has no power service.',
       'other supply': 'The supply is not TN-C-S, or no [electrode] of the owner is in the file.',
       'supply unknown': 'The file does not say what kind of supply this is.',
       'find supply':

@@ -37,7 +37,7 @@ export const strikeVolts = {
       'Lay the line along the bond that joins {at}, or a bond along the line, so that nothing lies between the two; or part the line by fibre.',
     because: {
       none: 'No signal line joins two boxes, or nothing is there that is struck.',
-      held: 'The bonds hold {at} together.',
+      held: 'What joins {at} holds them together.',
       'no loop': 'No metal joins {at}, so there is no loop.',
       small: 'What {at} come apart is not for the loop between line and bond.',
       couples: '{loopV} are induced round the loop of the line between {at} and {wayM} of metal.',

@@ -45,8 +45,9 @@ export const strike = {
       'metal not listed': 'Nobody gives the constants by which the metal of {at} heats.',
       'compare it': 'Lay copper beside {at}, or ask the maker what current it stands.',
       'perhaps not alone':
-        '{at} {at?melts:melt} if it is the only bond, and whether there is a second one is not known.',
-      'look for second': 'Look at the ties that are typed as unknown at the foot of what {at} {at?bonds:bond}.',
+        '{at} {at?melts:melt} if it is the only bond, and whether it is, or whether a second one is there, is not known.',
+      'look for second':
+        'Look at the ties that are typed as unknown at the foot of what {at} {at?bonds:bond}, and where {at} {at?ends:end}.',
     },
   },
   'protector-lead-volts': {
@@ -74,6 +75,8 @@ export const strike = {
     because: {
       none: 'There is nothing to strike, or no two boxes that a signal line joins or a person reaches.',
       held: 'The bonds hold {at} together.',
+      'held by a line':
+        'No bond joins {at}; the shields and cords that do hold them together for as long as they are plugged in.',
       'by feeder':
         'Nothing but the protective conductor of a feeder bonds {at}; it runs among other wires through the building, and a strike is not counted on it.',
       apart: '{at} come {peakV} apart in a median stroke: {wayM} of metal lie between the two.',

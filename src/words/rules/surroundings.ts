@@ -17,8 +17,9 @@ const pool = {
     'bond unknown': 'Whether {at} are bonded to each other is not known.',
     look: 'Look for a clamp and a conductor between {at}; type the conductor.',
     apart: '{at} are near each other and no bond joins them.',
-    'size unknown': 'How thick the bond between {at} is, is not known.',
-    'measure it': 'Measure the bare metal of the bond between {at} across with a gauge; type its `wire:`.',
+    'size unknown': 'How thick the bonds between {at} are, or of what metal, is not known.',
+    'measure it':
+      'Measure the bare metal of each bond on the way between {at} across with a gauge, and look whether it is solid copper; type its `wire:`.',
   },
 } as const;
 
@@ -31,7 +32,7 @@ export const surroundings = {
     title: 'A mast that falls reaches no power line',
     failTitle: '{at}: a mast that falls may reach the power line',
     why: 'People are killed when a mast, an antenna or a wire meets a power line while it is put up, taken down or falls.',
-    met: 'The foot of the mast is farther from the power line on the plan than the mast’s height and {=3 m} more. Trees, walls and the supplier’s poles are left out; so is a line in the soil.',
+    met: 'The foot of the mast is farther from the power line on the plan than the mast’s height and {=3 m} more, with what stands upright on it where its `height:` or `length:` is typed. Trees, walls and the supplier’s poles are left out; so is a line in the soil.',
     remedy:
       'Do not raise, lower or climb anything at {at}. Ask the supplier of power what to do; put the mast elsewhere, or lower it for good.',
     tools: { tape: 'tape' },
@@ -96,12 +97,12 @@ export const surroundings = {
   },
   'pool-fixed-metal-bonded': {
     ...pool,
-    met: 'It is more than {=5 ft} from the water on the plan, or in one group with the pool by a bond of at least {=8 AWG} solid copper.',
+    met: 'It is more than {=5 ft} from the water on the plan, or in one group with the pool by bonds of at least {=8 AWG} solid copper all the way.',
     exempt:
-      'Metal more than {=3.7 m} above the water is not asked; the pool’s bond itself needs no rod and no way to a panel.',
+      'Metal of which every point is typed more than {=3.7 m} above the soil is not asked; the pool’s bond itself needs no rod and no way to a panel.',
     because: {
       ...pool.because,
-      thin: 'The bond between {at} is thinner than {=8 AWG}, or stranded.',
+      thin: 'On each way between {at} a bond is thinner than {=8 AWG}, or stranded.',
     },
   },
   'pool-zone-bonding-iec': {

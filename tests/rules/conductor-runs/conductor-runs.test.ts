@@ -56,6 +56,9 @@ it('conductor-guarded: guarded, out of reach or in a pipe', () => {
   expect(verdictsOf(rule, lead(', enclosure: none'))).toEqual(['cannot tell c: nobody said']);
   expect(findingsOf(rule, lead(', guarded: no', 'iec')).outcome).toBe('not applicable');
   expect(findingsOf(rule, lead(', buried: 1 ft')).outcome).toBe('not applicable');
+  // what its owner says of it is heard, though a part of it lies in the soil
+  expect(verdictsOf(rule, lead(', buried: 1 ft, guarded: no'))).toEqual(['not met c: open']);
+  expect(verdictsOf('no-upward-run', lead(', buried: 1 ft, rises: yes'))).toEqual(['not met c: up']);
 });
 
 it('one walk along a lead settles both: the sentence is the same', () => {
@@ -83,6 +86,7 @@ describe('ferrous-sleeve-bonded', () => {
   it('asks of what a pipe is where its name does not say', () => {
     expect(pipe('conduit, enclosure_bonded: no')).toEqual(['cannot tell c: metal unknown']);
     expect(pipe('metal conduit, enclosure_bonded: both ends')).toEqual(['met c: both ends']);
+    expect(verdictsOf(rule, lead(', runs: in conduit'))).toEqual(['cannot tell c: metal unknown']);
     expect(findingsOf(rule, lead(', enclosure: none')).outcome).toBe('not applicable');
     expect(findingsOf(rule, lead('')).outcome).toBe('not applicable');
   });
@@ -99,6 +103,11 @@ it('not-in-downspout: neither in one nor hung on one', () => {
     'cannot tell c: nobody said',
   ]);
   expect(findingsOf(rule, lead('', 'us', 'mast', gutter)).outcome).toBe('not applicable');
+  // that no pipe is round it does not say what it hangs on
+  expect(verdictsOf(rule, lead(', enclosure: none, role: down conductor', 'us', 'air terminal', gutter))).toEqual([
+    'cannot tell c: nobody said',
+  ]);
+  expect(verdictsOf(rule, lead(', enclosure: plastic conduit', 'us', 'mast', gutter))).toEqual(['met c: elsewhere']);
 });
 
 /** MIL-HDBK-419A vol. II (read): more than an eighth. */
@@ -248,6 +257,7 @@ conductors: {gec: {from: panel, to: R, wire: ${wire}${enclosure}}}
   expect(verdictsOf(rule, gec('13 mm2 copper', ', enclosure: none'))).toEqual(['not met gec: bare']);
   expect(verdictsOf(rule, gec('26 kcmil copper', ', enclosure: none'))).toEqual(['not met gec: bare']);
   expect(verdictsOf(rule, gec('8 AWG copper', ', enclosure: armor'))).toEqual(['met gec: in conduit']);
+  expect(verdictsOf(rule, gec('8 AWG copper', ', runs: in conduit'))).toEqual(['met gec: in conduit']);
   expect(verdictsOf(rule, gec('8 AWG copper'))).toEqual(['cannot tell gec: nobody said']);
   expect(findingsOf(rule, gec('unknown')).outcome).toBe('not applicable');
   expect(findingsOf(rule, lead('').replace('6 AWG', '10 AWG')).outcome).toBe('not applicable');

@@ -92,6 +92,47 @@ describe('antenna-electrode-bond-size', () => {
     expect(verdictsOf(rule, tie('4 AWG aluminum'))).toEqual(['cannot tell tie: metal not listed']);
     expect(findingsOf(rule, tie('6 AWG copper').replace(/ {2}tie.*/, '')).outcome).toBe('not applicable');
   });
+
+  /** A panel on rod S, a mast, and R, the rod of the antenna. */
+  const station = (conductors: string) => `site: {name: Ties, region: us, units: ft, service: panel}
+electrodes: {R: {kind: rod}, S: {kind: rod}}
+supports: {mast: {kind: mast, metal: steel, sections: one piece}}
+bars: {entry: {kind: entry panel}, desk: {kind: station ground bar}}
+equipment: {panel: {kind: service panel}, radio: {kind: transceiver}}
+metalwork: {fence: {kind: fence}, water: {kind: water pipe}}
+conductors: {gec: {from: panel, to: S, wire: 6 AWG copper}, ${conductors}}
+`;
+  const said = (conductors: string) => verdictsOf(rule, station(conductors));
+
+  it('asks every piece between the two electrodes, and a way straight to the panel', () => {
+    expect(
+      said(
+        'a: {from: R, to: entry, wire: 6 AWG copper}, b: {from: entry, to: desk, wire: 14 AWG copper}, c: {from: desk, to: S, wire: 6 AWG copper}',
+      ),
+    ).toEqual(['not met b: small', 'met a: enough', 'met c: enough']);
+    const lead = 'm: {from: mast@base, to: R, wire: 10 AWG copper}';
+    expect(said(`${lead}, x: {from: R, to: panel, wire: 8 AWG copper}`)).toEqual(['not met x: small']);
+    // a mast with a rod of its own: what leads on to the service joins the two
+    expect(said(`${lead}, x: {from: mast@base, to: S, wire: 8 AWG copper}`)).toEqual(['not met x: small']);
+  });
+
+  it('does not ask what hangs on one end alone: a lead, a radio, a fence, a pipe', () => {
+    expect(said('x: {from: entry, to: S, wire: 10 AWG copper}')).toEqual([]);
+    expect(verdictsOf('mast-ground-size', station('x: {from: entry, to: S, wire: 10 AWG copper}'))).toEqual([
+      'met x: enough',
+    ]);
+    expect(verdictsOf('mast-ground-size', station('x: {from: entry, to: S, wire: 12 AWG copper}'))).toEqual([
+      'not met x: small',
+    ]);
+    expect(said('x: {from: mast@base, to: S, wire: 10 AWG copper}')).toEqual([]);
+    expect(said('x: {from: radio, to: S, wire: 14 AWG copper}')).toEqual([]);
+    // a radio passes no bond on: it joins no two electrodes
+    expect(
+      said('x: {from: radio, to: R, wire: 14 AWG copper}, y: {from: radio, to: desk}, z: {from: desk, to: panel}'),
+    ).toEqual([]);
+    expect(said('x: {from: fence, to: R, wire: 8 AWG copper}')).toEqual([]);
+    expect(said('x: {from: water, to: panel, wire: 8 AWG copper}')).toEqual([]);
+  });
 });
 
 everyOutcome('communications-conductor-size');

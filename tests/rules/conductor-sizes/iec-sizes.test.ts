@@ -27,7 +27,10 @@ conductors: {c: {from: main, to: R, wire: ${text}${says}}}
 
   it('asks 25 mm² of bare copper in soil, and whether it lies there only where that matters', () => {
     expect(verdictsOf(rule, wire('25 mm2 copper', ', buried: 0.5 m'))).toEqual(['met c: enough']);
-    expect(verdictsOf(rule, wire('24 mm2 copper', ', buried: 0.5 m'))).toEqual(['not met c: small']);
+    expect(verdictsOf(rule, wire('24 mm2 bare copper', ', buried: 0.5 m'))).toEqual(['not met c: small']);
+    // nobody said whether it is covered
+    expect(verdictsOf(rule, wire('24 mm2 copper', ', buried: 0.5 m'))).toEqual(['cannot tell c: cover unknown']);
+    expect(verdictsOf(rule, wire('5.9 mm2 copper', ', buried: 0.5 m'))).toEqual(['not met c: small']);
     expect(verdictsOf(rule, wire('16 mm2 copper insulated', ', buried: 0.5 m'))).toEqual(['met c: enough']);
     expect(verdictsOf(rule, wire('16 mm2 copper', ''))).toEqual(['cannot tell c: soil unknown']);
     expect(verdictsOf(rule, wire('4 mm2 copper', ''))).toEqual(['not met c: small']);
@@ -51,8 +54,8 @@ conductors: {c: {from: main, to: R, wire: ${text}${says}}}
     ['32 kcmil copper', '31 kcmil copper'],
   ]);
   eitherSide(rule, (figure) => wire(figure, ', buried: 0.5 m'), [
-    ['25 mm2 copper', '24.7 mm2 copper'],
-    ['50 kcmil copper', '49 kcmil copper'],
+    ['25 mm2 bare copper', '24.7 mm2 bare copper'],
+    ['50 kcmil bare copper', '49 kcmil bare copper'],
   ]);
 
   it('is not asked where nothing leads from the bar to an electrode', () => {
@@ -124,6 +127,13 @@ conductors: {c: {from: spd, to: main, wire: ${wire}}}
     ['17 AWG copper', '18 AWG copper'],
   ]);
 
+  it('asks it of the lead, whatever its owner calls that', () => {
+    const called = (role: string) =>
+      lead('10 mm2 copper', ', test_class: I').replace('to: main,', `to: main, role: ${role},`);
+    expect(verdictsOf(rule, called('protective'))).toEqual(['not met c: small']);
+    expect(verdictsOf(rule, called('bond'))).toEqual(['not met c: small']);
+  });
+
   it('asks the class only where it matters', () => {
     expect(verdictsOf(rule, lead('16 mm2 copper'))).toEqual(['met c: enough']);
     expect(verdictsOf(rule, lead('10 AWG copper', ', test_class: II'))).toEqual(['not met c: small']);
@@ -161,6 +171,15 @@ conductors: {c: {from: ${to === 'main' ? 'pipe' : 'radio'}, to: ${to}, wire: ${w
     expect(verdictsOf(rule, bond('6 mm2 copper', 'region: uk, supply: tn-s'))).toEqual(['met c: enough']);
     expect(verdictsOf(rule, bond('6 mm2 copper', 'region: iec, supply: tn-c-s'))).toEqual(['met c: enough']);
     expect(verdictsOf(rule, bond('6 mm2 copper', 'region: uk, supply: tn-c-s'))).toEqual(['not met c: small']);
+  });
+
+  it('cannot tell of 6 mm² in the United Kingdom while nobody knows how the supply is earthed', () => {
+    const uk = (wire: string) => verdictsOf(rule, bond(wire, 'region: uk'));
+    expect(uk('6 mm2 copper')).toEqual(['cannot tell c: supply unknown']);
+    expect(uk('10 mm2 copper')).toEqual(['met c: enough']);
+    expect(uk('5.9 mm2 copper')).toEqual(['not met c: small']);
+    expect(uk('16 mm2 aluminium')).toEqual(['met c: enough']);
+    expect(verdictsOf(rule, bond('6 mm2 copper', 'region: iec'))).toEqual(['met c: enough']);
   });
 
   it('cannot tell without a size; takes the bond of a radio for no main bond', () => {

@@ -48,6 +48,9 @@ describe('down-conductor-size-us', () => {
   it('asks 29 mm² copper up to 75 ft', () => {
     expect(verdictsOf(rule, terminal('75 ft', '29 mm2 copper'))).toEqual(['met down: enough']);
     expect(verdictsOf(rule, terminal('22.8 m', '28.8 mm2 copper'))).toEqual(['not met down: small']);
+    // printed as 23 m beside 75 ft
+    expect(verdictsOf(rule, terminal('23 m', '29 mm2 copper'))).toEqual(['met down: enough']);
+    expect(verdictsOf(rule, terminal('23.2 m', '29 mm2 copper'))).toEqual(['not met down: small']);
     expect(verdictsOf(rule, terminal('70 ft', '57.4 kcmil copper'))).toEqual(['met down: enough']);
     expect(verdictsOf(rule, terminal('70 ft', '4 AWG copper'))).toEqual(['not met down: small']);
     expect(verdictsOf(rule, terminal('70 ft', '49 mm2 aluminium'))).toEqual(['not met down: small']);
@@ -183,6 +186,11 @@ it('bar-section-iec: 50 mm² of copper or steel', () => {
   expect(bar(', section: 60 mm2')).toEqual(['cannot tell main: not known']);
   expect(bar('')).toEqual(['cannot tell main: not known']);
   expect(bar(', section: 60 mm2, metal: aluminium')).toEqual(['cannot tell main: metal not listed']);
+  // the clause names copper and zinc-coated steel alone
+  for (const metal of ['stainless steel', 'steel', 'copper-clad aluminium'])
+    expect(bar(`, section: 60 mm2, metal: ${metal}`)).toEqual(['cannot tell main: metal not listed']);
+  expect(bar(', section: 60 mm2, metal: galvanised steel')).toEqual(['met main: enough']);
+  expect(bar(', section: 60 mm2, metal: tinned copper')).toEqual(['met main: enough']);
 });
 
 describe('sizes of lightning protection on each side', () => {

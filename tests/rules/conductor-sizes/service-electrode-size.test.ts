@@ -37,6 +37,9 @@ describe('rod-only-conductor-size', () => {
     expect(rod('8 AWG copper')).toEqual(['cannot tell gec: service unknown']);
     expect(rod('10 AWG copper')).toEqual(['not met gec: small']);
     expect(rod('unknown')).toEqual(['cannot tell gec: size unknown']);
+    // from 20 mm² (8 AWG is asked) to 40 mm² (6 AWG)
+    expect(rod('8 AWG copper', '20 to 40 mm2 copper')).toEqual(['cannot tell gec: service unknown']);
+    expect(rod('10 AWG copper', '20 to 40 mm2 copper')).toEqual(['not met gec: small']);
   });
 
   it('a wire that goes on to a ring is not judged by its rod', () => {
@@ -84,6 +87,11 @@ it('ring-conductor-size: as thick as the ring, less by the table', () => {
   expect(ring('4 AWG copper', '2 AWG copper')).toEqual(['cannot tell gec: service unknown']);
   expect(ring('2 AWG copper', 'unknown')).toEqual(['cannot tell gec: service unknown']);
   expect(ring('3/0 AWG copper', 'unknown')).toEqual(['met gec: enough']);
+  // 500 kcmil asks 1/0 AWG by the table; a ring of 2 AWG asks no more than itself
+  expect(ring('2 AWG copper', 'unknown', '500 kcmil copper')).toEqual(['cannot tell gec: ring unknown']);
+  expect(ring('2 AWG copper', '2 AWG copper', '500 kcmil copper')).toEqual(['met gec: enough']);
+  expect(ring('10 AWG copper', 'unknown', '500 kcmil copper')).toEqual(['not met gec: small']);
+  expect(ring('1/0 AWG copper', 'unknown', '500 kcmil copper')).toEqual(['met gec: enough']);
 });
 
 /** NFPA 70 table 250.66 (from memory): 8 AWG to 3/0 copper by the service. */
@@ -96,6 +104,15 @@ it('service-conductor-size: a pipe or a frame by the table', () => {
   expect(pipe('2 AWG copper', '4/0 AWG copper')).toEqual(['met gec: enough']);
   expect(pipe('33.6 mm2 copper', '107 mm2 copper')).toEqual(['met gec: enough']);
   expect(pipe('4 AWG copper')).toEqual(['cannot tell gec: service unknown']);
+  // a wire in a trench that nobody said closes to a ring; as a ring it asks no more than its own size
+  const trench = (closed: string) =>
+    verdictsOf(
+      rule,
+      site(`{W: {kind: buried wire, wire: 2 AWG copper${closed}}}`, 'to: W', '2 AWG copper', '500 kcmil copper'),
+    );
+  expect(trench('')).toEqual(['cannot tell gec: perhaps a ring']);
+  expect(trench(', closed: no')).toEqual(['not met gec: small']);
+  expect(trench(', closed: yes')).toEqual([]);
   expect(pipe('3/0 AWG copper')).toEqual(['met gec: enough']);
   expect(pipe('10 AWG copper')).toEqual(['not met gec: small']);
 });

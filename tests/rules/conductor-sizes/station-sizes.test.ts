@@ -35,6 +35,12 @@ describe('transmit-protective-ground-size', () => {
     expect(verdictsOf(rule, lead('10 AWG copper', line('coax')))).toEqual(['met c: enough']);
   });
 
+  it('cannot tell beside an open lead-in that nobody sized; too thin is too thin all the same', () => {
+    const line = 'lines: {feed: {kind: open-wire, path: [unknown, radio]}}\n';
+    expect(verdictsOf(rule, lead('10 AWG copper', line))).toEqual(['cannot tell c: lead-in unknown']);
+    expect(verdictsOf(rule, lead('12 AWG copper', line))).toEqual(['not met c: small']);
+  });
+
   it('leaves to mast-ground-size what that finds or asks', () => {
     expect(findingsOf(rule, lead('12 AWG copper')).findings[0]!.under).toBe('mast-ground-size:c');
     expect(findingsOf(rule, lead('unknown')).outcome).toBe('not looked at');
@@ -48,6 +54,7 @@ it('transmit-operating-ground-size: 14 AWG from the transmitter', () => {
   const lead = (wire: string) => site(`c: {from: radio, to: bar, wire: ${wire}}`);
   expect(verdictsOf(rule, lead('14 AWG copper'))).toEqual(['met c: enough']);
   expect(verdictsOf(rule, lead('2 mm2 copper'))).toEqual(['not met c: small']);
+  expect(verdictsOf(rule, lead('14 AWG'))).toEqual(['cannot tell c: metal unknown']);
   expect(findingsOf(rule, lead('unknown')).outcome).toBe('not looked at');
   expect(findingsOf(rule, site('c: {from: tower, to: R, wire: 16 AWG copper}')).outcome).toBe('not applicable');
   // one conductor for both purposes (810.21(I)): the larger size is asked by the rule on the mast's lead
@@ -71,7 +78,13 @@ describe('panel-to-rod-conductor', () => {
   });
 
   it('stands under the code’s own size, which asks for unknown ones', () => {
-    expect(findingsOf(rule, lead('8 AWG copper')).findings[0]!.under).toBe('antenna-electrode-bond-size:c');
+    expect(findingsOf(rule, lead('12 AWG copper')).findings[0]!.under).toBe('mast-ground-size:c');
+    // where it is what joins two electrodes
+    const tie = lead('8 AWG copper').replace(
+      'conductors: {',
+      'conductors: {d: {from: entry, to: S, wire: 6 AWG copper}, ',
+    );
+    expect(findingsOf(rule, tie).findings.find((f) => f.at[0] === 'c')!.under).toBe('antenna-electrode-bond-size:c');
     expect(findingsOf(rule, lead('unknown')).outcome).toBe('not looked at');
     expect(findingsOf(rule, site('c: {from: tower, to: R}')).outcome).toBe('not applicable');
   });
@@ -123,9 +136,13 @@ it('tower-lead-size: by the edition that is named', () => {
     lead(wire, edition).findings.map((f) => `${f.outcome} ${f.at.join(' ')}: ${f.because.key}`);
   expect(said('2/0 AWG tinned copper', '-G')).toEqual(['met c: enough']);
   expect(said('66 mm2 copper', '-G')).toEqual(['not met c: small']);
+  // plain copper beside zinc is not what the standard has
+  expect(said('2/0 AWG copper', '-G')).toEqual(['not met c: not tinned']);
+  expect(said('6 AWG copper', '-F')).toEqual(['not met c: not tinned']);
+  expect(said('2/0 AWG', '-G')).toEqual(['cannot tell c: metal unknown']);
   expect(said('6 AWG tinned copper', '-F')).toEqual(['met c: enough']);
   expect(said('8 AWG tinned copper', '-F')).toEqual(['not met c: small']);
-  expect(said('6 AWG copper', '')).toEqual(['cannot tell c: edition unknown']);
+  expect(said('6 AWG tinned copper', '')).toEqual(['cannot tell c: edition unknown']);
   expect(said('8 AWG copper', '')).toEqual(['not met c: small']);
   expect(lead('8 AWG copper', '-H').outcome).toBe('not applicable');
   expect(findingsOf(rule, site('c: {from: tower, to: R, wire: 10 AWG copper}')).outcome).toBe('not applicable');

@@ -22,6 +22,7 @@ describe('bend-radius', () => {
     ['0.19 m', 'not met c: tight'],
     ['8 in', 'met c: wide'],
     ['7.5 in', 'not met c: tight'],
+    ['7.75 in', 'not met c: tight'],
     ['0.1 to 0.3 m', 'cannot tell c: radius unknown'],
     ['unknown', 'cannot tell c: radius unknown'],
   ])('%s: %s', (radius, expected) => expect(verdictsOf(rule, bend(radius))).toEqual([expected]));
@@ -34,7 +35,12 @@ describe('bend-radius', () => {
     expect(severity('unknown')).toBe('defect');
   });
 
-  it('is asked of bends', () => expect(findingsOf(rule, lead('')).outcome).toBe('not applicable'));
+  it('is asked of bends; that nobody typed any does not make a path straight', () => {
+    expect(findingsOf(rule, lead('')).outcome).toBe('not looked at');
+    expect(findingsOf(rule, lead(', bends: unknown')).outcome).toBe('not looked at');
+    expect(findingsOf(rule, lead(', bends: none')).outcome).toBe('not applicable');
+    expect(findingsOf(rule, lead(', bends: []')).outcome).toBe('not applicable');
+  });
 });
 
 /** MIL-HDBK-419A vol. II (read): included angle at least 90 degrees; an angle has one unit. */
@@ -47,7 +53,8 @@ describe('bend-angle', () => {
     expect(bend('91 deg')).toEqual(['not met c: sharp']);
     expect(bend('80 to 100 deg')).toEqual(['cannot tell c: angle unknown']);
     expect(bend('unknown')).toEqual(['cannot tell c: angle unknown']);
-    expect(findingsOf(rule, lead('')).outcome).toBe('not applicable');
+    expect(findingsOf(rule, lead('')).outcome).toBe('not looked at');
+    expect(findingsOf(rule, lead(', bends: none')).outcome).toBe('not applicable');
   });
 });
 
@@ -64,6 +71,19 @@ describe('dead-end-length', () => {
     ['4 to 6 m', 'cannot tell c: length unknown'],
     ['unknown', 'cannot tell c: length unknown'],
   ])('%s: %s', (length, expected) => expect(verdictsOf(rule, lead(`, length: ${length}`))).toEqual([expected]));
+
+  it('cannot tell where a second way may be there that nobody typed', () => {
+    const some = lead(', length: 30 ft').replace('service: unknown', 'service: unknown, incomplete: [conductors]');
+    expect(verdictsOf(rule, some)).toEqual(['cannot tell c: perhaps second']);
+    const perhaps = lead(', length: 30 ft', { more: ', d: {from: t@base, to: R, present: unknown, length: 30 ft}' });
+    expect(verdictsOf(rule, perhaps)).toContain('cannot tell c: perhaps second');
+    expect(
+      verdictsOf(
+        rule,
+        lead(', length: 15 ft').replace('service: unknown', 'service: unknown, incomplete: [conductors]'),
+      ),
+    ).toEqual(['met c: short']);
+  });
 
   it('lets a second way stand, and slender masts alone', () => {
     const two = lead(', length: 30 ft', { more: ', d: {from: t@base, to: R, wire: 6 AWG copper, length: 30 ft}' });
@@ -108,6 +128,13 @@ describe('no-lightning-path-through-building', () => {
       .replace('from: t@base', 'from: entry')
       .replace('supports:', 'bars: {entry: {kind: entry panel}}\nsupports:');
     expect(verdictsOf(rule, unplaced)).toEqual(['cannot tell c: nobody said']);
+  });
+
+  it('takes a water pipe or footing in the house for no rod that was driven there', () => {
+    const indoors = (kind: string) => runs('outside').replace('R: {kind: rod}', `R: {kind: ${kind}, where: house}`);
+    expect(verdictsOf(rule, indoors('water pipe'))).toEqual(['met c: outside']);
+    expect(verdictsOf(rule, indoors('concrete-encased'))).toEqual(['met c: outside']);
+    expect(verdictsOf(rule, indoors('pipe'))).toContain('not met R: rod indoors');
   });
 
   it('finds a rod that was driven indoors; is not asked without a path', () => {

@@ -116,6 +116,12 @@ describe('loop-50-ohm-trigger: UFGS 13100N, two of any three rods together over 
     expect(three('101 ohm')).toEqual(['not met B C: high']);
     expect(three('90 to 110 ohm')).toEqual(['cannot tell B C: wide']);
     expect(three('300 ohm', ', ring: {kind: buried wire, closed: yes}')).toEqual(['met B C: has a ring']);
+    // a ring that one of the two alone is bonded to
+    const elsewhere =
+      'A: {kind: rod, resistance: 20 ohm}, B: {kind: rod, resistance: 301 ohm}, C: {kind: rod, resistance: 300 ohm}, ring: {kind: buried wire, closed: yes}';
+    expect(ask('loop-50-ohm-trigger', elsewhere, '', { ties: 'b: {from: B, to: ring}' })).toEqual([
+      'not met B C: high',
+    ]);
     expect(ask('loop-50-ohm-trigger', 'E: {kind: rod, resistance: 300 ohm}')).toEqual([]);
   });
 });
@@ -140,6 +146,10 @@ describe('lightning-rods-not-service-electrode: NFPA 70 250.60, one electrode th
     expect(ask(rule, 'E: {kind: rod}, F: {kind: rod, serves: lightning}', '', ties)).toEqual(['met E F: has its own']);
     expect(ask(rule, 'E: {kind: rod, serves: lightning}, F: {kind: rod, serves: lightning}', '', ties)).toEqual([
       'not met E F: no other',
+    ]);
+    // the supplier's own is no electrode of the service of the building
+    expect(ask(rule, 'E: {kind: rod, serves: lightning}, F: {kind: rod, owner: utility}', '', ties)).toEqual([
+      'not met E: no other',
     ]);
     expect(ask(rule, 'E: {kind: rod, serves: lightning}, F: {kind: rod, present: unknown}', '', ties)).toEqual([
       'cannot tell E: perhaps',

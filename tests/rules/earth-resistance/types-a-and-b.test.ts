@@ -66,6 +66,11 @@ describe('type-a-length: level l1, upright half of it', () => {
     expect(ask('type-a-length', 'A: {kind: rod, length: 9 m}', ', claims: class III', '100 ohm m')).toEqual([
       'not met A: only one',
     ]);
+    const partly = ', claims: class III, incomplete: [electrodes]';
+    expect(ask('type-a-length', 'A: {kind: rod, length: 9 m}', partly, '100 ohm m')).toEqual([
+      'cannot tell A: perhaps only one',
+    ]);
+    expect(ask('type-a-length', 'A: {kind: rod, length: 1 m}', partly, '100 ohm m')).toEqual(['not met A: short']);
     expect(
       ask(
         'type-a-length',
@@ -109,6 +114,14 @@ describe('type-b-radius: the circle of the area that the ring encloses, r = sqrt
     expect(ring(4, rods('1.4 m'), ties)).toEqual(['met R: has more']);
     expect(ring(4, rods('1.3 m'), ties)).toEqual(['not met R: small']);
     expect(ring(4, rods('1.4 m'), 'a: {from: R, to: A}')).toEqual(['not met R: small']);
+    expect(ring(4, rods('unknown'), ties)).toEqual(['cannot tell R: perhaps more']);
+  });
+
+  it('level runs of all that is missing do too', () => {
+    const run = (length: string) => `{kind: buried wire, closed: no, length: ${length}}`;
+    const ties = 'a: {from: R, to: A}, b: {from: R, to: B}';
+    expect(ring(4, `, A: ${run('2.75 m')}, B: ${run('2.75 m')}`, ties)).toEqual(['met R: has more']);
+    expect(ring(4, `, A: ${run('2.7 m')}, B: ${run('2.75 m')}`, ties)).toEqual(['not met R: small']);
   });
 });
 

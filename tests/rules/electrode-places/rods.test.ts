@@ -25,6 +25,16 @@ conductors: {c: {from: panel, to: A}${rest}}
     expect(verdictsOf(rule, site('1.8', '', 'm'))).toEqual(['not met A B: near']);
   });
 
+  it('reads the distance that was typed, too', () => {
+    const near = (distance: string) =>
+      site('5')
+        .replace(/, at: \[[^\]]*\]/g, '')
+        .replace('B: {kind: rod', `B: {kind: rod, near: {part: A, distance: ${distance}}`);
+    expect(verdictsOf(rule, near('6 ft'))).toEqual(['met A B: far enough']);
+    expect(verdictsOf(rule, near('5 ft'))).toEqual(['not met A B: near']);
+    expect(verdictsOf(rule, near('5 to 7 ft'))).toEqual(['cannot tell A B: spacing unknown']);
+  });
+
   it('is folded under the finding that they are two systems, and not asked once they are one', () => {
     expect(findingsOf(rule, site('5')).findings.map((f) => f.under)).toEqual(['all-electrodes-one-system:B']);
     expect(verdictsOf(rule, site('5', ', tie: {from: A, to: B}'))).toEqual([]);
@@ -39,13 +49,15 @@ describe('rod-vertical-or-45: NFPA 70 250.53(G), 45°, else a trench of 30 in (7
 
   it('either side, in both systems', () => {
     expect(rod(', angle: 45 deg')).toEqual(['met R: steep']);
-    expect(rod(', angle: 46 deg')).toEqual(['not met R: flat']);
+    expect(rod(', angle: 46 deg, top: 0 in')).toEqual(['not met R: flat']);
     expect(rod(', angle: 90 deg, top: 30 in')).toEqual(['met R: in a trench']);
     expect(rod(', angle: 90 deg, top: 0.77 m')).toEqual(['met R: in a trench']);
     expect(rod(', angle: 90 deg, top: 0.75 m')).toEqual(['met R: in a trench']);
     expect(rod(', angle: 90 deg, top: 0.74 m')).toEqual(['not met R: flat']);
     expect(rod(', angle: 90 deg, top: 29 in')).toEqual(['not met R: flat']);
     expect(rod(', angle: unknown')).toEqual(['cannot tell R: angle unknown']);
+    // nobody said how deep it lies
+    expect(rod(', angle: 90 deg')).toEqual(['cannot tell R: angle unknown']);
     expect(rod('')).toEqual([]);
   });
 });
@@ -61,6 +73,7 @@ describe('rod-top-protected: NFPA 70 250.53(G), flush or below, or guarded', () 
     expect(rod(', top: -6 in, guarded: yes')).toEqual(['met R: guarded']);
     expect(rod(', top: -6 in')).toEqual(['cannot tell R: perhaps open']);
     expect(rod(', top: unknown')).toEqual(['cannot tell R: perhaps open']);
+    expect(rod(', guarded: no')).toEqual(['cannot tell R: perhaps open']);
   });
 
   it('says nothing of a top that was taken at grade', () => {
@@ -128,7 +141,11 @@ describe('below-moisture-and-frost: NFPA 70 250.53(A)(1), as deep as the frost t
     expect(rod('kind: rod, length: 3.9 ft')).toEqual(['not met E: above']);
     expect(rod('kind: rod, length: 1 m, top: 0.22 m')).toEqual(['met E: below']);
     expect(rod('kind: rod, length: 1 m, top: 0.2 m')).toEqual(['not met E: above']);
-    expect(rod('kind: rod, length: 6 ft, angle: 60 deg')).toEqual(['cannot tell E: depth unknown']);
+    // 6 ft at 60° reach 3 ft deep, at 30° 5.2 ft
+    expect(rod('kind: rod, length: 6 ft, angle: 60 deg')).toEqual(['not met E: above']);
+    expect(rod('kind: rod, length: 6 ft, angle: 30 deg')).toEqual(['met E: below']);
+    expect(rod('kind: rod, length: 6 ft, angle: 30 to 60 deg')).toEqual(['cannot tell E: depth unknown']);
+    expect(rod('kind: rod, length: 8 ft, angle: 90 deg, top: 30 in')).toEqual(['not met E: above']);
     expect(rod('kind: plate, depth: 30 in')).toEqual(['not met E: above']);
     expect(rod('kind: plate')).toEqual(['cannot tell E: depth unknown']);
   });
@@ -137,6 +154,18 @@ describe('below-moisture-and-frost: NFPA 70 250.53(A)(1), as deep as the frost t
     expect(rod('kind: buried wire, depth: 1 ft')).toEqual([]);
     expect(rod('kind: rod, length: 1 ft', '')).toEqual([]);
   });
+});
+
+it('names a clause by the number that it has in the adopted edition: 250.53(G), (H) to 2017; (A)(4), (5) since 2020', () => {
+  const clauses = (year: string) => {
+    const text = `site: {name: Moved, region: us, service: none, code: {document: NFPA 70, edition: "${year}"}}
+electrodes: {R: {kind: rod, angle: 0 deg, top: 0 in}, P: {kind: plate}}
+`;
+    const rules = ['rod-vertical-or-45', 'rod-top-protected', 'plate-us'];
+    return rules.map((rule) => findingsOf(rule, text).findings[0]!.source.clause);
+  };
+  expect(clauses('2017')).toEqual(['250.53(G)', '250.53(G)', '250.52(A)(7), 250.53(H)']);
+  expect(clauses('2020')).toEqual(['250.53(A)(4)', '250.53(A)(4)', '250.52(A)(7), 250.53(A)(5)']);
 });
 
 describe('the number of rods at a tower', () => {
@@ -187,6 +216,10 @@ describe('the number of rods at a tower', () => {
     const lead = 'a: {from: T@base, to: R}';
     expect(tower(count, six, lead, ', claims: TIA-222-G')).toEqual(['met T: enough']);
     expect(tower(count, six.replace('6', '5'), lead, ', claims: TIA-222-G')).toEqual(['not met T: too few']);
+    // the lead meets one of six that nothing joins
+    expect(tower(count, six.replace('}', ', joined: no}'), lead, ', claims: TIA-222-G')).toEqual([
+      'cannot tell T: rods unknown',
+    ]);
     expect(tower(count, six.replace('6', '3'), lead, ', claims: TIA-222-F')).toEqual(['met T: enough']);
     expect(tower(count, six.replace('6', '2'), lead, ', claims: TIA-222-F')).toEqual(['not met T: too few']);
     expect(tower(count, six, lead, ', claims: TIA-222-H')).toEqual(['cannot tell T: edition unknown']);

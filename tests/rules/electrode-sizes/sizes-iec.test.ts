@@ -87,6 +87,14 @@ describe('iec-plate-dimensions: IEC 62305-3:2010 Table 7 (from memory), 500 mm s
 describe('iec-power-electrode-dimensions: IEC 60364-5-54:2011 Table 54.1 (from memory)', () => {
   const one = (text: string) => ask('iec-power-electrode-dimensions', `E: {${text}}`);
 
+  it('is not asked of what nobody said to serve a supply that brings its own earth along', () => {
+    const of = (supply: string, rest = '') =>
+      ask('iec-power-electrode-dimensions', `E: {kind: rod, metal: copper-clad steel, diameter: 9 mm${rest}}`, supply);
+    expect(of(', supply: tt')).toEqual(['not met E: less']);
+    expect(of(', supply: tn-c-s')).toEqual([]);
+    expect(of(', supply: tn-c-s', ', serves: service')).toEqual(['not met E: less']);
+  });
+
   it('wire 25 mm², tape 50 mm² by 2 mm, either side and in both systems', () => {
     expect(one('kind: buried wire, wire: 25 mm2 copper')).toEqual(['met E: as asked']);
     expect(one('kind: buried wire, wire: 3 AWG copper')).toEqual(['met E: as asked']);
@@ -123,6 +131,21 @@ describe('iec-antenna-electrode-minimum: IEC 60728-11, one rod 2.5 m, or two of 
     expect(mast('R: {kind: rod, length: 8.25 ft}', lead)).toEqual(['met R: enough']);
     expect(mast('R: {kind: rod, length: 8 ft}', lead)).toEqual(['not met R: too little']);
     expect(mast('R: {kind: rod}', lead)).toEqual(['cannot tell R: perhaps']);
+  });
+
+  it('is not asked of antennas indoors, nor of those close to a wall and well below the roof', () => {
+    const of = (antenna: string, support: string) =>
+      ask(
+        'iec-antenna-electrode-minimum',
+        'R: {kind: rod, length: 2 m}',
+        '',
+        `supports: {s: {${support}}}\nantennas: {dish: {kind: dish, on: s${antenna}}}\nconductors: {lead: {from: dish, to: R}}\n`,
+      );
+    expect(of('', 'kind: mast, metal: steel')).toEqual(['not met R: too little']);
+    expect(of(', where: inside', 'kind: mast, metal: steel, where: inside')).toEqual([]);
+    expect(of(', below_roof: 2 m, from_wall: 1.5 m', 'kind: building face')).toEqual([]);
+    expect(of(', below_roof: 1.9 m, from_wall: 1.5 m', 'kind: building face')).toEqual(['not met R: too little']);
+    expect(of('', 'kind: building face')).toEqual(['cannot tell R: on facade']);
   });
 
   it('two rods of 1.5 m, 3 m apart', () => {

@@ -93,11 +93,18 @@ describe('tower-rod-size: TIA-222-G (2006), 5/8 in by 10 ft', () => {
     expect(rod(', length: 3 m, diameter: 16 mm')).toEqual(['met R: as asked']);
     expect(rod(', length: 2.9 m, diameter: 16 mm')).toEqual(['not met R: less']);
     expect(rod(', length: 10 ft')).toEqual(['cannot tell R: figure unknown']);
+    // all of it in the soil: 9.5 ft are
+    expect(rod(', length: 10 ft, diameter: 5/8 in, top: -6 in')).toEqual(['not met R: less']);
   });
 
   it('is asked of nobody who does not claim that edition', () => {
     expect(rod(', length: 8 ft, diameter: 5/8 in', '')).toEqual([]);
     expect(rod(', length: 8 ft, diameter: 5/8 in', ', claims: TIA-222-F')).toEqual([]);
+    // an edition that was not seen, or that nobody named, may ask it
+    for (const edition of ['TIA-222-H', 'TIA-222'])
+      expect(rod(', length: 8 ft, diameter: 5/8 in', `, claims: ${edition}`)).toEqual([
+        'cannot tell R: edition unknown',
+      ]);
     expect(rod(', length: 8 ft, diameter: 5/8 in', ', code: {document: TIA-222, edition: G}')).toEqual([
       'not met R: less',
     ]);

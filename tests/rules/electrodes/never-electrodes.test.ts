@@ -43,6 +43,7 @@ conductors: {bond: {from: mast@base, to: pool}${more}}
   it('a bond to the pool is no lead to earth where the mast has its own', () => {
     expect(ask(', lead: {from: mast@base, to: R}')).toEqual(['met pool: not used']);
     expect(ask('')).toEqual(['not met pool: used']);
+    expect(ask(', lead: {from: mast@base, to: R, present: unknown}')).toEqual(['cannot tell pool: other way']);
     const unseen = `${header}metalwork: {pool: {kind: pool}}\n`;
     expect(verdictsOf('pool-shell-never-electrode', unseen)).toEqual(['cannot tell pool: perhaps']);
     expect(verdictsOf('pool-shell-never-electrode', `${header}metalwork: {gas: {kind: gas pipe}}\n`)).toEqual([]);

@@ -26,6 +26,25 @@ describe('rod-length-us', () => {
   });
 });
 
+/** 8 ft in contact with soil: of 8 ft that stand 6 in out, 7.5 ft are; 8.5 ft leave 8 ft. */
+describe('rod-length-us, of a rod that stands out of the ground', () => {
+  const rule = 'rod-length-us';
+  const rod = (length: string, top: string) =>
+    `${head()}electrodes: {R: {kind: rod, length: ${length}, top: ${top}}}\n`;
+
+  it('counts what is in the soil, and drives down what is long enough', () => {
+    expect(verdictsOf(rule, rod('8 ft', '-6 in'))).toEqual(['not met R: stands out']);
+    expect(verdictsOf(rule, rod('8.5 ft', '-6 in'))).toEqual(['met R: long enough']);
+    expect(verdictsOf(rule, rod('2.44 m', '-150 mm'))).toEqual(['not met R: stands out']);
+    expect(verdictsOf(rule, rod('8 ft', '0 in'))).toEqual(['met R: long enough']);
+    expect(verdictsOf(rule, rod('8 ft', '6 in'))).toEqual(['met R: long enough']);
+    expect(verdictsOf(rule, rod('7 ft', '-6 in'))).toEqual(['not met R: short']);
+    const [finding] = findingsOf(rule, rod('8 ft', '-6 in')).findings;
+    expect(finding!.change).toEqual([{ is: 'set', section: 'electrodes', id: 'R', field: 'top', value: '0 in' }]);
+    expect(finding!.because.text).toContain('6 in');
+  });
+});
+
 /** NFPA 70 250.53(A)(3), (B) (second-hand): 6 ft, printed as 1.83 m, between rods, pipes and plates of one system. */
 describe('rod-spacing-minimum', () => {
   const rule = 'rod-spacing-minimum';
@@ -46,6 +65,8 @@ conductors: {${conductors}}
 `;
     expect(verdictsOf(rule, pair('rod', 'c: {from: A, to: B}'))).toEqual(['not met A B: near']);
     expect(verdictsOf(rule, pair('plate', 'c: {from: A, to: B}'))).toEqual(['not met A B: near']);
+    const typed = pair('rod', 'c: {from: A, to: B}').replace('at: [0, 0]', 'near: {part: B, distance: 7 ft}');
+    expect(verdictsOf(rule, typed)).toEqual(['met A B: far enough']);
     expect(findingsOf(rule, pair('rod', 'c: {from: panel, to: A}')).outcome).toBe('not applicable');
   });
 
@@ -113,6 +134,19 @@ ${more}`;
     expect(verdictsOf(rule, two)).toEqual(['met E: not alone', 'met F: not alone']);
   });
 
+  it('does not count the supplier’s electrode, nor rods that nothing joins', () => {
+    const beside = (more: string) =>
+      rod('')
+        .replace('E: {kind: rod}', `E: {kind: rod}, F: {kind: rod${more}}`)
+        .replace('conductors: {', 'conductors: {t: {from: panel, to: F}, ');
+    expect(verdictsOf(rule, beside(', owner: utility'))).toEqual(['not met E: not measured']);
+    expect(verdictsOf(rule, rod('').replace('kind: rod', 'kind: rods, count: 2, joined: no'))).toEqual([
+      'cannot tell E: perhaps not alone',
+    ]);
+    // one that may be there is neither a second one nor itself found alone
+    expect(verdictsOf(rule, beside(', present: unknown'))).toEqual(['cannot tell E F: perhaps not alone']);
+  });
+
   it('asks for a test first where an edition to 2008 is adopted', () => {
     expect(verdictsOf(rule, rod('', 'rod', ', code: {document: NFPA 70, edition: 2008}'))).toEqual([
       'cannot tell E: not tested',
@@ -143,6 +177,23 @@ conductors: {c: {from: ${to}, to: A}}
     expect(findingsOf(rule, site(copper, { guy: 'none' })).outcome).toBe('not applicable');
   });
 
+  it('reads the metal of a buried wire, and looks through a bar', () => {
+    const guys = (
+      conductors: string,
+      wire = '2 AWG copper',
+    ) => `${head()}electrodes: {w: {kind: buried wire, wire: ${wire}}, A: {kind: rod}}
+supports: {t: {kind: lattice tower, guys: {g1: {metal: galvanised steel}}}}
+bars: {b: {kind: other}}
+conductors: {${conductors}}
+`;
+    expect(verdictsOf(rule, guys('c: {from: g1, to: w}'))).toEqual(['not met g1: eaten']);
+    expect(verdictsOf(rule, guys('c: {from: g1, to: w}', '2 AWG tinned copper'))).toEqual(['met g1: alike']);
+    expect(verdictsOf(rule, guys('c: {from: g1, to: b}, d: {from: b, to: w}'))).toEqual(['not met g1: eaten']);
+    // copper is known, the other metal is not: it is eaten whatever that is
+    expect(verdictsOf(rule, guys('c: {from: g1, to: w}, d: {from: g1, to: A}'))).toEqual(['not met g1: eaten']);
+    expect(verdictsOf(rule, guys('c: {from: g1, to: unknown}'))).toEqual(['cannot tell g1: end unknown']);
+  });
+
   it('finds copper at a galvanised foot in the soil, not at one in concrete', () => {
     const foot = (base: string) =>
       verdictsOf(rule, site(copper, { guy: 'none', base: `, base: ${base}`, to: 't@base' }));
@@ -169,6 +220,19 @@ conductors: {c: {from: panel, to: R}${conductors}}
       'cannot tell gas: perhaps',
     ]);
     expect(findingsOf(rule, site('').replace(/metalwork: .*\n/, 'metalwork: none\n')).outcome).toBe('not applicable');
+  });
+
+  it('finds a tuner or an entry panel that has no other way to the soil', () => {
+    const of = (conductors: string) =>
+      site(conductors)
+        .replace('metalwork:', 'bars: {entry: {kind: entry panel}}\nmetalwork:')
+        .replace('panel: {kind: service panel}', 'panel: {kind: service panel}, tuner: {kind: tuner}');
+    expect(verdictsOf(rule, of(', t: {from: tuner, to: gas}'))).toEqual(['not met gas: used']);
+    expect(verdictsOf(rule, of(', t: {from: entry, to: gas}'))).toEqual(['not met gas: used']);
+    expect(verdictsOf(rule, of(', t: {from: entry, to: gas}, e: {from: entry, to: R}'))).toEqual(['met gas: not used']);
+    expect(verdictsOf(rule, of(', t: {from: entry, to: gas}, e: {from: entry, to: R, present: unknown}'))).toEqual([
+      'cannot tell gas: other way',
+    ]);
   });
 });
 

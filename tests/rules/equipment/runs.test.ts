@@ -55,6 +55,8 @@ it('buried-services-bonded asks 1/0 AWG where a military standard is claimed', (
   expect(verdictsOf(rule, pipe('53.5 mm2 copper'))).toEqual(['met run: thick']);
   expect(verdictsOf(rule, pipe('53 mm2 copper'))).toEqual(['not met run: thin']);
   expect(verdictsOf(rule, pipe('unknown'))).toEqual(['cannot tell run: size unknown']);
+  expect(verdictsOf(rule, pipe('1/0 AWG galvanised steel'))).toEqual(['cannot tell run: metal not listed']);
+  expect(verdictsOf(rule, pipe('1/0 AWG'))).toEqual(['cannot tell run: metal unknown']);
   expect(outcomeOf(rule, pipe('6 AWG copper', ''))).toBe('not applicable');
 });
 

@@ -26,6 +26,33 @@ describe('equipment-on-station-bar', () => {
     expect(tied('')).toBeNull();
   });
 
+  const twoBars = (more = '', other = 'house') => `
+site: {name: Desk, region: us, units: ft, service: unknown}
+buildings: {house: {}, shop: {}}
+electrodes: {R1: {kind: rod}, R2: {kind: rod}}
+bars: {desk: {kind: station ground bar}, entry: {kind: entry panel}}
+equipment: {a: {kind: transceiver, where: house}, b: {kind: tuner, where: house}, c: {kind: amplifier, where: ${other}}}
+conductors: {c1: {from: a, to: desk}, c2: {from: b, to: desk}, c3: {from: c, to: entry}, c4: {from: desk, to: R1}, c5: {from: entry, to: R2}${more}}
+`;
+
+  it('asks one bar of all boxes of a room: two bars that nothing joins are not one', () => {
+    expect(verdictsOf(rule, twoBars())).toEqual(['not met c: other bar', 'met a: on bar', 'met b: on bar']);
+    expect(verdictsOf(rule, twoBars(', c6: {from: desk, to: entry}'))).toEqual([
+      'met a: on bar',
+      'met b: on bar',
+      'met c: on bar',
+    ]);
+    expect(verdictsOf(rule, twoBars(', c6: {from: desk, to: entry, present: unknown}'))[0]).toBe(
+      'cannot tell c: perhaps',
+    );
+    expect(verdictsOf(rule, twoBars('', 'shop'))).toEqual(['met a: on bar', 'met b: on bar', 'met c: on bar']);
+  });
+
+  it('cannot tell with a bar that may not be there', () => {
+    const text = site('kind: tuner', onBar('6 AWG copper')).replace('bar}', 'bar, present: unknown}');
+    expect(verdictsOf(rule, text)).toEqual(['cannot tell box: perhaps']);
+  });
+
   it('cannot tell with conductors left out, and leaves plastic boxes and sites without a bar', () => {
     expect(verdictsOf(rule, site('kind: tuner', '', ', incomplete: [conductors]'))).toEqual([
       'cannot tell box: perhaps',
@@ -53,6 +80,22 @@ describe('racks-bonded', () => {
     expect(verdictsOf(rule, rack('4 AWG copper'))).toEqual(['met box: thick']);
     expect(verdictsOf(rule, rack('6 AWG copper'))).toEqual(['not met box: thin']);
     expect(verdictsOf(rule, rack('unknown'))).toEqual(['cannot tell box: size unknown']);
+  });
+
+  it('asks copper: of another metal the standard has no figure, and what is too thin for copper is too thin', () => {
+    expect(verdictsOf(rule, rack('16 mm2 tinned copper'))).toEqual(['met box: thick']);
+    expect(verdictsOf(rule, rack('16 mm2 galvanised steel'))).toEqual(['cannot tell box: metal not listed']);
+    expect(verdictsOf(rule, rack('4 AWG copper-clad steel'))).toEqual(['cannot tell box: metal not listed']);
+    expect(verdictsOf(rule, rack('10 mm2 aluminium'))).toEqual(['not met box: thin']);
+    expect(verdictsOf(rule, rack('16 mm2'))).toEqual(['cannot tell box: metal unknown']);
+    expect(verdictsOf(rule, rack('16 mm2 copper, present: unknown'))).toEqual(['cannot tell box: size unknown']);
+  });
+
+  it('says the section that it judged by, so that an owner’s own limit can judge it again', () => {
+    const { measured } = findingsOf(rule, rack('10 mm2 copper')).findings[0]!;
+    expect(measured).toMatchObject({ limit: 16e-6 });
+    expect((measured!.value as { low: number }).low * 1e6).toBeCloseTo(10);
+    expect(findingsOf(rule, rack('16 mm2 copper')).findings[0]!.measured).toMatchObject({ limit: 16e-6 });
   });
 
   eitherSide(rule, rack, [

@@ -25,6 +25,24 @@ it('asks a rod, a wire of 6 AWG and a tie to the generator', () => {
   expect(findingsOf(rule, site('c2: {from: gen, to: rod}')).findings[0]!.under).toBe('mast-grounded:mast');
 });
 
+it('asks copper of that size all the way to the rod', () => {
+  expect(
+    verdictsOf(
+      rule,
+      site(`c1: {from: mast@base, to: rod, wire: 14 AWG copper}, c2: {from: gen, to: mast@base, wire: 6 AWG copper}`),
+    ),
+  ).toEqual(['not met mast: thin']);
+  const steel = lead('6 AWG galvanised steel') + tie;
+  expect(verdictsOf(rule, site(steel))).toEqual(['cannot tell mast: metal not listed']);
+  expect(verdictsOf(rule, site(lead('6 AWG') + tie))).toEqual(['cannot tell mast: metal unknown']);
+});
+
+it('cannot tell of a station of which nobody knows whether it stays', () => {
+  const thin = lead('8 AWG copper') + tie;
+  expect(verdictsOf(rule, site(thin, 'temporary: unknown'))).toEqual(['cannot tell mast: perhaps temporary']);
+  expect(verdictsOf(rule, site(lead('6 AWG copper') + tie, 'temporary: unknown'))).toEqual(['met mast: rod']);
+});
+
 it('cannot tell what is not in the file, and is asked of temporary stations', () => {
   expect(verdictsOf(rule, site(lead('unknown') + tie))).toEqual(['cannot tell mast: size unknown']);
   const partly = 'temporary: yes, incomplete: [conductors]';

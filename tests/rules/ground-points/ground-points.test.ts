@@ -24,6 +24,14 @@ describe('ground-to-intersystem-bar-first', () => {
       'met ibt: there',
     ]);
     expect(verdictsOf(rule, site(', c2: {from: entry, to: panel}', ibt))).toEqual(['not met ibt: elsewhere']);
+    // over the bar of the station
+    const desk = `${ibt}, desk: {kind: station ground bar}`;
+    expect(
+      verdictsOf(
+        rule,
+        site(', c2: {from: mast, to: desk}, c3: {from: desk, to: ibt}, c4: {from: ibt, to: panel}', desk),
+      ),
+    ).toEqual(['met ibt: there']);
     const own = findingsOf(rule, site(', c2: {from: mast, to: R2}, c3: {from: R1, to: R2}', ibt)).findings[0]!;
     expect([own.outcome, own.because.key, own.severity]).toEqual(['not met', 'own electrode', 'advice']);
   });
@@ -50,6 +58,12 @@ describe('ground-point-allowed', () => {
   ])('a mast to %s: %s', (to, expected) =>
     expect(verdictsOf(rule, site(`, c2: {from: mast, to: ${to}}`))).toEqual([expected]),
   );
+
+  it('counts of conduits only the raceway of the service', () => {
+    const to = (kind: string) => site(', c2: {from: mast, to: water}').replace('kind: water pipe', `kind: ${kind}`);
+    expect(verdictsOf(rule, to('conduit'))).toEqual(['cannot tell mast: raceway']);
+    expect(verdictsOf(rule, to('service raceway'))).toEqual(['met mast: listed']);
+  });
 
   it('is content with one point of the list, and leaves pipes, radios and the bar to others', () => {
     expect(verdictsOf(rule, site(', c2: {from: mast, to: radiator}, c3: {from: mast, to: R1}'))).toEqual([
@@ -167,6 +181,22 @@ describe('intersystem-bar-present', () => {
     ['6 AWG copper', '26 kcmil copper'],
     ['13.3 mm2 copper', '13.2 mm2 copper'],
   ]);
+
+  it('asks copper of that size all the way to the service', () => {
+    const ibt = ', ibt: {kind: intersystem bonding termination, terminals: 3}';
+    const by = (conductors: string, bars = ibt) => verdictsOf(rule, site(conductors, bars));
+    expect(by(', c2: {from: R1, to: ibt, wire: 6 AWG copper}, c3: {from: R1, to: panel, wire: 6 AWG copper}')).toEqual([
+      'met ibt: enough',
+    ]);
+    expect(bar('3', '6 AWG galvanised steel')).toEqual(['cannot tell c2: metal not listed']);
+    expect(bar('3', '6 AWG')).toEqual(['cannot tell c2: metal unknown']);
+    const stray = `${ibt}, stray: {kind: station ground bar}`;
+    expect(by(', c2: {from: stray, to: ibt, wire: 6 AWG copper}', stray)).toEqual(['not met ibt: apart']);
+    const chain = ', c2: {from: stray, to: ibt, wire: 6 AWG copper}, c3: {from: stray, to: panel, wire: 14 AWG copper}';
+    expect(by(chain, stray)).toEqual(['not met ibt: thin']);
+    const perhaps = ibt.replace('terminals: 3', 'terminals: 3, present: unknown');
+    expect(by(', c2: {from: panel, to: ibt, wire: 6 AWG copper}', perhaps)).toEqual(['cannot tell ibt: tie unknown']);
+  });
 
   it('cannot tell what ties it, unless it is screwed to the panel', () => {
     const alone = (more: string) =>

@@ -79,6 +79,22 @@ describe('clamp-metal-match', () => {
     expect(verdictsOf(rule, clamp('bronze'))).toEqual(['met c:R: match']);
   });
 
+  it('takes no other metal for a match: a clamp of one metal on another has to be listed for it', () => {
+    const galvanised = { rod: 'galvanised steel' };
+    expect(verdictsOf(rule, clamp('bronze', '', galvanised))).toEqual(['cannot tell c:R: mixed']);
+    expect(verdictsOf(rule, clamp('bronze', ', listed: yes', galvanised))).toEqual(['met c:R: listed']);
+    expect(verdictsOf(rule, clamp('bronze', ', listed: no', galvanised))).toEqual(['not met c:R: not for both']);
+    expect(verdictsOf(rule, clamp('aluminium'))).toEqual(['cannot tell c:R: mixed']);
+    expect(verdictsOf(rule, clamp('stainless steel'))).toEqual(['met c:R: match']);
+  });
+
+  it('cannot tell of a clamp of zinc while nobody named the metals that it holds', () => {
+    expect(verdictsOf(rule, clamp('zinc', '', { rod: 'unknown', wire: '6 AWG' }))).toEqual(['cannot tell c:R: mixed']);
+    expect(verdictsOf(rule, clamp('zinc', ', listed: yes', { rod: 'unknown', wire: '6 AWG' }))).toEqual([
+      'met c:R: listed',
+    ]);
+  });
+
   it('folds the galvanic pair of the same joint under it', () => {
     expect(findingsOf('galvanic-pair', clamp('zinc')).findings.find((f) => f.at[0] === 'c:R')!.under).toBe(
       'clamp-metal-match:c:R',
@@ -111,6 +127,14 @@ conductors: {c: {from: mast@base, to: unknown, wire: 16 mm2 copper, joints: [${j
     expect(verdictsOf(rule, onMast('{kind: bolted lug, listed: yes}'))).toEqual(['met c:mast: made for both']);
     expect(verdictsOf(rule, onMast('{kind: bolted lug, shim: stainless steel}'))).toEqual(['met c:mast: sheet']);
     expect(verdictsOf(rule, onMast('bolted lug'))).toEqual(['cannot tell c:mast: nobody said']);
+  });
+
+  it('takes no sheet of copper, zinc or aluminium for one that parts the two', () => {
+    const shim = (metal: string, says = '') => verdictsOf(rule, onMast(`{kind: bolted lug, shim: ${metal}${says}}`));
+    expect(shim('tinned copper')).toEqual(['met c:mast: sheet']);
+    expect(shim('copper')).toEqual(['cannot tell c:mast: nobody said']);
+    expect(shim('copper', ', listed: no')).toEqual(['not met c:mast: contact']);
+    expect(shim('zinc', ', listed: yes')).toEqual(['met c:mast: made for both']);
   });
 
   it('leaves other metals, welds and tinned copper to the galvanic series', () => {
@@ -170,6 +194,7 @@ describe('clamp-accessible', () => {
     const listed = 'kind: rod clamp, accessible: no, for_burial: yes';
     expect(verdictsOf(rule, clamp(listed, ', buried: 1 ft'))).toEqual([]);
     expect(verdictsOf(rule, clamp(listed))).toEqual(['cannot tell c:R: perhaps buried']);
+    expect(findingsOf(rule, clamp(listed)).findings[0]!.remedy).toContain('`top:`');
     expect(verdictsOf(rule, clamp('kind: exothermic weld, accessible: no', ', buried: 1 ft'))).toEqual([]);
   });
 
@@ -301,6 +326,9 @@ conductors: {c: {from: a@base, to: R, joints: [exothermic weld, k]}, d: {from: b
     expect(verdictsOf(rule, two('kind: rod clamp, for_wires: 1'))).toEqual(['not met k: several']);
     expect(verdictsOf(rule, two('kind: exothermic weld'))).toContain('met k: made for several');
     expect(verdictsOf(rule, two('kind: unknown'))).toEqual(['cannot tell k: kind unknown']);
+    expect(verdictsOf(rule, two('kind: other'))).toEqual(['cannot tell k: kind unknown']);
+    for (const kind of ['twist', 'sheet-metal screw'])
+      expect(verdictsOf(rule, two(`kind: ${kind}`))).toEqual(['not met k: several']);
     expect(verdictsOf(rule, site('rod clamp'))).toContain('met c:R: one');
     const none = site('exothermic weld').replace('bolted lug', 'exothermic weld');
     expect(findingsOf(rule, none).outcome).toBe('not applicable');
@@ -349,6 +377,9 @@ describe('single-point-of-failure-joint', () => {
       .replace('conductors: {', 'conductors: {d: {from: mast@base, to: R2, joints: [bolted lug, rod clamp]}, ')
       .replace('electrodes: {', 'electrodes: {R2: {kind: rod}, ');
     expect(verdictsOf(rule, two)).toEqual(['met mast: two ways']);
+    // a second way that may be there is none yet
+    const perhaps = two.replace('conductors: {d: {', 'conductors: {d: {present: unknown, ');
+    expect(verdictsOf(rule, perhaps)).toEqual(['cannot tell c c:R c:mast: perhaps single']);
     expect(findingsOf(rule, site('rod clamp').replace('from: mast@base', 'from: R')).outcome).toBe('not applicable');
   });
 });
@@ -463,7 +494,4 @@ everyOutcome('galvanic-pair', {
   'cannot tell': 'only metals that somebody named are compared: the clamp is asked about by clamp-metal-match',
 });
 everyOutcome('condition-sound', { 'cannot tell': 'only what somebody wrote down is judged' });
-everyOutcome('single-point-of-failure-joint', {
-  'cannot tell':
-    'a weak point counts with the ties that are known to be there; what may be there is asked by other rules',
-});
+everyOutcome('single-point-of-failure-joint');

@@ -18,6 +18,18 @@ const house = (east: number, north: number, unit = '') =>
 describe('down-conductor-count', () => {
   const rule = 'down-conductor-count';
 
+  it('cannot tell in the United States how many are asked without the way round the building', () => {
+    expect(verdictsOf(rule, claimed('us') + downs(2))).toEqual(['cannot tell d1 d2: how far round']);
+    expect(verdictsOf(rule, claimed('us') + downs(1))).toEqual(['not met d1: few']);
+  });
+
+  it('asks nothing of a mast by itself: one way down is enough for a slender one', () => {
+    expect(outcomeOf(rule, `${claimed('us')}${downs(1)}buildings: none\n`)).toBe('not applicable');
+    expect(outcomeOf('down-conductor-spacing-iec', `${claimed('iec')}${downs(1)}buildings: none\n`)).toBe(
+      'not applicable',
+    );
+  });
+
   it('asks two', () => {
     expect(verdictsOf(rule, claimed('iec') + downs(2))).toEqual(['met d1 d2: enough']);
     expect(verdictsOf(rule, claimed('iec') + downs(1))).toEqual(['not met d1: few']);
@@ -56,6 +68,12 @@ describe('down-conductor-spacing-iec', () => {
     expect(of(lightningClass, round)).toEqual([key]);
   });
 
+  it('cannot tell where more may lead down than was typed', () => {
+    const partly = head('region: iec, claims: lightning protection class I, incomplete: [conductors]');
+    expect(verdictsOf(rule, partly + house(8, 8) + downs(2))).toEqual(['cannot tell d1 d2: not typed']);
+    expect(verdictsOf(rule, partly + house(5, 5) + downs(2))).toEqual(['met d1 d2: close enough']);
+  });
+
   it('reads corners in feet', () => {
     const feet = (side: number) => verdictsOf(rule, claimed('iec', 'I') + house(side, side, ' ft') + downs(2));
     expect(feet(19.6)[0]).toMatch(/^met/);
@@ -77,6 +95,8 @@ it('claimed-standard-named asks a certificate of who claims protection', () => {
   expect(verdictsOf(rule, claimed('us'))).toEqual(['not met : not named']);
   expect(verdictsOf(rule, claimed('us').replace('claims:', 'certificate: sheet 4, claims:'))).toEqual(['met : named']);
   expect(outcomeOf(rule, unclaimed)).toBe('not applicable');
+  expect(outcomeOf(rule, head('region: us, claims: no lightning protection'))).toBe('not applicable');
+  expect(outcomeOf(rule, head('region: us, claims: without any lightning protection'))).toBe('not applicable');
 });
 
 /** NFPA 780 and IEC 62305-3, from memory: copper of 29 mm² (57,400 cmil) and of 50 mm². */
@@ -84,7 +104,7 @@ describe('roof-mast-bonded-to-lightning-system', () => {
   const rule = 'roof-mast-bonded-to-lightning-system';
   const site = (region: string, mast: string, wire: string | null) => `${claimed(region)}
 electrodes: {R1: {kind: rod}}
-supports: {rod: {kind: air terminal}, mast: {kind: roof mast${mast}}}
+supports: {rod: {kind: air terminal, height: 8 m}, mast: {kind: roof mast${mast}}}
 conductors: {d1: {from: rod, to: R1, role: down conductor}${wire === null ? '' : `, b: {from: mast, to: rod, wire: ${wire}}`}}
 `;
 
@@ -96,6 +116,19 @@ conductors: {d1: {from: rod, to: R1, role: down conductor}${wire === null ? '' :
     expect(verdictsOf(rule, site('iec', '', '50 mm2 copper'))).toEqual(['met mast: bonded']);
     expect(verdictsOf(rule, site('iec', '', '49 mm2 copper'))).toEqual(['not met mast: thin']);
     expect(findingsOf(rule, site('iec', '', '35 mm2 copper')).findings[0]!.severity).toBe('defect');
+  });
+
+  it('asks more of aluminium, and what metal it is', () => {
+    // NFPA 780: 98,600 cmil (50 mm²) of aluminium up to 75 ft, 115,000 cmil of copper above; both from memory
+    const low = (wire: string, height = '8 m') =>
+      verdictsOf(rule, site('us', '', wire).replace('height: 8 m', `height: ${height}`));
+    expect(low('35 mm2 aluminium')).toEqual(['not met mast: thin']);
+    expect(low('50 mm2 aluminium')).toEqual(['met mast: bonded']);
+    expect(low('2 AWG')).toEqual(['cannot tell mast: size unknown']);
+    expect(low('29 mm2 copper', '30 m')).toEqual(['not met mast: thin']);
+    expect(low('29 mm2 copper', 'unknown')).toEqual(['cannot tell mast: height unknown']);
+    expect(low('58 mm2 copper', '30 m')).toEqual(['met mast: bonded']);
+    expect(verdictsOf(rule, site('iec', '', 'strap 20 mm x 3 mm aluminium'))).toEqual(['not met mast: thin']);
   });
 
   it('is a hazard beside the lightning protection without a bond, 6 ft or 1.8 m', () => {
@@ -163,6 +196,19 @@ antennas: {whip: {kind: vertical, at: [${east}, 0], height: ${height}}}
     expect(verdictsOf(rule, site(claimed('us'), '0', '9.8 m'))).toEqual(['not met whip: outside']);
   });
 
+  it('cannot tell where several terminals, or a terminal and a roof, may hold the sphere up together', () => {
+    const beside = (second: string) =>
+      site(claimed('us'), '8').replace(
+        'height: 10 m}',
+        `height: 10 m}, second: {kind: air terminal, at: [16, 0], height: ${second}}`,
+      );
+    expect(verdictsOf(rule, beside('10 m'))).toEqual(['cannot tell whip: several']);
+    expect(verdictsOf(rule, beside('5.2 m'))).toEqual(['not met whip: outside']);
+    const house = 'buildings: {house: {height: 4 m}}\n';
+    expect(verdictsOf(rule, `${site(claimed('us'), '8')}${house}`)).toEqual(['cannot tell whip: several']);
+    expect(verdictsOf(rule, `${site(claimed('us'), '8', '9.8 m')}${house}`)).toEqual(['not met whip: outside']);
+  });
+
   it('cannot tell without the class, the terminal or a height', () => {
     expect(verdictsOf(rule, site(head('region: iec, claims: lightning protection'), '1'))).toEqual([
       'cannot tell whip: not typed',
@@ -198,7 +244,7 @@ describe('each figure on both sides', () => {
   const roof = (region: string) => (wire: string) =>
     `${claimed(region)}
 electrodes: {R1: {kind: rod}}
-supports: {rod: {kind: air terminal}, mast: {kind: roof mast}}
+supports: {rod: {kind: air terminal, height: 8 m}, mast: {kind: roof mast}}
 conductors: {d1: {from: rod, to: R1, role: down conductor}, b: {from: mast, to: rod, wire: ${wire}}}
 `;
   eitherSide('roof-mast-bonded-to-lightning-system', roof('us'), [

@@ -9,7 +9,8 @@ supports: {rod: {kind: air terminal}}
 metalwork: {rail: {kind: railing, bonded: no, ${rail}}}
 conductors:
 ${Array.from({ length: downs }, (_, i) => `  d${i + 1}: {from: rod, to: R1, role: down conductor, length: ${length}}\n`).join('')}`;
-const near = (distance: string, height = '9 m') => `at: [0, 0, ${height}], near: [{part: d1, distance: ${distance}}]`;
+const near = (distance: string, height = '9 m', others = '') =>
+  `at: [0, 0, ${height}], near: [{part: d1, distance: ${distance}}${others}]`;
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
 
 /**
@@ -37,7 +38,43 @@ describe('side-flash-distance-us', () => {
       'not met': 'not met rail d1: near',
       'cannot tell': 'cannot tell d1 rail: height unknown',
     };
-    expect(first(site('us', near(distance), downs))).toBe(reasons[outcome as keyof typeof reasons]);
+    // the others within 100 ft, where the clause counts them
+    const others = [2, 3]
+      .slice(0, downs - 1)
+      .map((i) => `, {part: d${i}, distance: 29 m}`)
+      .join('');
+    expect(first(site('us', near(distance, '9 m', others), downs))).toBe(reasons[outcome as keyof typeof reasons]);
+  });
+
+  // NFPA 780: conductors within 100 ft share; farther ones, and those of unknown place, do not make the distance smaller
+  it('counts the conductors within 100 ft alone', () => {
+    const two = (other: string, distance: string) => first(site('us', near(distance, '9 m', other), 2));
+    const at = (figure: string) => `, {part: d2, distance: ${figure}}`;
+    expect(two(at('30.4 m'), '1.34 m')).toBe('met rail d1: far');
+    expect(two(at('99 ft'), '1.34 m')).toBe('met rail d1: far');
+    expect(two(at('30.6 m'), '1.34 m')).toBe('cannot tell d1 rail: height unknown');
+    expect(two(at('101 ft'), '1.34 m')).toBe('cannot tell d1 rail: height unknown');
+    expect(two('', '1.34 m')).toBe('cannot tell d1 rail: height unknown');
+    expect(two('', '2.01 m')).toBe('met rail d1: far');
+    expect(two(at('31 m'), '0.74 m')).toBe('not met rail d1: near');
+    expect(two('', '0.74 m')).toBe('cannot tell d1 rail: height unknown');
+  });
+
+  it('cannot tell where conductors were left out: more may share, or join', () => {
+    const partly = site('us', near('0.3 m')).replace('unknown, claims', 'unknown, incomplete: [conductors], claims');
+    expect(first(partly.replace('bonded: no, ', ''))).toBe('cannot tell d1 rail: height unknown');
+    // even among three and more: 9 / 6 / 2.25 x 0.5 = 0.333 m
+    expect(first(partly)).toBe('not met rail d1: near');
+    expect(first(partly.replace('0.3 m', '0.34 m'))).toBe('cannot tell d1 rail: height unknown');
+  });
+
+  it('a bond at the foot alone does not reach up to the place where they are near', () => {
+    const foot = (distance: string) =>
+      first(`${site('us', near(distance))}  b: {from: rail, to: R1}\n`.replace('bonded: no, ', ''));
+    expect(foot('0.74 m')).toBe('cannot tell d1 rail: bonded lower');
+    expect(foot('0.76 m')).toBe('met rail d1: bonded');
+    const ground = `${site('us', near('0.2 m', '0 m'))}  b: {from: rail, to: R1}\n`.replace('bonded: no, ', '');
+    expect(first(ground)).toBe('met rail d1: bonded');
   });
 
   it('takes a bond, and folds under the pipe or rail that is not bonded at all', () => {

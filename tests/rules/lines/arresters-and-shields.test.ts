@@ -103,6 +103,23 @@ describe('shield-bonded-at-entry', () => {
     expect(outcomeOf(rule, site({ kind: 'open-wire' }))).toBe('not applicable');
   });
 
+  it('cannot tell by a panel or arrester that may not be there, and takes no loose box for a bond', () => {
+    expect(verdictsOf(rule, site({ arrester: ', on: entry, present: unknown' }))).toEqual([
+      'cannot tell feed: perhaps',
+    ]);
+    const plate = site({ path: 'beam, entry, radio' }).replace('where: outside}', 'where: outside, present: unknown}');
+    expect(verdictsOf(rule, plate)).toEqual(['cannot tell feed: perhaps']);
+    const box = (bond: string, header = '') =>
+      site({
+        path: 'beam, {bond: box}, radio',
+        conductors: `c1: {from: panel, to: R}, c2: {from: entry, to: R}${bond}`,
+        header,
+      }).replace('equipment: {', 'equipment: {box: {kind: antenna switch, where: outside}, ');
+    expect(verdictsOf(rule, box(''))).toEqual(['not met feed: floating']);
+    expect(verdictsOf(rule, box('', ', incomplete: [conductors]'))).toEqual(['cannot tell feed: perhaps']);
+    expect(verdictsOf(rule, box(', c3: {from: box, to: R}'))).toEqual(['met feed: bonded']);
+  });
+
   it('asks the same of cable television from the street', () => {
     const tv = (path: string) => site({ kind: 'cable tv', path });
     expect(verdictsOf(rule, tv('street, radio'))).toEqual(['not met feed: bare']);
@@ -150,11 +167,28 @@ describe('arrester-lead-short', () => {
     ['3.9 in', '4.1 in'],
   ]);
 
+  // what surge-device-lead has from IEC 60364-5-53, 534 (from memory), here as practice
+  const mains = (length: string) =>
+    site({ arrester: `, on: entry, lead: ${length}` }).replace('kind: gas tube', 'kind: mains protector');
+  eitherSide(rule, mains, [
+    ['0.5 m', '0.51 m'],
+    ['19.6 in', '19.8 in'],
+  ]);
+
   it('is met by one that is bolted to a bar', () => {
     expect(verdictsOf(rule, site())).toEqual(['met a1: bolted']);
     expect(verdictsOf(rule, lead('1 ft'))).toEqual(['not met a1: long']);
     expect(verdictsOf(rule, site({ arrester: '' }))).toEqual(['cannot tell a1: lead unknown']);
     expect(verdictsOf(rule, lead('2 to 6 in'))).toEqual(['cannot tell a1: lead unknown']);
+    // a lead that is typed as a conductor
+    const wire = (length: string) =>
+      site({
+        arrester: '',
+        conductors: `c1: {from: panel, to: R}, c2: {from: entry, to: R}, l: {from: a1, to: entry, length: ${length}}`,
+      });
+    expect(verdictsOf(rule, wire('3 in'))).toEqual(['met a1: short']);
+    expect(verdictsOf(rule, wire('3 ft'))).toEqual(['not met a1: long']);
+    expect(verdictsOf(rule, wire('unknown'))).toEqual(['cannot tell a1: lead unknown']);
     const none = site({ path: 'beam, radio' }).replace(/arresters: .*/, 'arresters: none');
     expect(outcomeOf(rule, none)).toBe('not applicable');
   });
@@ -216,6 +250,11 @@ describe('line-goes-down-before-in', () => {
     expect(verdictsOf(rule, exit('base'))).toEqual(['met feed: low']);
     expect(verdictsOf(rule, exit('20 ft'))).toEqual(['not met feed: high']);
     expect(verdictsOf(rule, site())).toEqual(['cannot tell feed: exit unknown']);
+    // the foot of a mast on a roof is no place near the ground
+    const roof = exit('base').replace('kind: mast,', 'kind: roof mast,');
+    expect(outcomeOf(rule, roof)).toBe('not applicable');
+    const wood = exit('20 ft').replace('kind: mast,', 'kind: wood pole,');
+    expect(outcomeOf(rule, wood)).toBe('not applicable');
     const tree = site().replace('kind: mast, height: 40 ft, sections: one piece', 'kind: tree');
     expect(outcomeOf(rule, tree)).toBe('not applicable');
   });
@@ -232,6 +271,21 @@ describe('service-surge-protector', () => {
     expect(verdictsOf(rule, site({ header: ', incomplete: [arresters]' }))).toEqual(['cannot tell panel: not looked']);
     expect(outcomeOf(rule, site({ header: ', without: [mains]' }))).toBe('not applicable');
     expect(outcomeOf(rule, site().replace('service: panel', 'service: none'))).toBe('not applicable');
+  });
+
+  it('one at a room or a circuit is not at the service, and one of unknown place may be', () => {
+    const at = (place: string) =>
+      verdictsOf(rule, spd().replace('mains protector, on: panel', `mains protector${place}`));
+    expect(at(', on: entry')).toEqual(['not met panel: none there']);
+    expect(at(', on: radio')).toEqual(['not met panel: none there']);
+    expect(at('')).toEqual(['cannot tell panel: place unknown']);
+    expect(at(', on: panel, present: unknown')).toEqual(['cannot tell panel: place unknown']);
+    // the supply passes it before any panel
+    const supply = `${spd().replace(', on: panel', '')}`.replace(
+      /\nlines: *\{/,
+      '\nlines: {supply: {kind: mains, path: [street, spd, panel]}, ',
+    );
+    expect(verdictsOf(rule, supply)).toEqual(['met panel: there']);
   });
 });
 

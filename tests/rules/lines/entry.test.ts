@@ -30,6 +30,38 @@ conductors: ${tie === '' ? 'none' : `{tie: {from: east, to: west${tie}}}`}
     expect(verdictsOf(rule, site('west, ', ', length: 1.01 m'))).toEqual(['not met east west: several']);
   });
 
+  it('asks that all panels hang together: two that are tied do not speak for a third, nor two pairs for each other', () => {
+    const several = (ties: string, panels = ['p1', 'p2', 'p3', 'p4']) => `
+site: {name: Plates, region: us, units: ft, service: unknown}
+buildings: {house: {}}
+antennas: {a: {kind: vertical}}
+bars: {${panels.map((p) => `${p}: {kind: entry panel, where: outside}`).join(', ')}}
+equipment: {radio: {kind: transceiver, where: house}}
+lines: {${panels.map((p) => `to-${p}: {kind: coax, path: [a, ${p}, radio]}`).join(', ')}}
+conductors: {${ties}}
+`;
+    const tie = (from: string, to: string, says = 'length: 1 ft') =>
+      `${from}${to}: {from: ${from}, to: ${to}, ${says}}`;
+    const three = ['p1', 'p2', 'p3'];
+    expect(verdictsOf(rule, several(tie('p2', 'p3'), three))).toEqual(['not met p1 p2 p3: several']);
+    expect(verdictsOf(rule, several(`${tie('p1', 'p2')}, ${tie('p3', 'p4')}`))).toEqual([
+      'not met p1 p2 p3 p4: several',
+    ]);
+    const chain = `${tie('p1', 'p2')}, ${tie('p2', 'p3')}`;
+    expect(verdictsOf(rule, several(`${chain}, ${tie('p3', 'p4')}`))).toEqual(['met p1 p2 p3 p4: tied']);
+    expect(verdictsOf(rule, several(`${chain}, ${tie('p3', 'p4', 'length: unknown')}`))).toEqual([
+      'cannot tell p1 p2 p3 p4: tie unknown',
+    ]);
+    expect(verdictsOf(rule, several(`${chain}, ${tie('p3', 'p4', 'length: 1 ft, present: unknown')}`))).toEqual([
+      'cannot tell p1 p2 p3 p4: tie unknown',
+    ]);
+  });
+
+  it('takes a panel that is bolted to another one for one with it', () => {
+    const bolted = site('west, ').replace('west: {kind: entry panel', 'west: {kind: entry panel, on: east');
+    expect(verdictsOf(rule, bolted)).toEqual(['met east west: tied']);
+  });
+
   it('cannot tell without the length, and leaves a line that nothing bonds to another rule', () => {
     expect(verdictsOf(rule, site('west, ', ', length: unknown'))).toEqual(['cannot tell east west: tie unknown']);
     expect(verdictsOf(rule, site(''))).toEqual(['met east: one']);

@@ -21,15 +21,24 @@ describe('discharge-unit-present', () => {
     ['a grounded shield releases the line', 'kind: coax, path: [dipole, entry, radio]', 'met feed: shield'],
     ['a unit on both wires', 'kind: open-wire, path: [dipole, tube, radio]', 'met feed: unit'],
     ['one unit for one wire', 'kind: single wire, path: [dipole, bleed, radio]', 'met feed: unit'],
-    ['an antenna that drains, for a sender', 'kind: open-wire, path: [beam, radio]', 'met feed: drained'],
-    [
-      'the same antenna is not grounded: not for a receiver',
-      'kind: open-wire, path: [beam, scanner]',
-      'not met feed: nothing',
-    ],
+    ['a bleed on the line of a sender', 'kind: open-wire, path: [dipole, bleed, radio]', 'met feed: drained'],
+    ['the same bleed, for a receiver', 'kind: open-wire, path: [dipole, bleed, scanner]', 'not met feed: nothing'],
+    ['joined wires that nothing leads to the soil', 'kind: open-wire, path: [beam, radio]', 'not met feed: nothing'],
     ['one unit for two wires', 'kind: open-wire, path: [dipole, block, radio]', 'not met feed: nothing'],
     ['nothing', 'kind: open-wire, path: [dipole, radio]', 'not met feed: nothing'],
   ])('%s', (_says, line, expected) => expect(verdictsOf(rule, site(line))).toEqual([expected]));
+
+  it('takes an antenna for a drain where it is itself grounded, and cannot tell where that is not known', () => {
+    const lead = (more: string) =>
+      site('kind: open-wire, path: [beam, scanner]').replace(
+        'conductors: {',
+        `conductors: {c2: {from: beam, to: R1${more}}, `,
+      );
+    expect(verdictsOf(rule, lead(''))).toEqual(['met feed: drained']);
+    expect(verdictsOf(rule, lead(', present: unknown'))).toEqual(['cannot tell feed: perhaps grounded']);
+    const shield = site('kind: coax, path: [dipole, entry, radio]').replace('to: R1', 'to: R1, present: unknown');
+    expect(verdictsOf(rule, shield)).toEqual(['cannot tell feed: perhaps grounded']);
+  });
 
   it('stands above what practice says of an open line, and below the bare shield of a coax line', () => {
     const under = (line: string, of: string) => findingsOf(of, site(line)).findings.map((f) => f.under);

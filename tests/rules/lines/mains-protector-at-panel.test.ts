@@ -26,6 +26,20 @@ it('cannot tell what a circuit passes that nobody followed', () => {
   expect(verdictsOf(rule, site('panel, unknown, radio', 'ibt'))).toEqual(['cannot tell outlet: path unknown']);
 });
 
+it('cannot tell where nobody looked for protectors, or one may not be there', () => {
+  const unlooked = site('panel, radio').replace(/arresters: .*/, '');
+  expect(verdictsOf(rule, unlooked)).toEqual(['cannot tell outlet: not looked']);
+  expect(verdictsOf(rule, site('panel, radio').replace(/arresters: .*/, 'arresters: none'))).toEqual([
+    'not met outlet: none there',
+  ]);
+  expect(
+    verdictsOf(rule, site('panel, radio', 'ibt').replace('service: panel', 'service: panel, incomplete: [arresters]')),
+  ).toEqual(['cannot tell outlet: not looked']);
+  expect(verdictsOf(rule, site('panel, radio').replace('on: desk', 'on: desk, present: unknown'))).toEqual([
+    'cannot tell outlet: not looked',
+  ]);
+});
+
 it('asks nothing of a lamp, of a field station, or where no feed line has a bar', () => {
   expect(outcomeOf(site('panel, lamp', 'ibt'))).toBe('not applicable');
   expect(outcomeOf(site('panel, radio', 'ibt', '', 'none'))).toBe('not applicable');

@@ -48,6 +48,8 @@ describe('transmit-wire-size', () => {
 
   it('asks nothing of receivers, of beams, or where nobody typed a wire', () => {
     expect(outcomeOf(rule, of(', wire: 18 AWG copper', 'receiver'))).toBe('not applicable');
+    const house = of(', wire: 18 AWG copper', 'receiver').replace('box: {', 'panel: {kind: service panel}, box: {');
+    expect(outcomeOf(rule, house)).toBe('not applicable');
     expect(outcomeOf(rule, of('').replace('half-wave dipole', 'yagi'))).toBe('not applicable');
     expect(outcomeOf(rule, of(''))).toBe('not looked at');
   });
@@ -72,6 +74,8 @@ lines: {feed: {kind: coax, path: [a, box], along: {part: power, spacing: ${spaci
 
   it('is released by a raceway, and cannot tell without a distance', () => {
     expect(verdictsOf(rule, of('1 in', 'transceiver', ', enclosure: conduit'))).toEqual(['met feed power: enclosed']);
+    // a pipe that is said not to be there is none
+    expect(verdictsOf(rule, of('1 in', 'transceiver', ', enclosure: none'))).toEqual(['not met feed power: near']);
     expect(verdictsOf(rule, of('unknown'))).toEqual(['cannot tell feed power: unknown']);
   });
 

@@ -21,6 +21,12 @@ describe('tower-leg-connections', () => {
     ]);
   });
 
+  it('counts legs, not leads: three on one leg are one', () => {
+    const [found] = findingsOf(rule, site('lattice tower', 't.leg1@base', 't.leg1@base', 't.leg1@base')).findings;
+    expect([found!.outcome, found!.measured!.value]).toEqual(['not met', 1]);
+    expect(found!.because.text).toBe('Not every leg of t has a conductor at its foot.');
+  });
+
   it('takes a landing at 9 ft or 3 m for one of the foot, and none higher', () => {
     const third = (at: string) => verdictsOf(rule, site('lattice tower', 't.leg1@base', 't.leg2@base', `t.leg3@${at}`));
     expect(third('9 ft')).toEqual(['met t: each leg']);
@@ -66,6 +72,23 @@ conductors: {${conductors}}
     ]);
   });
 
+  it('takes no bar for a way beside: what the bar leads to counts', () => {
+    const bar = (more: string, service = 'none') =>
+      verdictsOf(
+        rule,
+        `${site(near('0.5 m'), `c1: {from: mast@base, to: b}, c2: {from: b, to: block}${more}`)}bars: {b: {kind: tower bar}}\n`.replace(
+          'service: unknown',
+          `service: ${service}`,
+        ),
+      );
+    expect(bar('')).toEqual(['not met mast: concrete alone']);
+    expect(bar(', c3: {from: b, to: R1}')).toEqual(['met mast: beside']);
+    expect(bar(', c3: {from: b, to: R1, present: unknown}')).toEqual(['cannot tell mast: end unknown']);
+    expect(bar(', c3: {from: b, to: unknown}')).toEqual(['cannot tell mast: end unknown']);
+    // through the service to the supplier's earth
+    expect(bar('', 'b')).toEqual(['met mast: beside']);
+  });
+
   it('cannot tell whose concrete it is, nor where a wire ends', () => {
     expect(verdictsOf(rule, site('', toBlock))).toEqual(['cannot tell mast: whose block']);
     expect(verdictsOf(rule, site('', 'c1: {from: mast@base, to: unknown}'))).toEqual(['cannot tell mast: end unknown']);
@@ -109,6 +132,15 @@ describe('shield-bonded-top-and-base', () => {
     expect(verdictsOf(rule, bar.replace('t@12 ft', 't@30 ft'))).toEqual(['not met coax: no top']);
   });
 
+  it('takes one bond for both only below 10 ft: half way up a low mast it is at one of the two at most', () => {
+    expect(verdictsOf(rule, line('mast', 't@19 ft', '{bond: t@9.5 ft}'))).toEqual(['not met coax: one for both']);
+    expect(verdictsOf(rule, line('mast', 't@19 ft', '{bond: t@18 ft}, {bond: t@1 ft}'))).toEqual(['met coax: both']);
+    expect(verdictsOf(rule, line('mast', 't@19 ft', '{bond: t@9.5 ft}, {bond: t}'))).toEqual([
+      'cannot tell coax: heights unknown',
+    ]);
+    expect(verdictsOf(rule, line('mast', 't@3 m', '{bond: t@1.5 m}'))).toEqual(['met coax: both']);
+  });
+
   it('asks one bond of a low mast, and nothing of a roof mast or of wood', () => {
     expect(verdictsOf(rule, line('mast', 't@9 ft', '{bond: t@base}'))).toEqual(['met coax: both']);
     expect(outcomeOf(rule, line('roof mast', 't@40 ft', '{plug: j1}'))).toBe('not applicable');
@@ -128,6 +160,14 @@ describe('shield-bonded-midway', () => {
     expect(verdictsOf(rule, line('tower', 't@61 m', ends))).toEqual(['not met coax: none midway']);
     expect(outcomeOf(rule, line('tower', 't@60.9 m', ends))).toBe('not applicable');
     expect(verdictsOf(rule, line('tower', 't@201 ft', `{bond: t@100 ft}, ${ends}`))).toEqual(['met coax: midway']);
+  });
+
+  it('cannot tell where nobody knows how high antenna and mast are; a mast of known height settles it', () => {
+    const on = (height: string) => line('tower', 't', '{bond: t@2 ft}').replace('height: 300 ft', `height: ${height}`);
+    expect(verdictsOf(rule, on('unknown'))).toEqual(['cannot tell coax: heights unknown']);
+    expect(verdictsOf(rule, on('300 ft'))).toEqual(['cannot tell coax: heights unknown']);
+    expect(outcomeOf(rule, on('60 m'))).toBe('not applicable');
+    expect(outcomeOf(rule, on('190 ft'))).toBe('not applicable');
   });
 
   it('cannot tell with a height that nobody knows', () => {
@@ -160,6 +200,16 @@ conductors: {c1: {from: panel, to: R1}${bonds}}
     expect(verdictsOf(rule, site(', protective_conductor: no', rod, 'unknown'))).toEqual([
       'cannot tell radio: perhaps',
     ]);
+  });
+
+  it('cannot tell where conductors were left out, or where the protective conductor goes to no panel of the file', () => {
+    const partly = site(', protective_conductor: no', rod).replace(
+      'units: ft,',
+      'units: ft, incomplete: [conductors],',
+    );
+    expect(verdictsOf(rule, partly)).toEqual(['cannot tell radio: perhaps']);
+    const outlet = site(', protective_conductor: yes', rod).replace('path: [panel, radio]', 'path: [unknown, radio]');
+    expect(verdictsOf(rule, outlet)).toEqual(['cannot tell radio: perhaps']);
   });
 
   it('leaves a radio that is tied to nothing to another rule', () => {

@@ -26,6 +26,13 @@ conductors: ${conductors === '' ? 'none' : `{${conductors}}`}
   it('leaves wood alone', () => {
     expect(findingsOf(rule, site('', '').replace('kind: mast', 'kind: wood pole')).outcome).toBe('not applicable');
   });
+
+  it('leaves a mast in the attic alone that holds indoor antennas', () => {
+    const attic = (antenna: string) =>
+      `${site(`${steel}, where: inside`, '')}antennas: {loop: {kind: loop, on: mast@top${antenna}}}\n`;
+    expect(findingsOf(rule, attic(', where: inside')).outcome).toBe('not applicable');
+    expect(verdictsOf(rule, attic(''))).toEqual(['not met mast: no way']);
+  });
 });
 
 /** MIL-HDBK-1004/6 (read); sliding and hinged joints by common practice; no threshold. */
@@ -39,9 +46,22 @@ describe('mast-section-joints-bonded', () => {
       'not met mast: no jumpers',
     ]);
     expect(verdictsOf(rule, ask('kind: mast, sections: hinged, jumpers: no'))).toEqual(['not met mast: no jumpers']);
-    expect(verdictsOf(rule, ask('kind: tilt-over mast, sections: welded'))).toEqual(['met mast: one metal']);
     expect(verdictsOf(rule, ask('kind: crank-up tower'))).toEqual(['cannot tell mast: nobody said']);
+    // jumpers typed, and not how the sections of a mast that moves meet
+    expect(verdictsOf(rule, ask('kind: crank-up tower, jumpers: no'))).toEqual(['not met mast: no jumpers']);
     expect(findingsOf(rule, ask('kind: mast, sections: bolted')).outcome).toBe('not applicable');
+  });
+
+  it('asks a jumper over the hinge of a tilt-over mast, whatever its tube is', () => {
+    expect(verdictsOf(rule, ask('kind: tilt-over mast, sections: one piece'))).toEqual([
+      'cannot tell mast: nobody said',
+    ]);
+    expect(verdictsOf(rule, ask('kind: tilt-over mast, sections: welded, jumpers: no'))).toEqual([
+      'not met mast: no jumpers',
+    ]);
+    expect(verdictsOf(rule, ask('kind: tilt-over mast, sections: welded, jumpers: yes'))).toEqual([
+      'met mast: jumpers',
+    ]);
   });
 });
 
@@ -71,6 +91,8 @@ conductors: {c0: {from: tower@base, to: R}${conductors}}
   it('cannot tell of a guy whose metal nobody named; leaves one of rope alone', () => {
     expect(verdictsOf(rule, site('', 'turnbuckle: yes'))).toEqual(['cannot tell g1: perhaps']);
     expect(findingsOf(rule, site('', 'metal: none')).outcome).toBe('not applicable');
+    const gone = site('').replace('kind: lattice tower', 'kind: lattice tower, present: no');
+    expect(findingsOf(rule, gone).outcome).toBe('not applicable');
   });
 });
 

@@ -19,6 +19,7 @@ const gec = 'c1: {from: panel, to: house}';
 const lead = 'c2: {from: mast@base, to: E2}';
 const tie = 'c3: {from: E2, to: house}';
 const perhaps = 'c3: {from: E2, to: house, present: unknown}';
+const open = 'c3: {from: E2, to: unknown}';
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
 const notAll = 'region: us, service: panel, incomplete: [conductors]';
 
@@ -82,6 +83,8 @@ describe('antenna-rod-is-not-a-substitute', () => {
 
   it('cannot tell with a tie that nobody saw, or without a known service', () => {
     expect(verdictsOf(rule, site(`${gec}, ${lead}, ${perhaps}`))).toContain('cannot tell mast: perhaps');
+    // a wire on the rod that nobody followed
+    expect(verdictsOf(rule, site(`${gec}, ${lead}, ${open}`))).toContain('cannot tell mast: perhaps');
     expect(verdictsOf(rule, site(lead, 'region: us, service: unknown'))).toContain('cannot tell mast: service unknown');
   });
 
@@ -101,6 +104,7 @@ describe('screens-not-sole-bond', () => {
     expect(of(`${gec}, ${lead}`)).toContain('not met E2: shield only');
     expect(of(`${gec}, ${lead}, ${tie}`)).toContain('met E2: by bonds');
     expect(of(`${gec}, ${lead}, ${perhaps}`)).toContain('cannot tell E2 mast: perhaps');
+    expect(of(`${gec}, ${lead}, ${open}`)).toContain('cannot tell E2 mast: perhaps');
     expect(outcomeOf(rule, site(gec, 'region: us, service: unknown', coax))).toBe('not applicable');
   });
 });
@@ -157,6 +161,8 @@ describe('uk-multiple-earth-rf-rod-bond', () => {
     expect(verdictsOf(rule, site(gec, uk('unknown')))).toEqual(['cannot tell E2 house: supply unknown']);
     expect(outcomeOf(rule, site(gec, uk('tn-s')))).toBe('not applicable');
     expect(outcomeOf(rule, site(gec, uk('tt')))).toBe('not applicable');
+    // a field station has no supply to ask about
+    expect(outcomeOf(rule, site(gec, 'region: uk, service: none'))).toBe('not applicable');
   });
 });
 

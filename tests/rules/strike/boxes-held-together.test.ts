@@ -34,6 +34,13 @@ test('a computer on a lead of a panel far away, and one on the bar of the radio'
   expect(verdictsOf(rule, text(near))).toEqual(['met computer radio: held']);
 });
 
+test('what only the shield of a plugged line holds is not said to be held by bonds', () => {
+  const coax = 'lines: {jumper: {kind: coax, path: [bar, radio], length: 0.5 m}}\n';
+  const unbonded = metal.replace(/ {2}c3.*\n/, '');
+  expect(verdictsOf(rule, text(coax + unbonded))).toEqual(['met bar radio: held by a line']);
+  expect(verdictsOf(rule, text(coax + metal))).toEqual(['met bar radio: held']);
+});
+
 describe('what is not known', () => {
   const line = 'lines: {usb: {kind: usb, path: [computer, radio]}}\n';
   const box = `  computer: {kind: computer, at: desk}\n${line}`;

@@ -55,6 +55,13 @@ test('what is not known', () => {
   expect(verdictsOf(rule, both)).toContain('cannot tell c1: perhaps not alone');
 });
 
+test('a lead that reaches no soil shares with no other bond', () => {
+  const floating = (to: string, more = '') =>
+    `${site(`c1: {from: mast@base, to: ${to}, wire: 10 AWG copper, length: 2 m, role: mast lead}`)}bars: {b: {kind: other}}\n${more}`;
+  expect(findingsOf(rule, floating('b')).outcome).toBe('not applicable');
+  expect(verdictsOf(rule, floating('unknown'))).toEqual(['cannot tell c1: perhaps not alone']);
+});
+
 test('not asked where nothing leads from a support to the soil', () => {
   const apart = site('c1: {from: R1, to: R2, wire: 10 AWG copper, length: 2 m}');
   expect(findingsOf(rule, apart).outcome).toBe('not applicable');

@@ -15,6 +15,7 @@ conductors: {c0: {from: main, to: R1, wire: 4 AWG copper, length: 1 m}, c1: {fro
 // half a metre, 1 µH/m, 1 kA/µs: 500 V
 it.each([
   [', on: bar', 'met spd: bolted'],
+  [', on: bar, lead: unknown', 'cannot tell spd: lead unknown'],
   [', on: bar, lead: 0.50 m', 'met spd: short'],
   [', on: bar, lead: 0.51 m', 'not met spd: long'],
   [', on: bar, lead: 0.4 to 0.6 m', 'cannot tell spd: lead unknown'],

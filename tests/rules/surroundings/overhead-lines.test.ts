@@ -27,6 +27,15 @@ describe('antenna-clear-of-overhead-line', () => {
     expect(verdictsOf(rule, site('m', 'height: 10 m, at: [0, 0]', route(12.9)))).toEqual(['not met mast power: near']);
   });
 
+  it('counts what stands upright on the mast, where it was typed', () => {
+    const near = 'height: 10 ft, near: [{part: power, distance: 25 ft}]';
+    const on = (antenna: string) => `${site('ft', near, '')}antennas: {whip: {${antenna}}}\n`;
+    expect(verdictsOf(rule, on('kind: vertical, on: mast@top'))).toEqual(['met mast power: clear']);
+    expect(verdictsOf(rule, on('kind: vertical, on: mast@top, length: 20 ft'))).toEqual(['not met mast power: near']);
+    expect(verdictsOf(rule, on('kind: yagi, on: mast@top, length: 20 ft'))).toEqual(['met mast power: clear']);
+    expect(verdictsOf(rule, on('kind: yagi, on: mast@top, height: 16 ft'))).toEqual(['not met mast power: near']);
+  });
+
   it('cannot tell without a distance, without a height, or with a rough distance', () => {
     expect(verdictsOf(rule, site('ft', 'height: 40 ft', ''))).toEqual(['cannot tell mast power: distance unknown']);
     expect(verdictsOf(rule, site('ft', 'near: [{part: power, distance: 60 ft}]', ''))).toEqual([
@@ -129,6 +138,9 @@ metalwork: {riser: {kind: service mast}}
       'met whip: elsewhere',
     ]);
     expect(verdictsOf(rule, site(', on: riser', 'path: [whip, unknown]'))).toEqual(['not met whip: attached']);
+    // a mast of its own that is clamped to it
+    const clamped = site(', on: own@top').replace('own: {kind: mast}', 'own: {kind: mast, on: riser}');
+    expect(verdictsOf(rule, clamped)).toEqual(['not met whip: attached']);
   });
 
   it('cannot tell what nobody said, and lets an antenna indoors be', () => {

@@ -61,6 +61,43 @@ describe('pool-fixed-metal-bonded', () => {
     ]);
   });
 
+  it('asks copper of that size all the way, by whatever it goes', () => {
+    const chain = (a: string, b: string) =>
+      verdictsOf(
+        rule,
+        site(
+          'us',
+          near('3 ft'),
+          `{a: {from: mast@base, to: R, wire: ${a}}, b: {from: R, to: pool, wire: ${b}}}\nelectrodes: {R: {kind: rod}}`,
+        ),
+      );
+    expect(chain('6 AWG copper', '8 AWG copper')).toEqual(['met mast pool: bonded']);
+    expect(chain('14 AWG copper', '8 AWG copper')).toEqual(['not met mast pool: thin']);
+    expect(chain('6 AWG copper', '14 AWG copper')).toEqual(['not met mast pool: thin']);
+    expect(chain('6 AWG copper', 'unknown')).toEqual(['cannot tell mast pool: size unknown']);
+    expect(verdictsOf(rule, site('us', near('3 ft'), bond('6 AWG aluminium')))).toEqual([
+      'cannot tell mast pool: size unknown',
+    ]);
+  });
+
+  it('leaves metal that hangs higher than 12 ft, and cannot tell where a conductor goes nobody knows where', () => {
+    const gutter = (height: string) =>
+      verdictsOf(
+        rule,
+        site('us', ', metal: none', 'none').replace(
+          'metalwork: {',
+          `metalwork: {g: {kind: gutter, bonded: no, at: [0, 0, ${height}], near: [{part: pool, distance: 2 ft}]}, `,
+        ),
+      );
+    expect(gutter('12.2 ft')).toEqual([]);
+    expect(gutter('3.72 m')).toEqual([]);
+    expect(gutter('12 ft')).toEqual(['not met g pool: apart']);
+    expect(gutter('3.68 m')).toEqual(['not met g pool: apart']);
+    expect(verdictsOf(rule, site('us', near('3 ft'), '{a: {from: mast@base, to: unknown}}'))).toEqual([
+      'cannot tell mast pool: bond unknown',
+    ]);
+  });
+
   it('cannot tell without a distance, nor without knowing the bond', () => {
     expect(verdictsOf(rule, site('us', '', 'none'))).toEqual(['cannot tell mast pool: distance unknown']);
     const open = ', bonded: unknown, near: [{part: pool, distance: 3 ft}]';
