@@ -7,32 +7,30 @@ const replacing = [
   'tests/shell/print-pdf.test.ts',
   'tests/shell/rule-fault.test.ts',
 ];
-/** Files that take long and look at much at once: asked for with LONG=1. */
-const long = [
-  'tests/compare/laws.test.ts',
-  'tests/network/earth-with-wires.test.ts',
-  'tests/report/compare-pages-browser.test.ts',
-  'tests/report/works-pages-browser.test.ts',
-  'tests/rework/candidates/tried-works.test.ts',
-  'tests/rework/plan/in-batches.test.ts',
-  'tests/rework/plan/wanted-works.test.ts',
-  'tests/rework/routes/tree-in-plane.test.ts',
-];
-const left = ['tests/bench/**', 'node_modules/**', ...(process.env.LONG === undefined ? long : [])];
+const left = ['tests/bench/**', 'node_modules/**'];
 
 export default defineConfig({
   test: {
     testTimeout: 180_000,
     hookTimeout: 180_000,
     pool: 'forks',
+    // all cores: the runner itself, which the default leaves one for, has little to do
+    maxWorkers: '100%',
     setupFiles: ['tests/seed.ts'],
     projects: [
       // modules are read once in a process: a third of the time
       {
         extends: true,
-        test: { name: 'shared', include: ['tests/**/*.test.ts'], exclude: [...left, ...replacing], isolate: false },
+        test: {
+          name: 'shared',
+          include: ['tests/**/*.test.ts'],
+          exclude: [...left, ...replacing],
+          isolate: false,
+          globalSetup: ['tests/shell/bundle-folder.ts'],
+        },
       },
-      { extends: true, test: { name: 'own', include: replacing, exclude: left } },
+      // in the end: between the others each would stop a process that has its modules read
+      { extends: true, test: { name: 'own', include: replacing, exclude: left, sequence: { groupOrder: 1 } } },
     ],
   },
 });

@@ -12,7 +12,7 @@ import json
 import sys
 
 import numpy as np
-from scipy.sparse.csgraph import dijkstra
+from scipy.sparse.csgraph import floyd_warshall
 
 GRID = 17
 FINE = 5
@@ -50,7 +50,7 @@ def lengths(nodes, buildings, trench, count):
     graph[i, j] = graph[j, i] = np.where(blocked, np.inf, np.maximum(length, 1e-12))
     if trench is not None:
         graph[:count, :count] *= trench[2]
-    return dijkstra(graph, directed=False)
+    return floyd_warshall(graph, directed=False)
 
 
 def best_tree(nodes, k, buildings, trench, count):

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import puppeteer, { type Browser } from 'puppeteer';
+import puppeteer, { type Browser, type Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { compareStudies } from '../../src/compare/compare-studies.ts';
 import { renderHtml } from '../../src/report/render-html.ts';
@@ -41,22 +41,26 @@ describe.skipIf(browserPath === null)('pages of works in a browser', () => {
   });
   afterAll(() => browser.close());
 
-  for (const [name, html] of pages) {
+  describe.each(pages)('%s', (_, html) => {
+    let page: Page;
+    beforeAll(async () => {
+      page = await browser.newPage();
+      await page.setBypassCSP(true);
+      await page.setContent(html, { waitUntil: 'load' });
+      await page.evaluate(axe);
+    });
+    afterAll(() => page.close());
+
     it.each([1280, 400])(
-      `${name}, %d px wide: axe-core finds nothing wrong, and nothing is wider than the screen`,
+      '%d px wide: axe-core finds nothing wrong, and nothing is wider than the screen',
       async (widthPx) => {
-        const page = await browser.newPage();
-        await page.setBypassCSP(true);
         await page.setViewport({ width: widthPx, height: 900 });
-        await page.setContent(html, { waitUntil: 'load' });
-        await page.evaluate(axe);
         const { violations } = await page.evaluate(() => window.axe.run({ resultTypes: ['violations'] }));
         const scrollWidth = await page.evaluate(() => document.documentElement.scrollWidth);
-        await page.close();
         expect(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 200)).join(' | ')}`)).toEqual([]);
         expect(scrollWidth).toBeLessThanOrEqual(widthPx);
       },
       60_000,
     );
-  }
+  });
 });

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, cpSync, existsSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { inject } from 'vitest';
 
 export interface Ran {
   readonly code: number | null;
@@ -20,15 +21,14 @@ export interface BuiltCommand {
 }
 
 /**
- * The command as it is published: bundled into a folder of its own, so that a bundle somebody else is building is never
+ * The command as it is published: bundled, in a folder of its own, so that a bundle somebody else is building is never
  * read. The folder lies in node_modules, from where packages are found as they are from an installed copy.
  */
 export function buildCommand(): BuiltCommand {
-  mkdirSync('node_modules/.cache', { recursive: true });
+  const bundle = bundleOfRun();
   const folder = mkdtempSync(resolve('node_modules/.cache/evenground-'));
   chmodSync(folder, 0o755);
-  const built = spawnSync(process.execPath, ['src/shell/setup/build.mjs', join(folder, 'dist')], { encoding: 'utf8' });
-  if (built.status !== 0) throw new Error(`the command cannot be built:\n${built.stderr}`);
+  cpSync(bundle, join(folder, 'dist'), { recursive: true });
   cpSync('templates', join(folder, 'templates'), { recursive: true });
   const main = join(folder, 'dist', 'evenground.js');
   return {
@@ -39,6 +39,23 @@ export function buildCommand(): BuiltCommand {
       ran('bash', ['-c', `evenground="${process.execPath} ${main}"; ${line}`], { uid: options?.uid }),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
+}
+
+/** Bundled once in a run of the tests, by the file that asks first; it is put in its place whole. */
+function bundleOfRun(): string {
+  const kept = inject('bundleFolder');
+  const bundle = join(kept, 'dist');
+  if (existsSync(bundle)) return bundle;
+  const own = join(mkdtempSync(join(kept, 'by-')), 'dist');
+  const built = spawnSync(process.execPath, ['src/shell/setup/build.mjs', own], { encoding: 'utf8' });
+  if (built.status !== 0) throw new Error(`the command cannot be built:\n${built.stderr}`);
+  try {
+    renameSync(own, bundle);
+  } catch (error) {
+    // another process was first
+    if (!existsSync(bundle)) throw error;
+  }
+  return bundle;
 }
 
 function ran(command: string, args: readonly string[], options: { readonly uid?: number | undefined } = {}): Ran {
