@@ -27,10 +27,16 @@ export function lineMakeUp({ parts }: SiteIndex, line: Line): LineMakeUp {
     stop?.is === 'part' && panels.has(parts.get(stop.at.part ?? '')?.kind ?? '');
   return {
     shield,
-    cores: line.kind === 'fibre' ? line.metalInside : 'yes',
+    cores: coresOf(line),
     count: wires ?? 1,
     counted: wires !== null,
     protective: line.kind === 'mains' ? line.protectiveConductor : 'no',
     feeder: line.kind === 'mains' && ends.length > 1 && isPanel(ends[0]) && isPanel(ends.at(-1)),
   };
+}
+
+/** A waveguide is a tube and nothing else. */
+function coresOf({ kind, cable, metalInside }: Line): Answer {
+  if (kind === 'fibre') return metalInside;
+  return kind === 'coax' && /waveguide/i.test(cable ?? '') ? 'no' : 'yes';
 }

@@ -91,6 +91,23 @@ describe('what reaches a box as typed', () => {
     expect(reach(fibre('no'))).toEqual({ router: [] });
     expect(reach(fibre('unknown'))).toEqual({ router: ['glass < street'] });
   });
+
+  test('a waveguide has a shield and no core', () => {
+    const { bonding } = bondingOf(
+      siteOf({
+        antennas: { dish: {} },
+        equipment: { radio: {} },
+        lines: {
+          guide: { kind: 'coax', cable: 'elliptical waveguide', path: ['dish', 'radio'] },
+          feed: { kind: 'coax', path: ['dish', 'radio'] },
+        },
+      }),
+      null,
+    );
+    const strands = (id: string) => bonding.lines.find((l) => l.id === id)!.conductors.map((c) => c.which);
+    expect(strands('guide')).toEqual(['shield']);
+    expect(strands('feed')).toEqual(['shield', 'core']);
+  });
 });
 
 describe('what still reaches a box in a state', () => {

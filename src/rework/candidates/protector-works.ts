@@ -38,13 +38,8 @@ export function protectorWorks(scene: Scene): readonly Work[] {
   const wrong = scene.findings(...bareRules);
   return scene.study.lines.flatMap((line) => {
     const answers = wrong.filter((f) => f.at.includes(line.id));
-    return answers.length === 0 || isHollow(scene, line.id) ? [] : protect(scene, line, answers);
+    return answers.length === 0 ? [] : protect(scene, line, answers);
   });
-}
-
-/** A waveguide has no core that a protector could be fitted to. */
-function isHollow(scene: Scene, line: string): boolean {
-  return /waveguide/i.test(scene.part(line)?.typed.cable ?? '');
 }
 
 function protect(scene: Scene, line: Line, answers: readonly StudyFinding[]): readonly Work[] {

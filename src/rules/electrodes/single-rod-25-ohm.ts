@@ -53,7 +53,10 @@ function ofRod(e: ElectrodeFacts, facts: Asked): Verdict {
   };
 }
 
-/** Another member of it, or another electrode of the owner's that is known to be there; the supplier's own does not count. */
+/**
+ * Another member of it, or another electrode of the owner's that is known to be there; the supplier's own does not count, nor
+ * does a water pipe: the second one is of a kind that 250.52(A)(2) to (8) lists (from memory).
+ */
 function hasSecond(e: ElectrodeFacts, { electrodes }: Asked): boolean {
   if (e.part.kind === 'rods' && e.part.members !== 1 && e.part.joined !== 'no') return true;
   return electrodes.some(
@@ -61,6 +64,7 @@ function hasSecond(e: ElectrodeFacts, { electrodes }: Asked): boolean {
       o.id !== e.id &&
       o.group !== null &&
       o.group === e.group &&
+      o.part.kind !== 'water pipe' &&
       o.part.owner !== 'utility' &&
       o.part.present === 'yes',
   );

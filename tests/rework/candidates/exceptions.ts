@@ -12,8 +12,6 @@ export const withoutWork: Readonly<Record<string, string>> = {
   'marl-hill resistance-has-provenance:r2': 'Whoever measured has to say with what; nothing on the site changes.',
   'repeater-hut resistance-has-provenance:drilled-reading': 'Whoever measured has to say with what.',
   'repeater-hut resistance-has-provenance:rod-reading': 'Whoever measured has to say with what.',
-  'relay-hut arrester-on-every-feed-line:guide-1':
-    'It is a waveguide: it has no core that a protector could be fitted to.',
   'tower-standard dead-end-length:down-east':
     'Another way down for a lightning protection that is claimed is drawn by who designs it, not found by a search.',
   'tower-standard down-conductor-count:down-east': 'As above: one more way down, one work for both.',

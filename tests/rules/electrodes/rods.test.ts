@@ -143,6 +143,9 @@ ${more}`;
     expect(verdictsOf(rule, rod('').replace('kind: rod', 'kind: rods, count: 2, joined: no'))).toEqual([
       'cannot tell E: perhaps not alone',
     ]);
+    // 250.53(A)(2) wants a second one of (A)(2) to (8), and a water pipe is (A)(1): from memory
+    const pipe = beside('').replace('F: {kind: rod}', 'F: {kind: water pipe}');
+    expect(verdictsOf(rule, pipe)).toEqual(['not met E: not measured']);
     // one that may be there is neither a second one nor itself found alone
     expect(verdictsOf(rule, beside(', present: unknown'))).toEqual(['cannot tell E F: perhaps not alone']);
   });
