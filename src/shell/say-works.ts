@@ -123,7 +123,9 @@ function earthLine({ before, after }: { before: number | null; after: number | n
   return [sentence(words.work.earth, { before: ohm(before, sentence), after: ohm(after, sentence) })];
 }
 
+/** What hangs on a length or a joint that nobody knows has no one figure. */
 function ohm(resistanceOhm: number | null, sentence: Sentence): string {
+  if (resistanceOhm === null) return words.work.onlyRange;
   return sentence('{resistanceOhm}', { resistanceOhm });
 }
 

@@ -25,6 +25,7 @@ export const worksCommandWords = {
     takes: 'Takes away: {list}.',
     takesNothing: 'By itself it takes nothing away here; it is needed for what follows.',
     brings: 'Leaves as advice: {list}.',
+    onlyRange: 'only a range',
     earth: '[Ground resistance] at the [service]: {before} before, {after} after.',
     remains: 'Then: {counts}.',
     costs: 'Costs {price}; {material}; {hours} of one person.',
