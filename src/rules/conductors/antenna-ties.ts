@@ -11,25 +11,33 @@ type Asked = Pick<Facts, 'bonding' | 'conductors' | 'site'>;
  * of its own) is bonded or grounded by it, which other clauses ask. The ties of telephone and cable have a clause of their own.
  */
 export function antennaTies(facts: Asked): readonly ConductorFacts[] {
+  const before = kept.get(facts.conductors);
+  if (before !== undefined) return before;
   const others = new Set(communicationsTies(facts).map((c) => c.id));
-  return facts.conductors.filter((c) => !others.has(c.id) && isTie(c, facts));
+  const ties = facts.conductors.filter((c) => !others.has(c.id) && isTie(c, facts));
+  kept.set(facts.conductors, ties);
+  return ties;
 }
+
+/** Four rules ask, of the same facts. */
+const kept = new WeakMap<Asked['conductors'], readonly ConductorFacts[]>();
 
 function isTie(c: ConductorFacts, facts: Asked): boolean {
   if (c.role === 'electrode tie') return true;
   if (c.role === 'service electrode wire') return isOfAntenna(c, facts);
   const ends = [...new Set(c.ends)].filter((id) => id !== null);
   if (ends.length < 2 || (c.role !== 'bond' && c.role !== 'mast lead')) return false;
-  const sides = ends.map((id) => ({ id, ...sideOf(id, c.id, facts) }));
-  if (c.role === 'bond') return sides.every((s) => s.hasElectrode || s.hasService);
+  if (c.role === 'bond') return ends.every((id) => sideOf(id, c.id, facts, 'either') !== null);
   // the lead of a mast with an electrode of its own, where it is what joins the two to the service
-  const [masts, others] = [true, false].map((isMast) => sides.filter((s) => isOfMast(s.id, facts.site) === isMast));
-  return others!.some((s) => s.hasService) && masts!.some((s) => s.hasElectrode && !s.hasService);
+  const masts = mastsOf(facts.site);
+  const sides = ends.map((id) => ({ isMast: masts.has(id), reaches: sideOf(id, c.id, facts, 'service') }));
+  const hasService = sides.some((s) => !s.isMast && s.reaches === 'service');
+  return hasService && sides.some((s) => s.isMast && s.reaches === 'electrode');
 }
 
-function isOfMast(id: string, { supports, antennas }: Asked['site']): boolean {
-  return [...supports, ...antennas].some((p) => p.id === id);
-}
+const mastsOf = onceFor(
+  ({ supports, antennas }: Asked['site']) => new Set([...supports, ...antennas].map((p) => p.id)),
+);
 
 /** From an entry panel down to a point to ground at, where it joins no two electrodes: the lead of what is bolted to the panel. */
 export function panelLeads(facts: Asked): readonly ConductorFacts[] {
@@ -64,21 +72,30 @@ function isOfAntenna(c: ConductorFacts, facts: Asked): boolean {
   return isAntennas && own.some((o) => !o.ends.some((id) => landed.some((e) => e.id === id)));
 }
 
-/** What a part still reaches by permanent metal without that conductor. */
-function sideOf(start: string, without: string, { bonding, site }: Asked) {
+/**
+ * What a part still reaches by permanent metal without that conductor: the service before an electrode, or where `enough` is
+ * 'either' the first that is met. null: neither.
+ */
+function sideOf(start: string, without: string, { bonding, site }: Asked, enough: 'either' | 'service') {
   const next = metalOf(bonding);
   const ends = endsOf(site);
+  const electrodes = electrodesOf(site);
   const reached = new Set([start]);
+  let found: 'electrode' | null = null;
   // A set goes on to what is added while it is walked.
   for (const id of reached) {
+    if (id === bonding.service.part) return 'service';
+    if (electrodes.has(id)) found = 'electrode';
+    if (found !== null && enough === 'either') return found;
     if (ends.has(id)) continue;
     for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
   }
-  return {
-    hasElectrode: site.electrodes.some((e) => e.present !== 'no' && reached.has(e.id)),
-    hasService: bonding.service.part !== null && reached.has(bonding.service.part),
-  };
+  return found;
 }
+
+const electrodesOf = onceFor(
+  ({ electrodes }: Asked['site']) => new Set(electrodes.flatMap((e) => (e.present === 'no' ? [] : [e.id]))),
+);
 
 /** What passes no bond on: radios and the like, arresters, metal that is not known to be one piece. */
 const endsOf = onceFor(({ equipment, arresters, metalwork }: Asked['site']) => {

@@ -4,6 +4,7 @@ import { isAtLeast } from '../../units/interval.ts';
 import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { isWhole } from '../looked-at.ts';
+import { wiresOn } from '../wires-on.ts';
 
 type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'electrodes' | 'site'>;
 
@@ -57,11 +58,12 @@ function count(rods: readonly ElectrodeFacts[], unknown: number): number {
 
 /** Electrodes that a lead of the part lands on, and those on a wire in the soil that it lands on. */
 function reachedFrom(part: string, { site, electrodes }: Asked): readonly string[] {
-  const wires = site.conductors.filter((c) => c.present === 'yes' && c.condition !== 'open');
+  const wires = wiresOn(site.conductors);
   const met = (id: string) =>
-    wires.flatMap((c) => {
+    (wires.get(id) ?? []).flatMap((c) => {
+      if (c.present !== 'yes' || c.condition === 'open') return [];
       const parts = [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)];
-      return parts.includes(id) ? parts.filter((p) => p !== null && p !== id) : [];
+      return parts.filter((p) => p !== null && p !== id);
     }) as readonly string[];
   const first = met(part);
   const inSoil = new Set(electrodes.filter((e) => ['buried wire', 'radial'].includes(e.part.kind)).map((e) => e.id));

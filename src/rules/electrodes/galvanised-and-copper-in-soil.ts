@@ -2,6 +2,7 @@ import type { Facts } from '../../facts/facts.ts';
 import type { Conductor, Electrode, Guy, Support } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { wiresOn } from '../wires-on.ts';
 
 export const galvanisedAndCopperInSoil = rule({
   id: 'galvanised-and-copper-in-soil',
@@ -51,12 +52,13 @@ interface Tied {
 
 function tiedTo(id: string, facts: Asked): Tied {
   const { conductors, bars, electrodes } = facts.site;
-  const wires = conductors.filter((c) => c.present !== 'no').map((c) => pointsOf(c));
+  const wires = wiresOn(conductors);
   const through = new Set([id]);
   const reached = new Set<string | null>();
   // a set that grows while it is walked: each bar is looked at once
   for (const from of through) {
-    for (const part of wires.filter((points) => points.includes(from)).flat()) {
+    const present = (wires.get(from) ?? []).filter((c) => c.present !== 'no');
+    for (const part of present.flatMap(pointsOf)) {
       reached.add(part);
       if (bars.some((b) => b.id === part)) through.add(part!);
     }

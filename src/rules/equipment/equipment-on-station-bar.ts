@@ -38,10 +38,10 @@ export const equipmentOnStationBar = rule({
     const bars = facts.site.bars.filter((b) => barKinds.includes(b.kind) && b.present !== 'no');
     if (bars.length === 0) return nothingThere(facts, 'bars');
     const groups = new Set(bars.map((b) => facts.bonding.groupOf.get(b.id)));
-    return boxes.map((b) => {
-      const beside = boxes.filter((other) => other.where === b.where);
-      return ofBox(b, groups, commonGroup(beside, groups, facts), facts);
-    });
+    const rooms = new Map<string | null, BoxFacts[]>();
+    for (const b of boxes) rooms.set(b.where, [...(rooms.get(b.where) ?? []), b]);
+    const common = new Map([...rooms].map(([room, beside]) => [room, commonGroup(beside, groups, facts)]));
+    return boxes.map((b) => ofBox(b, groups, common.get(b.where) ?? null, facts));
   },
 });
 

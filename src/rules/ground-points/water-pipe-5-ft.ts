@@ -20,21 +20,30 @@ export const waterPipe5Ft = rule({
     const pipes = facts.site.metalwork.filter((m) => m.kind === 'water pipe' && m.present !== 'no');
     if (pipes.length === 0) return nothingThere(facts, 'metalwork');
     const ids = new Set(antennaGrounds(facts).map((g) => g.lands.id));
-    const used = pipes.filter((p) => ids.has(p.id) || joinsElectrode(p.id, facts));
+    const own = antennaSide(facts);
+    const hung = electrodesWithEnds(facts);
+    const used = pipes.filter((p) => ids.has(p.id) || joinsElectrode(p.id, hung, own));
     return used.length === 0 ? [{ is: 'not applicable', because: { key: 'not used' } }] : used.map(ofPipe);
   },
 });
 
+/** Of each electrode that a conductor ends on, what their other ends land on. */
+function electrodesWithEnds({ conductors, site }: Pick<Facts, 'conductors' | 'site'>) {
+  const electrodes = new Map(site.electrodes.map((e) => [e.id, [] as (string | null)[]]));
+  for (const { ends } of conductors) {
+    for (const id of new Set(ends)) electrodes.get(id ?? '')?.push(ends.find((end) => end !== id) ?? null);
+  }
+  return [...electrodes.values()].filter((others) => others.length > 0);
+}
+
 /** The pipe is all that an electrode hangs on; a bond of the pipe to one that is tied otherwise is another thing. */
-function joinsElectrode(pipe: string, facts: Pick<Facts, 'masts' | 'arresters' | 'conductors' | 'site'>): boolean {
-  const own = antennaSide(facts);
+function joinsElectrode(
+  pipe: string,
+  electrodes: readonly (readonly (string | null)[])[],
+  own: ReadonlySet<string>,
+): boolean {
   const isBeside = (id: string | null) => id === pipe || (id !== null && own.has(id));
-  return facts.site.electrodes.some(({ id }) => {
-    const others = facts.conductors
-      .filter((c) => c.ends.includes(id))
-      .map((c) => c.ends.find((end) => end !== id) ?? null);
-    return others.includes(pipe) && others.every(isBeside);
-  });
+  return electrodes.some((others) => others.includes(pipe) && others.every(isBeside));
 }
 
 function ofPipe({ id, clampFromEntryM: clamp }: Metalwork): Verdict {

@@ -21,7 +21,8 @@ export const indoorLeadInSeparation = rule({
   needs: ['sections', 'site'],
   check({ sections, site }) {
     const mains = site.lines.filter((l) => l.kind === 'mains' && l.present !== 'no' && l.overhead !== 'yes');
-    const beside = outdoorLeads(site).flatMap((line) => powerBeside(line, mains).map((power) => ({ line, ...power })));
+    const named = mainsByName(mains);
+    const beside = outdoorLeads(site).flatMap((line) => powerBeside(line, named).map((power) => ({ line, ...power })));
     if (beside.length === 0) return nothingThere({ sections }, 'lines');
     return beside.map(({ line, power, distanceM }) => ofPair(line, power, distanceM, isSending(line, site)));
   },
@@ -32,9 +33,23 @@ interface Power {
   readonly distanceM: Interval | null;
 }
 
+/** Mains lines by their own names, and by those of the lines that they say they run beside or near. */
+function mainsByName(mains: readonly Line[]): ReadonlyMap<string, ReadonlySet<Line>> {
+  const named = new Map<string, Set<Line>>();
+  for (const power of mains) {
+    for (const name of [power.id, ...besides(power)]) named.set(name, (named.get(name) ?? new Set()).add(power));
+  }
+  return named;
+}
+
+function besides({ along, near }: Line): readonly string[] {
+  return [along?.part ?? null, ...near.map((n) => n.part)].filter((part) => part !== null);
+}
+
 /** Mains lines that either says it runs beside or near. */
-function powerBeside(line: Line, mains: readonly Line[]): readonly Power[] {
-  return mains.flatMap((power) => {
+function powerBeside(line: Line, named: ReadonlyMap<string, ReadonlySet<Line>>): readonly Power[] {
+  const mains = new Set([line.id, ...besides(line)].flatMap((name) => [...(named.get(name) ?? [])]));
+  return [...mains].flatMap((power) => {
     const typed = [besideOf(line, power), besideOf(power, line)].filter((t) => t !== null);
     return typed.length === 0 ? [] : [{ power, distanceM: typed[0]!.distanceM }];
   });

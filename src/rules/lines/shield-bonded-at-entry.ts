@@ -1,6 +1,8 @@
 import type { Crossing } from '../../bonding/bonding.ts';
 import type { Facts } from '../../facts/facts.ts';
+import { partIndex } from '../../facts/part-index.ts';
 import type { Answer, Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { crossingsOf } from './crossing-lines.ts';
@@ -21,13 +23,9 @@ export const shieldBondedAtEntry = rule({
     const { bonding } = facts;
     const crossings = bonding.lines.filter((l) => shielded.includes(l.kind)).flatMap((l) => crossingsOf(l, 'shield'));
     if (crossings.length === 0) return nothingThere(facts, 'lines');
-    return [...new Set(crossings.map((c) => c.line))].map((line) =>
-      ofLine(
-        line,
-        crossings.filter((c) => c.line === line),
-        facts,
-      ),
-    );
+    const ofEach = new Map<string, Crossing[]>();
+    for (const c of crossings) ofEach.set(c.line, [...(ofEach.get(c.line) ?? []), c]);
+    return [...ofEach].map(([line, own]) => ofLine(line, own, facts));
   },
 });
 
@@ -50,20 +48,20 @@ function ofLine(line: string, crossings: readonly Crossing[], facts: Asked): Ver
 function isGood({ line, bondedTo }: Crossing, facts: Asked): Answer {
   const { site, bonding } = facts;
   const part = bondedTo!.split('@')[0]!.split('.')[0]!;
-  const hung = [...site.bars, ...site.arresters];
-  const onWay = stopsOf(site, line).flatMap(
-    (id) => hung.find((p) => p.id === id && p.id !== part && p.on?.part === part) ?? [],
-  );
-  const isBondTyped = site.lines.some(
-    (l) => l.id === line && l.path.some((s) => s.is === 'bond' && s.at.part === part),
-  );
+  const hung = hungOf(site);
+  const path = pathsOf(site).get(line) ?? [];
+  const onWay = path.flatMap((s) => {
+    const p = s.is === 'part' && s.at.part !== part ? hung.get(s.at.part ?? '') : undefined;
+    return p?.on?.part === part ? [p] : [];
+  });
+  const isBondTyped = path.some((s) => s.is === 'bond' && s.at.part === part);
   const isByDoubtful = onWay.length > 0 && onWay.every((p) => p.present === 'unknown') && !isBondTyped;
-  if (isByDoubtful || hung.some((p) => p.id === part && p.present === 'unknown')) return 'unknown';
-  if (!site.equipment.some((e) => e.id === part) || bonding.earthBy.bonds.has(part)) return 'yes';
+  if (isByDoubtful || hung.get(part)?.present === 'unknown') return 'unknown';
+  if (partIndex(site).get(part)?.section !== 'equipment' || bonding.earthBy.bonds.has(part)) return 'yes';
   return bonding.earthBy.perhaps.has(part) || !isWhole(facts, 'conductors') ? 'unknown' : 'no';
 }
 
-function stopsOf({ lines }: Site, line: string): readonly string[] {
-  const path = lines.find((l) => l.id === line)?.path ?? [];
-  return path.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : []));
-}
+/** Bars and arresters by their ids. */
+const hungOf = onceFor(({ bars, arresters }: Site) => new Map([...bars, ...arresters].map((p) => [p.id, p])));
+
+const pathsOf = onceFor(({ lines }: Site) => new Map(lines.map((l) => [l.id, l.path])));

@@ -1,4 +1,5 @@
 import type { Conductor, PointRef, Site } from '../../site/site.ts';
+import { wiresOn } from '../wires-on.ts';
 
 /** A conductor that lands on a mast, at which point, and what its other ends land on. */
 export interface MastLead {
@@ -12,15 +13,13 @@ const footM = 3;
 
 /** Conductors at the foot of a mast: clamped no higher than 3 m, or at a height that nobody typed; an open one is none. */
 export function leadsOf(mast: string, site: Site): readonly MastLead[] {
-  return site.conductors.flatMap((conductor) => {
-    if (conductor.present === 'no' || conductor.condition === 'open' || !meets(conductor, mast)) return [];
+  const wires = wiresOn(site.conductors).get(mast) ?? [];
+  return wires.flatMap((conductor) => {
+    if (conductor.present === 'no' || conductor.condition === 'open') return [];
     const points = [conductor.from, conductor.to, ...conductor.passes.map((p) => p.at)];
     const own = points.filter((p) => p.part === mast && isAtFoot(p));
     return own.map((at) => ({ conductor, at, others: points.filter((p) => p.part !== mast) }));
   });
 }
-
-const meets = ({ from, to, passes }: Conductor, mast: string) =>
-  from.part === mast || to.part === mast || passes.some((p) => p.at.part === mast);
 
 const isAtFoot = ({ atM, mark }: PointRef) => mark !== 'top' && (atM === null || atM.low <= footM);

@@ -1,8 +1,9 @@
 import type { Bonding } from '../../bonding/bonding.ts';
 import type { Facts } from '../../facts/facts.ts';
+import { once } from '../../units/once.ts';
 import { addBond } from '../changes/add-bond.ts';
 import { isWhole } from '../looked-at.ts';
-import { reachedByCord } from '../reached-by-cord.ts';
+import { cordsFrom } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { pulledPlugs } from './pulled-plugs.ts';
 
@@ -38,7 +39,8 @@ export const sheltersWithinReachBonded = rule({
     );
     if (pairs.size === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
     const groupOf = (id: string) => bonding.groupOf.get(id) ?? id;
-    const byCords = ([a, b]: Pair) => reachedByCord(facts, [a], false, groupOf).has(groupOf(b));
+    const cords = once(() => cordsFrom(facts, false, groupOf));
+    const byCords = ([a, b]: Pair) => cords()([a]).has(groupOf(b));
     const whole = isWhole(facts, 'conductors');
     return [...pairs.values()].map(({ pair, how }) => withBond(ofPair(pair, how, byCords, bonding, whole), facts));
   },
