@@ -2,6 +2,7 @@ import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import { onceFor } from '../../units/once-for.ts';
 import { communicationsTies } from '../conductor-sizes/communications-ties.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
+import { sideOf } from './side-of.ts';
 
 type Asked = Pick<Facts, 'bonding' | 'conductors' | 'site'>;
 
@@ -71,51 +72,3 @@ function isOfAntenna(c: ConductorFacts, facts: Asked): boolean {
   const own = conductors.filter((o) => o.role === 'service electrode wire' && o.id !== c.id);
   return isAntennas && own.some((o) => !o.ends.some((id) => landed.some((e) => e.id === id)));
 }
-
-/**
- * What a part still reaches by permanent metal without that conductor: the service before an electrode, or where `enough` is
- * 'either' the first that is met. null: neither.
- */
-function sideOf(start: string, without: string, { bonding, site }: Asked, enough: 'either' | 'service') {
-  const next = metalOf(bonding);
-  const ends = endsOf(site);
-  const electrodes = electrodesOf(site);
-  const reached = new Set([start]);
-  let found: 'electrode' | null = null;
-  // A set goes on to what is added while it is walked.
-  for (const id of reached) {
-    if (id === bonding.service.part) return 'service';
-    if (electrodes.has(id)) found = 'electrode';
-    if (found !== null && enough === 'either') return found;
-    if (ends.has(id)) continue;
-    for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
-  }
-  return found;
-}
-
-const electrodesOf = onceFor(
-  ({ electrodes }: Asked['site']) => new Set(electrodes.flatMap((e) => (e.present === 'no' ? [] : [e.id]))),
-);
-
-/** What passes no bond on: radios and the like, arresters, metal that is not known to be one piece. */
-const endsOf = onceFor(({ equipment, arresters, metalwork }: Asked['site']) => {
-  const boxes = equipment.filter((e) => !/panel|meter box|cabinet|rack|generator/.test(e.kind));
-  const pieces = metalwork.filter((m) => m.continuous !== 'yes');
-  return new Set([...boxes, ...arresters, ...pieces].map((p) => p.id));
-});
-
-/** Ties of permanent metal by either end, with what makes them; those that may not be there count. */
-const metalOf = onceFor(({ ties }: Asked['bonding']) => {
-  const next = new Map<string, { readonly to: string; readonly part: string }[]>();
-  const add = (from: string, to: string, part: string) => {
-    const list = next.get(from);
-    if (list === undefined) next.set(from, [{ to, part }]);
-    else list.push({ to, part });
-  };
-  for (const { a, b, kind, part } of ties) {
-    if (kind !== 'metal') continue;
-    add(a, b, part);
-    add(b, a, part);
-  }
-  return next;
-});

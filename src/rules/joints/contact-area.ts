@@ -1,4 +1,5 @@
 import type { JointFacts } from '../../facts/facts.ts';
+import { partIndex } from '../../facts/part-index.ts';
 import type { Site } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
 import { ifSaid } from '../if-said.ts';
@@ -35,8 +36,9 @@ export const contactArea = rule({
   },
 });
 
+const flat: ReadonlySet<string> = new Set(['bars', 'equipment', 'metalwork', 'supports']);
+
 /** A lug under a bolt on a bar, a box, a frame or a leg; on a rod or a wire it lies on no flat face. */
 function liesFlat({ kind, on }: JointFacts, site: Site): boolean {
-  const flat = [...site.bars, ...site.equipment, ...site.metalwork, ...site.supports];
-  return kind === 'bolted lug' && flat.some((p) => p.id === on);
+  return kind === 'bolted lug' && flat.has(partIndex(site).get(on ?? '')?.section ?? '');
 }

@@ -28,6 +28,7 @@ export function unseenJoints(facts: Asked): readonly string[] {
 /** The doubt of surface-cleaned, as the parent of another doubt about joints that all are among its own. */
 export function underUnseen(facts: Asked, places: readonly string[]): { readonly under?: string } {
   const unseen = unseenJoints(facts);
-  const isAmong = places.length > 0 && places.every((id) => unseen.includes(id));
+  const among = new Set(unseen);
+  const isAmong = places.length > 0 && places.every((id) => among.has(id));
   return isAmong ? { under: `surface-cleaned:${unseen.join('+')}` } : {};
 }

@@ -1,5 +1,6 @@
 import type { LineFacts } from '../../bonding/bonding.ts';
 import type { Antenna, Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { feedLines } from './crossing-lines.ts';
@@ -33,7 +34,16 @@ function ofLine(line: LineFacts, site: Site): Verdict {
 }
 
 function antennaOf(lineId: string, site: Site) {
-  const stops = site.lines.find((l) => l.id === lineId)?.path ?? [];
-  const ids = stops.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : []));
-  return site.antennas.find((a) => ids.includes(a.id)) ?? null;
+  return antennasOf(site).get(lineId) ?? null;
 }
+
+/** Of each line the antenna that it stops at; of several the one that the file has first. */
+const antennasOf = onceFor(({ lines, antennas }: Site) => {
+  const order = new Map(antennas.map((a, i) => [a.id, i]));
+  const firstOf = (path: Site['lines'][number]['path']) =>
+    path.reduce(
+      (first, s) => Math.min(first, (s.is === 'part' ? order.get(s.at.part ?? '') : undefined) ?? first),
+      Infinity,
+    );
+  return new Map(lines.map((l) => [l.id, antennas[firstOf(l.path)] ?? null]));
+});

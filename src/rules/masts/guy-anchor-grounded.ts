@@ -1,7 +1,9 @@
 import type { Facts } from '../../facts/facts.ts';
+import { partIndex } from '../../facts/part-index.ts';
 import type { Answer, Conductor, Guy, Site } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { wiresOn } from '../wires-on.ts';
 
 export const guyAnchorGrounded = rule({
   id: 'guy-anchor-grounded',
@@ -32,15 +34,15 @@ function ofGuy(g: Guy, facts: Pick<Facts, 'header' | 'sections' | 'site' | 'bond
 
 /** A conductor meets the guy (at its anchor or above the turnbuckle), burned open or not: somebody held it for metal. */
 function clampedTo(g: Guy, site: Site): readonly Conductor[] {
-  return site.conductors.filter((c) => c.present !== 'no' && pointsOf(c).includes(g.id));
+  return (wiresOn(site.conductors).get(g.id) ?? []).filter((c) => c.present !== 'no');
 }
 
 const pointsOf = (c: Conductor) => [c.from, c.to, ...c.passes.map((p) => p.at)].map((p) => p.part);
 
 /** Onwards to an electrode, at once or by a bar; the tower that the guy holds is none at the anchor. */
 function leadsToElectrode(c: Conductor, g: Guy, { site, bonding }: Pick<Facts, 'site' | 'bonding'>): Answer {
-  const towers = new Set(site.supports.map((s) => s.id));
-  const others = pointsOf(c).filter((id) => id !== g.id && (id === null || !towers.has(id)));
+  const isTower = (id: string) => partIndex(site).get(id)?.section === 'supports';
+  const others = pointsOf(c).filter((id) => id !== g.id && (id === null || !isTower(id)));
   if (others.some((id) => id !== null && bonding.earthBy.bonds.has(id))) return 'yes';
   return others.some((id) => id === null || bonding.earthBy.perhaps.has(id)) ? 'unknown' : 'no';
 }

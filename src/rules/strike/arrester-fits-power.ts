@@ -24,8 +24,9 @@ export const arresterFitsPower = rule({
   },
   needs: ['sections', 'arresters', 'site'],
   check({ sections, arresters, site }) {
+    const coax = new Map(site.lines.flatMap((l) => (l.kind === 'coax' ? [[l.id, l] as const] : [])));
     const asked = arresters.flatMap((a) => {
-      const lines = site.lines.filter((l) => a.lines.includes(l.id) && l.kind === 'coax');
+      const lines = [...new Set(a.lines)].flatMap((id) => coax.get(id) ?? []);
       const boxes = lines.flatMap((l) => boxesOnLine(l, site));
       return a.part.kind === 'quarter-wave stub' || boxes.length === 0 ? [] : [{ a, line: lines[0]!, boxes }];
     });

@@ -1,0 +1,56 @@
+import type { Bonding } from '../../bonding/bonding.ts';
+import type { Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
+
+/**
+ * What a part still reaches by permanent metal without that conductor: the service before an electrode, or where `enough` is
+ * 'either' the first that is met. null: neither.
+ */
+export function sideOf(
+  start: string,
+  without: string,
+  { bonding, site }: { readonly bonding: Bonding; readonly site: Site },
+  enough: 'either' | 'service',
+) {
+  const next = metalOf(bonding);
+  const ends = endsOf(site);
+  const electrodes = electrodesOf(site);
+  const reached = new Set([start]);
+  let found: 'electrode' | null = null;
+  // A set goes on to what is added while it is walked.
+  for (const id of reached) {
+    if (id === bonding.service.part) return 'service';
+    if (electrodes.has(id)) found = 'electrode';
+    if (found !== null && enough === 'either') return found;
+    if (ends.has(id)) continue;
+    for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
+  }
+  return found;
+}
+
+const electrodesOf = onceFor(
+  ({ electrodes }: Site) => new Set(electrodes.flatMap((e) => (e.present === 'no' ? [] : [e.id]))),
+);
+
+/** What passes no bond on: radios and the like, arresters, metal that is not known to be one piece. */
+const endsOf = onceFor(({ equipment, arresters, metalwork }: Site) => {
+  const boxes = equipment.filter((e) => !/panel|meter box|cabinet|rack|generator/.test(e.kind));
+  const pieces = metalwork.filter((m) => m.continuous !== 'yes');
+  return new Set([...boxes, ...arresters, ...pieces].map((p) => p.id));
+});
+
+/** Ties of permanent metal by either end, with what makes them; those that may not be there count. */
+const metalOf = onceFor(({ ties }: Bonding) => {
+  const next = new Map<string, { readonly to: string; readonly part: string }[]>();
+  const add = (from: string, to: string, part: string) => {
+    const list = next.get(from);
+    if (list === undefined) next.set(from, [{ to, part }]);
+    else list.push({ to, part });
+  };
+  for (const { a, b, kind, part } of ties) {
+    if (kind !== 'metal') continue;
+    add(a, b, part);
+    add(b, a, part);
+  }
+  return next;
+});
