@@ -20,7 +20,8 @@ const text = readFileSync(path, 'utf8');
 const options = { state: null, version: 'bench', checksum: '', date: null };
 const { study } = runStudy(readSite(text, name).site, options);
 const tries = newTries(name, options);
-const round = roundOf({ text, outlook: outlookOf(study) }, candidatesOf(study), {
+const reckoned = candidatesOf(study).filter((w) => w.unreckoned === undefined);
+const round = roundOf({ text, outlook: outlookOf(study) }, reckoned, {
   costOf: (work) => costOf(work, study),
   tryChanges: (from, changes) => {
     const tried = tries(from, changes);
