@@ -56,8 +56,6 @@ export interface Work {
   readonly runs: readonly WorkRun[];
   /** Values for its sentences, by the name that the sentence has for them. */
   readonly values: Readonly<Record<string, unknown>>;
-  /** Parts that it puts at another place: what another work lays to them was measured at the old one. */
-  readonly moves?: readonly string[];
   /** Nobody can reckon what the site would be like: parts that stand in the way. Such a work is told, and never tried. */
   readonly unreckoned?: readonly string[];
 }

@@ -17,8 +17,13 @@ export function apart(site: Site): (a: string, b: string) => Interval | null {
   return (a, b) => {
     const [one, other] = [index.get(a), index.get(b)];
     if (one === undefined || other === undefined) return null;
-    return typedNear(one, b, typedNear(other, a, null)) ?? onPlan(outlineOf(one), outlineOf(other), [one, other]);
+    return typedApart(one, other) ?? onPlan(outlineOf(one), outlineOf(other), [one, other]);
   };
+}
+
+/** What `near` of either says of the other, metres, the least of several; null: nothing. */
+export function typedApart(one: Part, other: Part): Interval | null {
+  return typedNear(one, other.id, typedNear(other, one.id, null));
 }
 
 function typedNear(part: Part, other: string, found: Interval | null): Interval | null {

@@ -1,5 +1,6 @@
 import type { Bonding, PartTie } from '../bonding/bonding.ts';
 import type { Site } from '../site/site.ts';
+import { neighbours, reachedFrom } from './neighbours.ts';
 
 /** Ties that a protective conductor makes; a core or a pulled plug is none. */
 const kinds: ReadonlySet<PartTie['kind']> = new Set(['cord', 'feeder', 'case']);
@@ -26,22 +27,9 @@ export function cordsFrom(
   nameOf: (part: string) => string,
 ): (roots: readonly string[]) => ReadonlySet<string> {
   const mains = new Set(site.lines.filter((l) => l.kind === 'mains').map((l) => l.id));
-  const nextTo = new Map<string, string[]>();
-  for (const { a, b, kind, is, part } of bonding.ties) {
-    if (!mains.has(part) || !kinds.has(kind) || (is !== 'there' && !perhaps)) continue;
-    add(nextTo, nameOf(a), nameOf(b));
-    add(nextTo, nameOf(b), nameOf(a));
-  }
-  return (roots) => {
-    const reached = new Set(roots.map(nameOf));
-    // A set goes on to what is added while it is walked.
-    for (const id of reached) for (const other of nextTo.get(id) ?? []) reached.add(other);
-    return reached;
-  };
-}
-
-function add(nextTo: Map<string, string[]>, from: string, to: string): void {
-  const list = nextTo.get(from);
-  if (list === undefined) nextTo.set(from, [to]);
-  else list.push(to);
+  const cords = bonding.ties.filter(
+    ({ kind, is, part }) => mains.has(part) && kinds.has(kind) && (is === 'there' || perhaps),
+  );
+  const nextTo = neighbours(cords.map(({ a, b }) => [nameOf(a), nameOf(b)]));
+  return (roots) => reachedFrom(roots.map(nameOf), nextTo);
 }

@@ -1,6 +1,7 @@
 import type { Bonding } from '../bonding/bonding.ts';
 import type { ConductorFacts } from '../facts/facts.ts';
 import type { Answer } from '../site/site.ts';
+import { neighbours, reachedFrom } from './neighbours.ts';
 
 /**
  * Whether permanent metal leads from a part to one of `targets` by conductors that are all thick enough, by what `isThick`
@@ -21,21 +22,10 @@ export function reachedThick(
   };
   const answers = bonding.ties.map((tie) => ({ tie, is: ofTie(tie) }));
   const isReached = (counts: (is: Answer) => boolean) => {
-    const nextTo = neighbours(answers.filter(({ is }) => counts(is)).map(({ tie }) => tie));
-    const reached = new Set([from]);
-    // a set goes on to what is added while it is walked
-    for (const id of reached) for (const other of nextTo.get(id) ?? []) reached.add(other);
+    const ties = answers.flatMap(({ tie, is }) => (counts(is) ? [[tie.a, tie.b] as const] : []));
+    const reached = reachedFrom([from], neighbours(ties));
     return [...targets].some((id) => reached.has(id));
   };
   if (isReached((is) => is === 'yes')) return 'yes';
   return isReached((is) => is !== 'no') ? 'unknown' : 'no';
-}
-
-function neighbours(ties: Bonding['ties']): ReadonlyMap<string, readonly string[]> {
-  const nextTo = new Map<string, string[]>();
-  for (const { a, b } of ties) {
-    nextTo.set(a, [...(nextTo.get(a) ?? []), b]);
-    nextTo.set(b, [...(nextTo.get(b) ?? []), a]);
-  }
-  return nextTo;
 }

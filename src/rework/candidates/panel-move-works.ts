@@ -88,7 +88,7 @@ interface Move {
 
 function moveOf(scene: Scene, { shift, lead, subject, beside, answers, words = 'move-panel' }: Move): Work {
   const { values, ...made } = movedPanel(scene, shift, lead);
-  const work = newWork({
+  return newWork({
     kind: 'move-panel',
     words,
     subject,
@@ -97,7 +97,6 @@ function moveOf(scene: Scene, { shift, lead, subject, beside, answers, words = '
     ...made,
     values: { ...values, beside },
   });
-  return { ...work, moves: [shift.panel] };
 }
 
 /** A move that nobody can reckon, by what stands in its way. */

@@ -67,12 +67,15 @@ function isLaidToMoved(a: Work, b: Work): boolean {
   return isMovedBy(a, b) || isMovedBy(b, a);
 }
 
-function isMovedBy({ moves = [] }: Work, { changes }: Work): boolean {
-  if (moves.length === 0) return false;
+function isMovedBy(mover: Work, { changes }: Work): boolean {
+  const moved = mover.changes.flatMap((c) =>
+    c.is === 'set' && c.section === 'bars' && c.field === 'at' ? [c.id] : [],
+  );
+  if (moved.length === 0) return false;
   const laid = changes.flatMap((c) =>
     c.is === 'add' && c.section === 'conductors' ? [c.fields.from, c.fields.to] : [],
   );
-  return laid.some((end) => moves.includes(String(end).split(/[@.]/, 1)[0]!));
+  return laid.some((end) => moved.includes(String(end).split(/[@.]/, 1)[0]!));
 }
 
 /** Changes of several works, one after the other; what two of them say alike, or what is done already, is done once. */

@@ -1,7 +1,7 @@
 import { isAtLeast } from '../../units/interval.ts';
 import { leastAsPrinted } from '../as-printed.ts';
 import { claimsOf } from '../claims.ts';
-import { drivenRods } from '../electrodes/driven.ts';
+import { drivenRods, saidTopM } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -34,7 +34,7 @@ export const rodTopDepthMilitary = rule({
     const [limit, least] = claims.aviation ? [aviationM, leastOf.aviation] : [armyM, leastOf.army];
     return rods.map(({ id, part }): Verdict => {
       const at = [id];
-      const value = part.typed.top === undefined ? null : part.topM;
+      const value = saidTopM(part);
       if (value === null)
         return { is: 'cannot tell', at, because: { key: 'top unknown' }, settle: { key: 'measure it' } };
       const measured = { key: 'depthM', value, limit, sense: 'least' } as const;

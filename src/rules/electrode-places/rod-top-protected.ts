@@ -1,5 +1,5 @@
 import type { Electrode } from '../../site/site.ts';
-import { drivenRods } from '../electrodes/driven.ts';
+import { drivenRods, saidTopM } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -21,9 +21,10 @@ export const rodTopProtected = rule({
   },
 });
 
-function ofRod({ id, topM: taken, typed, guarded }: Electrode): Verdict {
+function ofRod(rod: Electrode): Verdict {
+  const { id, guarded } = rod;
   const at = [id];
-  const topM = typed.top === undefined ? null : taken;
+  const topM = saidTopM(rod);
   if (guarded === 'yes') return { is: 'met', at, because: { key: 'guarded' } };
   if (topM !== null && topM.low >= 0) return { is: 'met', at, because: { key: 'flush' } };
   const isOut = topM !== null && topM.high < 0;

@@ -1,7 +1,7 @@
 import type { Electrode } from '../../site/site.ts';
 import { isAtLeast, isAtMost } from '../../units/interval.ts';
 import { leastAsPrinted } from '../as-printed.ts';
-import { drivenRods } from '../electrodes/driven.ts';
+import { drivenRods, saidTopM } from '../electrodes/driven.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -31,10 +31,11 @@ export const rodVerticalOr45 = rule({
   },
 });
 
-function ofRod({ id, angleDeg, topM: taken, typed }: Electrode): Verdict {
+function ofRod(rod: Electrode): Verdict {
+  const { id, angleDeg } = rod;
   const at = [id];
   // One laid flat is at grade only where somebody said so.
-  const topM = typed.top === undefined ? null : taken;
+  const topM = saidTopM(rod);
   if (angleDeg === null) return { is: 'cannot tell', at, because: { key: 'angle unknown' }, settle: { key: 'look' } };
   const measured = { key: 'angleDeg', value: angleDeg, limit: mostDeg, sense: 'most' } as const;
   const steep = isAtMost(angleDeg, mostDeg);

@@ -18,6 +18,11 @@ export function lengthInSoil({ lengthM, topM }: Pick<Electrode, 'lengthM' | 'top
   return add(lengthM, { low: Math.min(0, topM.low), high: Math.min(0, topM.high) });
 }
 
+/** How deep its top lies, as its owner says: where nobody said it the reader takes it at grade. Metres; null: unknown. */
+export function saidTopM({ topM, typed }: Pick<Electrode, 'topM' | 'typed'>): Interval | null {
+  return typed.top === undefined ? null : topM;
+}
+
 /** What the clauses name together: rods, pipes and plates. */
 export function rodsPipesPlates(electrodes: readonly ElectrodeFacts[]): readonly ElectrodeFacts[] {
   const plates = electrodes.filter(

@@ -1,6 +1,7 @@
 import type { ElectrodeFacts } from '../../facts/facts.ts';
 import type { Electrode } from '../../site/site.ts';
 import { exact, type Interval } from '../../units/interval.ts';
+import { typedApart } from '../apart.ts';
 
 /** Two neighbouring rods of one system, or the members of a group. `spacingM` null: unknown. */
 export interface RodPair {
@@ -30,8 +31,7 @@ const nearM = 30;
 
 /** As `near:` of either says, else between their places on the plan, metres; null: unknown. */
 export function rodsApart(a: Electrode, b: Electrode): Interval | null {
-  const typed = [...a.near.filter((n) => n.part === b.id), ...b.near.filter((n) => n.part === a.id)];
-  const near = typed.find((n) => n.distanceM !== null)?.distanceM ?? null;
+  const near = typedApart(a, b);
   if (near !== null || a.position === null || b.position === null) return near;
   const [p, q] = [a.position, b.position];
   return exact(Math.hypot(p[0] - q[0], p[1] - q[1]));

@@ -270,7 +270,6 @@ it('a conductor laid to a panel clashes with its move', () => {
   const laid: Work = {
     ...work,
     id: 'bond:x',
-    moves: [],
     changes: [{ is: 'add', section: 'conductors', id: 'x', fields }],
   };
   const elsewhere: Work = {
