@@ -1,6 +1,6 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Region } from '../site/site.ts';
-import { lazily } from '../units/lazily.ts';
+import { once } from '../units/once.ts';
 import { adoptedYear } from './code-sets/adopted-edition.ts';
 import { codeSetOf } from './code-sets/site-sets.ts';
 import { familyIn } from './family-in.ts';
@@ -62,8 +62,13 @@ function verdictsOf(rule: Rule, facts: object, faults: Faults): readonly Verdict
  * region whose set is asked, which on a site of several sets need not be the site's own.
  */
 function handed(rule: Rule, set: Region, facts: Facts, region: { isRead: boolean }) {
-  const fact = (name: keyof Facts) => (name === 'header' ? headerOf(facts.header, set, region) : facts[name]);
-  return lazily(Object.fromEntries(rule.needs.map((name) => [name, () => fact(name)])));
+  const header = once(() => headerOf(facts.header, set, region));
+  const given = {};
+  for (const name of rule.needs) {
+    const get = name === 'header' ? header : () => facts[name];
+    Object.defineProperty(given, name, { enumerable: true, get });
+  }
+  return given;
 }
 
 function headerOf(header: Facts['header'], set: Region, region: { isRead: boolean }): Facts['header'] {

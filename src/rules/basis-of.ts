@@ -28,8 +28,9 @@ export function basisOf(
 
 /** The source with the number that the clause has in the adopted edition. */
 export function sourceIn({ source, clauses }: Pick<Rule, 'source' | 'clauses'>, header: SiteHeader): Clause {
+  if (clauses === undefined) return source;
   const year = adoptedYear(header, source.document);
-  if (clauses === undefined || year === null) return source;
+  if (year === null) return source;
   const moved = clauses.findLast((c) => c.from <= year) ?? clauses[0];
   return moved === undefined ? source : { ...source, edition: String(year), clause: moved.clause };
 }

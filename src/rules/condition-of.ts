@@ -1,8 +1,7 @@
-import type { SiteHeader } from '../site/site.ts';
 import { codeSetWords as words } from '../words/code-set-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import type { Asked } from './asked.ts';
-import { basisOf, sourceIn } from './basis-of.ts';
+import type { Heading } from './finding-of.ts';
 import type { Rule, Verdict } from './rule.ts';
 import { ruleSentence, wordsOf } from './rule-sentence.ts';
 import type { Condition } from './run-rules.ts';
@@ -10,13 +9,13 @@ import type { Condition } from './run-rules.ts';
 const outcomeOrder = ['not met', 'cannot tell', 'met', 'not looked at'] as const;
 
 /** How a rule went in one code set: its worst place, and how many there were. */
-export function conditionOf(asked: Asked, header: SiteHeader, speech: Speech): Condition {
+export function conditionOf(asked: Asked, { source, basis, speech }: Heading): Condition {
   const { rule, verdicts, adopted } = asked;
   const counts = countsOf(verdicts);
   const outcome = outcomeOrder.find((o) => counts[o] > 0) ?? 'not applicable';
   return {
     ...head(rule, speech),
-    source: sourceIn(rule, header),
+    source,
     family: asked.family,
     codeSet: asked.codeSet,
     outcome,
@@ -24,7 +23,7 @@ export function conditionOf(asked: Asked, header: SiteHeader, speech: Speech): C
     notMet: counts['not met'],
     cannotTell: counts['cannot tell'],
     because: adopted === null ? silence(asked, outcome, speech) : sinceText(rule, adopted, speech),
-    basis: basisOf(asked, header, speech),
+    basis,
   };
 }
 

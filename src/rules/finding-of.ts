@@ -40,11 +40,13 @@ function notMet(
   { rule: r, family, codeSet }: Asked,
   v: Extract<Verdict, { is: 'not met' }>,
   { prefix, source, basis, speech }: Heading,
-  known: Known,
+  { id, agreed }: Known,
 ): Finding {
   const words = wordsOf(r);
+  const values = { at: v.at, ...v.because.values };
   return {
-    ...known,
+    id,
+    agreed,
     rule: r.id,
     family,
     codeSet,
@@ -57,10 +59,10 @@ function notMet(
     tool: null,
     change: v.change ?? null,
     untied: v.untied ?? [],
-    title: say(words.failTitle, { at: v.at, ...v.because.values }, speech),
+    title: say(words.failTitle, values, speech),
     because: becauseOf(r, v, speech),
     measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
-    remedy: say(words.remedy, { at: v.at, ...v.because.values }, speech),
+    remedy: say(words.remedy, values, speech),
   };
 }
 
@@ -68,11 +70,12 @@ function doubt(
   { rule: r, family, codeSet }: Asked,
   v: Extract<Verdict, { is: 'cannot tell' }>,
   { prefix, source, basis, speech }: Heading,
-  known: Known,
+  { id, agreed }: Known,
 ): Finding {
   const words = wordsOf(r);
   return {
-    ...known,
+    id,
+    agreed,
     rule: r.id,
     family,
     codeSet,

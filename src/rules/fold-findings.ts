@@ -14,7 +14,7 @@ interface Foldable {
  */
 export function foldFindings<F extends Foldable>(findings: readonly F[]): readonly F[] {
   if (findings.every((f) => f.under === null)) return findings;
-  const byId = new Map(findings.flatMap((f) => (f.outcome === 'met' ? [] : [[f.id, f]])));
+  const byId = new Map(findings.filter((f) => f.outcome !== 'met').map((f) => [f.id, f]));
   return findings.map((f) => {
     if (f.under === null) return f;
     const under = parentOf(f, byId);

@@ -4,10 +4,11 @@ type Doubt = Extract<Verdict, { is: 'cannot tell' }>;
 
 /** Places that cannot be told for one and the same reason stand as one verdict, so that one look settles one line. */
 export function gatherDoubts(verdicts: readonly Verdict[]): readonly Verdict[] {
+  if (!verdicts.some(isGathered)) return verdicts;
   const gathered = new Map<string, Doubt>();
   const kept: Verdict[] = [];
   for (const v of verdicts) {
-    if (v.is !== 'cannot tell' || v.measured !== undefined) {
+    if (!isGathered(v)) {
       kept.push(v);
       continue;
     }
@@ -16,4 +17,8 @@ export function gatherDoubts(verdicts: readonly Verdict[]): readonly Verdict[] {
     gathered.set(key, before === undefined ? v : { ...before, at: [...before.at, ...v.at] });
   }
   return [...kept, ...[...gathered.values()].map((v) => ({ ...v, at: [...new Set(v.at)].sort() }))];
+}
+
+function isGathered(v: Verdict): v is Doubt {
+  return v.is === 'cannot tell' && v.measured === undefined;
 }

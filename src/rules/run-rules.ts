@@ -9,7 +9,7 @@ import { askSets } from './ask-sets.ts';
 import type { Asked, Faults } from './asked.ts';
 import { siteSets } from './code-sets/site-sets.ts';
 import { asleepCondition, conditionOf } from './condition-of.ts';
-import { findingOf, headingOf } from './finding-of.ts';
+import { findingOf, type Heading, headingOf } from './finding-of.ts';
 import { foldFindings } from './fold-findings.ts';
 import { rules } from './index.ts';
 import { orderFindings } from './order-findings.ts';
@@ -70,6 +70,7 @@ export interface Beside {
   readonly agreed?: readonly Agreement[];
 }
 
+type Headed = { readonly asked: Asked; readonly heading: Heading };
 type OwnAsking = { readonly header: SiteHeader; readonly agreed: readonly Agreement[]; readonly speech: Speech };
 
 export interface RulesRun {
@@ -99,19 +100,24 @@ export function runRules(
   const asked = askSets(facts, faults, isAsked);
   const [first] = siteSets(header);
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
-  const found = asked.flatMap((a) => {
-    const heading = headingOf(a, header, speech, prefixOf(a));
-    return a.verdicts.map((v) => findingOf(a, v, heading)).filter((f) => f !== null);
-  });
+  const headed = asked.map((a) => ({ asked: a, heading: headingOf(a, header, speech, prefixOf(a)) }));
+  const found = headed.flatMap(({ asked: a, heading }) =>
+    a.verdicts.map((v) => findingOf(a, v, heading)).filter((f) => f !== null),
+  );
   const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
-  const ordered = orderFindings([...withParents(found), ...own.findings], rules);
-  const conditions = once(() => conditionsOf(asked, own, header, speech));
+  const all = [...found, ...own.findings];
+  const open = orderFindings(withParents(all.filter((f) => f.outcome !== 'met')), rules);
+  const met = orderFindings(
+    all.filter((f) => f.outcome === 'met'),
+    rules,
+  );
+  const conditions = once(() => conditionsOf(headed, own, speech));
   return {
-    findings: foldFindings(underCause(ordered, () => facts.bonding.groupOf)),
+    findings: [...foldFindings(underCause(open, () => facts.bonding.groupOf)), ...met],
     get conditions() {
       return conditions();
     },
-    staleAgreements: agreed.filter((a) => !ordered.some((f) => answersTo(f, a))),
+    staleAgreements: agreed.filter((a) => !open.some((f) => answersTo(f, a))),
     faults,
   };
 }
@@ -132,18 +138,18 @@ function ownRun(
 }
 
 /** In the order of the pack; the owner's own limits last. */
-function conditionsOf(asked: readonly Asked[], own: OwnRun, header: SiteHeader, speech: Speech): readonly Condition[] {
-  const awake = new Set(asked.map((a) => a.rule.id));
+function conditionsOf(headed: readonly Headed[], own: OwnRun, speech: Speech): readonly Condition[] {
+  const awake = new Set(headed.map((h) => h.asked.rule.id));
   const asleep = rules.filter((r) => !awake.has(r.id)).map((r) => asleepCondition(r, speech));
   const order = new Map<string, number>(rules.map((r, i) => [r.id, i]));
   const place = (c: Condition) => order.get(c.rule) ?? rules.length;
-  const all = [...asked.map((a) => conditionOf(a, header, speech)), ...asleep, ...own.conditions];
+  const all = [...headed.map((h) => conditionOf(h.asked, h.heading)), ...asleep, ...own.conditions];
   return all.sort((a, b) => place(a) - place(b));
 }
 
-/** A parent that all sets share has no prefix. */
+/** A parent that all sets share has no prefix. `found`: those that are not met. */
 function withParents(found: readonly Finding[]): readonly Finding[] {
-  const ids = once(() => new Set(found.flatMap((f) => (f.outcome === 'met' ? [] : [f.id]))));
+  const ids = once(() => new Set(found.map((f) => f.id)));
   return found.map((f) => {
     if (f.under === null || ids().has(f.under)) return f;
     const bare = f.under.replace(/^[a-z]+\//, '');
@@ -152,5 +158,5 @@ function withParents(found: readonly Finding[]): readonly Finding[] {
 }
 
 function answersTo(f: Finding, { rule, at }: Agreement): boolean {
-  return f.rule === rule && f.outcome !== 'met' && (at === null || f.at.includes(at));
+  return f.rule === rule && (at === null || f.at.includes(at));
 }

@@ -27,7 +27,7 @@ export function underCause<F extends Symptom>(findings: readonly F[], groupOf: (
     return null;
   };
   return findings.map((f) => {
-    if (f.untied.length === 0 || f.outcome !== 'not met' || f.agreed !== null || f.under !== null) return f;
+    if (f.outcome !== 'not met' || f.untied.length === 0 || f.agreed !== null || f.under !== null) return f;
     const under = causeOf(f);
     return under === null ? f : { ...f, under };
   });

@@ -25,24 +25,36 @@ export interface Speech {
  * (`{bond: tower@2 ft}`, `[mains]`). Nothing is looked up twice: text that was filled in is never read as a message again.
  */
 export function say(template: string, values: Values, speech: Speech): string {
-  return template.replace(
-    placeholder,
-    (
-      whole,
-      article?: string,
-      idea?: string,
-      literal?: string,
-      counted?: string,
-      one?: string,
-      more?: string,
-      name?: string,
-    ) => {
-      if (idea !== undefined) return withArticle(article, sayTerm(idea, speech.terms)) ?? whole;
-      if (literal !== undefined) return sayLiteral(literal, speech);
-      if (counted !== undefined) return (isSeveral(values[counted] ?? null) ? more : one) ?? '';
-      return sayValue(name ?? '', values[name ?? ''] ?? null, speech);
-    },
-  );
+  let text = '';
+  for (const piece of piecesOf(template)) text += typeof piece === 'string' ? piece : piece(values, speech);
+  return text;
+}
+
+/** Part of a message: text as it stands, or what is filled in. */
+type Piece = string | ((values: Values, speech: Speech) => string);
+
+/** Messages as they were taken apart before: there are as many as somebody wrote. */
+const takenApart = new Map<string, readonly Piece[]>();
+
+function piecesOf(template: string): readonly Piece[] {
+  const before = takenApart.get(template);
+  if (before !== undefined) return before;
+  const pieces: Piece[] = [];
+  let end = 0;
+  for (const found of template.matchAll(placeholder)) {
+    pieces.push(template.slice(end, found.index), pieceOf(found));
+    end = found.index + found[0].length;
+  }
+  pieces.push(template.slice(end));
+  takenApart.set(template, pieces);
+  return pieces;
+}
+
+function pieceOf([whole, article, idea, literal, counted, one, more, name]: RegExpExecArray): Piece {
+  if (idea !== undefined) return (_, { terms }) => withArticle(article, sayTerm(idea, terms)) ?? whole;
+  if (literal !== undefined) return (_, speech) => sayLiteral(literal, speech);
+  if (counted !== undefined) return (values) => (isSeveral(values[counted] ?? null) ? more : one) ?? '';
+  return (values, speech) => sayValue(name ?? '', values[name ?? ''] ?? null, speech);
 }
 
 const placeholder = /(?:\b([Aa]n?) )?\[([^\][{}]+)\]|\{=([^{}]+)\}|\{(\w+)\?([^{}:]*):([^{}:]*)\}|\{(\w+)\}/g;

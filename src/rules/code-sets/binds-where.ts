@@ -15,9 +15,19 @@ const homes: readonly { readonly document: RegExp; readonly regions: readonly Re
 
 /** Whether one of the documents that a source names (`a; b`) binds in a region; one without a country binds anywhere. */
 export function bindsIn(document: string, region: Region): boolean {
-  const regionsOf = (one: string) => homes.find((h) => h.document.test(one))?.regions ?? null;
-  return document.split('; ').some((one) => regionsOf(one)?.includes(region) ?? true);
+  return bindingOf(document).some((regions) => regions?.includes(region) ?? true);
 }
+
+/** Where each of the documents of a source binds, null anywhere; looked up once: there are as many as the pack names. */
+function bindingOf(document: string): readonly (readonly Region[] | null)[] {
+  const before = binding.get(document);
+  if (before !== undefined) return before;
+  const regions = document.split('; ').map((one) => homes.find((h) => h.document.test(one))?.regions ?? null);
+  binding.set(document, regions);
+  return regions;
+}
+
+const binding = new Map<string, readonly (readonly Region[] | null)[]>();
 
 /** The region whose document it is, where it belongs to one alone; for the sentence that says where a figure comes from. */
 export function homeOf(document: string): Region | null {

@@ -42,7 +42,7 @@ function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }
     .map((v) => findingOf(again, v, heading))
     .filter((f) => f !== null)
     .map((f): Finding => ({ ...allOf(f), ...owned, ...alone, title: titleOf(f, standard, speech) }));
-  return { findings, conditions: [{ ...conditionOf(again, header, speech), ...owned }] };
+  return { findings, conditions: [{ ...conditionOf(again, heading), ...owned }] };
 }
 
 function allOf(f: Finding): Finding {

@@ -1,9 +1,11 @@
-import type { OwnCondition, OwnFigure } from '../../site/standard/owner-standard.ts';
+import type { OwnCondition, OwnerStandard, OwnFigure, OwnLimit } from '../../site/standard/owner-standard.ts';
 import { dimensionOfKey } from '../../units/format.ts';
 import type { Interval } from '../../units/interval.ts';
 import { ownStandardWords as words } from '../../words/own-standard-words.ts';
 import { type Speech, say } from '../../words/say.ts';
+import type { Finding } from '../run-rules.ts';
 import { sayFigureOf } from '../say-figure.ts';
+import { sayMeasured } from '../say-measured.ts';
 import type { OwnPlace } from './own-places.ts';
 
 /** `wire of at least 33.6 mm² (2 AWG)`: what is asked, in both systems. */
@@ -29,4 +31,45 @@ export function sayFigure({ key }: Pick<OwnFigure, 'key'>, value: number | Inter
     return value.low === value.high ? String(value.low) : `${value.low} to ${value.high}`;
   }
   return sayFigureOf(value, dimension, speech);
+}
+
+interface Telling {
+  readonly standard: OwnerStandard;
+  readonly speech: Speech;
+  readonly outcome: Finding['outcome'];
+  /** Conditions that the outcome rests on. */
+  readonly telling: OwnLimit['conditions'];
+}
+
+/** What a place says of itself at a limit: title, reason, figure and remedy. */
+export function sayPlace(limit: OwnLimit, place: OwnPlace, { outcome, telling, standard, speech }: Telling) {
+  const limits = telling.map((c) => sayLimit(c, speech)).join(', ');
+  const figures = telling.map((c) => sayFound(place, c, speech)).join(', ');
+  const values = {
+    at: [place.at],
+    limit: limit.id,
+    standard: standard.name,
+    field: telling[0]!.field,
+    limits,
+    figures,
+  };
+  const key = outcome === 'not met' ? 'notMet' : outcome === 'met' ? 'met' : 'cannotTell';
+  return {
+    title: say(outcome === 'not met' ? words.failTitle : words.title, values, speech),
+    because: { key, values: {}, text: say(words[key], values, speech) },
+    measured: measuredOf(telling, place, speech),
+    remedy: remedyOf(limit, outcome, say(words[outcome === 'cannot tell' ? 'settle' : 'remedy'], values, speech)),
+  };
+}
+
+function remedyOf({ remedy }: OwnLimit, outcome: Finding['outcome'], usual: string): string {
+  if (outcome === 'met') return '';
+  return outcome === 'not met' ? (remedy ?? usual) : usual;
+}
+
+function measuredOf(telling: OwnLimit['conditions'], place: OwnPlace, speech: Speech): Finding['measured'] {
+  const figure = telling.find((c): c is OwnFigure => c.is === 'figure');
+  const value = figure === undefined ? null : (place.figures[figure.field] ?? null);
+  if (figure === undefined || value === null) return null;
+  return sayMeasured({ key: figure.key, value, limit: figure.value, sense: figure.sense }, speech);
 }
