@@ -41,7 +41,8 @@ export type Changer = (text: string, changes: readonly SiteChange[]) => ChangedS
 /** As many texts are kept: the one that everything is tried on, and a few of those that grow from it. */
 const keptTexts = 4;
 
-export function newChanger(fileName: string): Changer {
+/** `known`: a text that a site was read from already. */
+export function newChanger(fileName: string, known: KnownSite | null = null): Changer {
   const kept = new Map<string, Readable>();
   const keep = (read: Readable): Readable => {
     kept.set(read.now.text, read);
@@ -51,7 +52,7 @@ export function newChanger(fileName: string): Changer {
     return read;
   };
   return (text, changes) => {
-    const begun = kept.get(text) ?? readable(parsed(text), fileName);
+    const begun = kept.get(text) ?? begin(text, fileName, known);
     if ('problem' in begun) return begun;
     if (!kept.has(text)) keep(begun);
     const changed = atOnce(begun.now, changes) ?? oneByOne(begun.now, changes);
@@ -61,9 +62,19 @@ export function newChanger(fileName: string): Changer {
   };
 }
 
+/** A text, and the site that was read from it. */
+export interface KnownSite {
+  readonly text: string;
+  readonly site: Site;
+}
+
 interface Readable {
   readonly now: Parsed;
   readonly site: Site;
+}
+
+function begin(text: string, fileName: string, known: KnownSite | null): ReturnType<typeof readable> {
+  return known?.text === text ? { now: parsed(text), site: known.site } : readable(parsed(text), fileName);
 }
 
 function readable(now: Parsed, fileName: string): Readable | { readonly problem: Problem } {

@@ -1,9 +1,9 @@
 import { earthLook } from '../facts/earth-look.ts';
-import { newChanger, type SiteChange } from '../site/change.ts';
+import { type KnownSite, newChanger, type SiteChange } from '../site/change.ts';
 import type { Problem } from '../site/problem.ts';
 import { runStudy, type StudyOptions, type StudyRun, strikeRules } from './run-study.ts';
 
-export type { SiteChange } from '../site/change.ts';
+export type { KnownSite, SiteChange } from '../site/change.ts';
 export { strikeRules };
 
 export type Tried = { readonly text: string; readonly run: StudyRun } | { readonly problem: Problem };
@@ -16,9 +16,9 @@ export function tryChange(text: string, file: string, changes: readonly SiteChan
 /** As `tryChange`; with more options for this once. */
 export type Tries = (text: string, changes: readonly SiteChange[], once?: Partial<StudyOptions>) => Tried;
 
-/** Tries one change after another, as `tryChange`; what it read lately is not read again. */
-export function newTries(file: string, options: StudyOptions): Tries {
-  const change = newChanger(file);
+/** Tries one change after another, as `tryChange`; what it read lately, or is `known` to have been read, is not read again. */
+export function newTries(file: string, options: StudyOptions, known: KnownSite | null = null): Tries {
+  const change = newChanger(file, known);
   return (text, changes, once = {}) => {
     const changed = change(text, changes);
     return 'problem' in changed
@@ -34,8 +34,9 @@ export function newTries(file: string, options: StudyOptions): Tries {
 export function newEarthLook(
   file: string,
   state: string | null,
+  known: KnownSite | null = null,
 ): (text: string, changes: readonly SiteChange[]) => number | null {
-  const change = newChanger(file);
+  const change = newChanger(file, known);
   let base: { readonly text: string; readonly look: ReturnType<typeof earthLook> } | null = null;
   return (text, changes) => {
     if (changes.some((c) => c.is !== 'add' || c.section !== 'conductors')) return null;

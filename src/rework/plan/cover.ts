@@ -75,7 +75,7 @@ function betterThan(set: readonly number[], cover: Cover): readonly number[] | n
   for (const more of [...out, ...pairs]) {
     const forced = more.flatMap((i) => trials.pool.bundles[i]!);
     // what clashes with the new ones goes
-    const kept = set.filter((i) => !forced.some((f) => trials.pool.clash(i, f)));
+    const kept = set.filter((i) => !forced.some((f) => trials.pool.clashes[i]!.has(f)));
     const next = settled(closed([...kept, ...forced], cover), cover);
     if (isBetter(next, set)) return next;
   }

@@ -1,4 +1,5 @@
 import type { StudyFinding } from '../../study/study.ts';
+import { onceFor } from '../../units/once-for.ts';
 import type { WorkEffect } from '../work.ts';
 import { wrongOf } from '../wrong-of.ts';
 import type { Outlook } from './outlook.ts';
@@ -9,13 +10,10 @@ import { rankOf, remainingOf } from './remaining-of.ts';
  * not a new one; one that became worse is new. `appeared` holds what was not wrong before, advice too.
  */
 export function effectOf(before: Outlook, after: Outlook): WorkEffect {
-  const had = new Set(before.findings);
-  const has = new Set(after.findings);
-  const were = wrongOf(before.findings);
-  const are = wrongOf(after.findings);
+  const [{ all: had, wrong: were }, { all: has, wrong: are }] = [seen(before.findings), seen(after.findings)];
   return {
-    before: remainingOf(before.findings),
-    after: remainingOf(after.findings),
+    before: seen(before.findings).remaining,
+    after: seen(after.findings).remaining,
     cleared: were.filter((f) => !has.has(f) && !are.some((other) => isLeftOf(other, f))),
     appeared: are.filter((f) => !had.has(f) && isNew(f, were)),
     earthOhm: {
@@ -29,6 +27,13 @@ export function effectOf(before: Outlook, after: Outlook): WorkEffect {
   };
 }
 
+/** What is asked of one list of findings again and again: most works are tried on the same site. */
+const seen = onceFor((findings: Outlook['findings']) => ({
+  all: new Set(findings),
+  wrong: wrongOf(findings),
+  remaining: remainingOf(findings),
+}));
+
 /** What would make a work not worth proposing: a hazard or a defect that was not there. */
 export function harmOf({ appeared }: WorkEffect): readonly StudyFinding[] {
   return appeared.filter((f) => f.severity !== 'advice');
@@ -36,17 +41,17 @@ export function harmOf({ appeared }: WorkEffect): readonly StudyFinding[] {
 
 /** Whether a finding is still there, perhaps at fewer of its places or at more. */
 function isLeftOf(after: StudyFinding, before: StudyFinding): boolean {
-  if (keyOf(after) !== keyOf(before)) return false;
+  if (!isSameCondition(after, before)) return false;
   return after.id === before.id || after.at.some((place) => before.at.includes(place));
 }
 
 /** Whether it stands at a place where its rule found nothing wrong before, or nothing as bad. */
 function isNew(f: StudyFinding, were: readonly StudyFinding[]): boolean {
-  const same = were.filter((other) => keyOf(other) === keyOf(f) && rankOf(other) <= rankOf(f));
+  const same = were.filter((other) => isSameCondition(other, f) && rankOf(other) <= rankOf(f));
   if (same.some((other) => other.id === f.id)) return false;
   return f.at.length === 0 || !f.at.every((place) => same.some((other) => other.at.includes(place)));
 }
 
-function keyOf({ rule, codeSet }: StudyFinding): string {
-  return `${codeSet}/${rule}`;
+function isSameCondition(a: StudyFinding, b: StudyFinding): boolean {
+  return a.rule === b.rule && a.codeSet === b.codeSet;
 }

@@ -145,6 +145,8 @@ function doersOf({ id, at, under }: StudyFinding, batch: readonly number[], pool
 /** Sets of works put together from what each does: nothing is worked out anew. */
 export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Share>): Trials {
   const { pool, before } = trials;
+  // what is met is asked by nobody, and what a set put together has to earth is worked out by nobody
+  const begun = { findings: before.findings.filter((f) => f.outcome !== 'met'), earthOhm: null };
   const known = new Map<string, SetTrial>();
   const trialOf = (set: readonly number[]): SetTrial => {
     const key = [...set].sort((a, b) => a - b).join();
@@ -155,14 +157,13 @@ export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Shar
   const together = (of: readonly (Share | undefined)[]): SetTrial => {
     if (of.some((share) => share === undefined))
       return { outlook: null, tried: null, effect: null, problem: '', isHarmless: false };
-    const outlook = { findings: withShares(before.findings, of as readonly Share[]), earthOhm: null };
-    const effect = effectOf({ findings: before.findings, earthOhm: null }, outlook);
+    const outlook = { findings: withShares(begun.findings, of as readonly Share[]), earthOhm: null };
+    const effect = effectOf(begun, outlook);
     return { outlook, tried: null, effect, problem: null, isHarmless: harmOf(effect).length === 0 };
   };
   return {
     pool,
-    // nobody works out what a set put together has to earth
-    before: { findings: before.findings, earthOhm: null },
+    before: begun,
     // biome-ignore lint/correctness/useYield: nothing is tried
     *of(set) {
       return trialOf(set);

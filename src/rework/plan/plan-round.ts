@@ -175,7 +175,7 @@ function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<st
   if (over !== null && wouldHelp)
     return { why: over, brings, because: over === 'over budget' ? costs[i]!.unpriced : [] };
   // something that it takes away is still there, and no other way to it was chosen: it was tried, and won nothing
-  if (wouldHelp && !turns.some((t) => trials.pool.clash(t.number, i)))
+  if (wouldHelp && !turns.some((t) => trials.pool.clashes[t.number]!.has(i)))
     return { why: 'brings as much', brings: trial.effect.appeared, because: [] };
   return { why: 'not needed', brings, because: [] };
 }

@@ -117,7 +117,7 @@ function takeBest(round: Round): void {
 
 function isClash({ trials, turns }: Round, work: Work): boolean {
   const at = trials.pool.works.indexOf(work);
-  return turns.some((t) => trials.pool.clash(t.number, at));
+  return turns.some((t) => trials.pool.clashes[t.number]!.has(at));
 }
 
 /** A work of a later round may be called as one that is done already. */

@@ -7,8 +7,8 @@ export interface Pool {
   readonly works: readonly Work[];
   /** Of each work: itself and all that must be done before it, in order. */
   readonly bundles: readonly (readonly number[])[];
-  /** Whether two works change one thing of the file in two ways, or one moves what the other lays metal to. */
-  readonly clash: (a: number, b: number) => boolean;
+  /** Of each work: those that change one thing of the file in another way, and where one moves what the other lays metal to. */
+  readonly clashes: readonly ReadonlySet<number>[];
 }
 
 /** Ordered by id; what a work needs stands before it. A need that is not among the works leaves the work out. */
@@ -21,16 +21,15 @@ export function poolOf(works: readonly Work[]): Pool {
     bundles.push([...new Set([...needed, i])].sort((a, b) => a - b));
   }
   const said = ordered.map((w) => sayingsOf(w.changes));
-  const known = new Map<number, boolean>();
-  const clash = (a: number, b: number): boolean => {
-    if (a > b) return clash(b, a);
-    const key = a * ordered.length + b;
-    const does =
-      known.get(key) ?? (a !== b && (clashes(said[a]!, said[b]!) || isLaidToMoved(ordered[a]!, ordered[b]!)));
-    known.set(key, does);
-    return does;
-  };
-  return { works: ordered, bundles, clash };
+  const clashes = ordered.map(
+    (work, a) =>
+      new Set(
+        [...ordered.keys()].filter(
+          (b) => a !== b && (saysOtherwise(said[a]!, said[b]!) || isLaidToMoved(work, ordered[b]!)),
+        ),
+      ),
+  );
+  return { works: ordered, bundles, clashes };
 }
 
 function inOrder(works: readonly Work[]): readonly Work[] {
@@ -58,7 +57,7 @@ function sayingsOf(changes: readonly SiteChange[]): ReadonlyMap<string, string> 
 }
 
 /** A field set in a part that the other takes out is no clash here: the edit itself refuses it. */
-function clashes(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>): boolean {
+function saysOtherwise(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>): boolean {
   return [...a].some(([about, says]) => b.has(about) && b.get(about) !== says);
 }
 
@@ -89,5 +88,5 @@ export function changesOf(works: readonly Work[], done: readonly SiteChange[] = 
 export function isPossible(pool: Pool, set: readonly number[]): boolean {
   const has = new Set(set);
   if (!set.every((i) => pool.bundles[i]!.every((needed) => has.has(needed)))) return false;
-  return !set.some((a, k) => set.slice(k + 1).some((b) => pool.clash(a, b)));
+  return set.every((a) => [...pool.clashes[a]!].every((b) => !has.has(b)));
 }

@@ -7,7 +7,7 @@ import type { Progress } from '../../rework/plan/trials.ts';
 import type { WorksPlan } from '../../rework/work.ts';
 import type { Beside } from '../../rules/run-rules.ts';
 import { siteFileLimit } from '../../site/read-site-bytes.ts';
-import { newEarthLook, newTries, strikeRules } from '../../study/try-change.ts';
+import { type KnownSite, newEarthLook, newTries, strikeRules } from '../../study/try-change.ts';
 import { say } from '../../words/say.ts';
 import { sayProblem } from '../../words/say-problem.ts';
 import { worksCommandWords as words } from '../../words/works-command-words.ts';
@@ -15,7 +15,7 @@ import { besideSite } from '../beside-site.ts';
 import { type ExitCode, exitCode, Stop } from '../exit-code.ts';
 import { readBytes, writeWhole } from '../files.ts';
 import { follow } from '../follow.ts';
-import { loadSite } from '../load-site.ts';
+import { siteOfBytes } from '../load-site.ts';
 import { print } from '../print.ts';
 import { sayWorks } from '../say-works.ts';
 import { studyOfSite } from '../study-of-file.ts';
@@ -65,14 +65,15 @@ async function writePages(plan: WorksPlan, file: string, { sheet, ...options }: 
 export async function planOfFile(file: string, options: WorksOptions): Promise<WorksPlan> {
   const limits = { budget: numberOf('--budget', options.budget), hours: numberOf('--hours', options.hours) };
   refuseSameFile(file, options.output);
-  const { site, checksum } = loadSite(file, options.state ?? null);
-  const text = new TextDecoder('utf-8').decode(readBytes(file, siteFileLimit));
+  const bytes = readBytes(file, siteFileLimit);
+  const { site, checksum } = siteOfBytes(bytes, file, options.state ?? null);
+  const text = new TextDecoder('utf-8').decode(bytes);
   const beside = besideSite(site, file);
   const before = studyOfSite(site, checksum, options, beside);
   if (limits.budget !== null && (before.prices?.lines ?? []).length === 0) {
     throw new Stop(exitCode.input, fill(words.noPrices, { file }));
   }
-  const { tryChanges, quick } = triesOf(file, site.file, options, beside);
+  const { tryChanges, quick } = triesOf(file, { text, site }, options, beside);
   const trying = planWorks({ before, text, candidatesOf, costOf, tryChanges, quick, limits });
   return follow(trying, { say: sayProgress, firstMs: 1000, everyMs: process.stderr.isTTY ? 1000 : 10_000 });
 }
@@ -82,8 +83,10 @@ interface AllTries {
   readonly quick: QuickLook;
 }
 
-function triesOf(file: string, fileName: string, options: WorksOptions, beside: Beside): AllTries {
-  const tries = newTries(fileName, { state: options.state ?? null, version, checksum: '', date: null, beside });
+function triesOf(file: string, known: KnownSite, options: WorksOptions, beside: Beside): AllTries {
+  const fileName = known.site.file;
+  const asked = { state: options.state ?? null, version, checksum: '', date: null, beside };
+  const tries = newTries(fileName, asked, known);
   const looking =
     (once: { readonly withoutStrike: boolean }): TryChanges =>
     (text, changes) => {
@@ -96,7 +99,7 @@ function triesOf(file: string, fileName: string, options: WorksOptions, beside: 
     quick: {
       tryChanges: looking({ withoutStrike: true }),
       leavesOut: strikeRules,
-      earthOhm: newEarthLook(fileName, options.state ?? null),
+      earthOhm: newEarthLook(fileName, options.state ?? null, known),
     },
   };
 }
