@@ -52,7 +52,10 @@ function piecesOfWay(metal: MetalGraph, best: BestWay, ties: readonly Tie[]): Wa
     if (last === undefined || last.part !== tie.part || last.body !== tie.body) {
       const { part, body, lengthM, resistanceOhm, inductanceH, areaM2, bendsDeg } = tie;
       pieces.push({ part, from, to, body, lengthM, resistanceOhm, inductanceH, areaM2, bendsDeg });
-    } else pieces[pieces.length - 1] = { ...last, to, ...addedUp(last, tie) };
+      return;
+    }
+    const { part, body, areaM2 } = last;
+    pieces[pieces.length - 1] = { part, from: last.from, to, body, areaM2, ...addedUp(last, tie) };
   });
   return pieces;
 }

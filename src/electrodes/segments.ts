@@ -68,12 +68,13 @@ export function splitSegments(
   for (let i = 0; i < segments.count; i++) {
     const run = runs[segments.run[i]!]!;
     const [from, to] = endsOf(segments, i);
-    const piece = { run, body: segments.body[i]!, runIndex: segments.run[i]! };
+    const body = segments.body[i]!;
+    const runIndex = segments.run[i]!;
     const canSplit = segments.lengthM[i]! >= 2 * leastRadii * run.radiusM;
     if (isMarked(i) && canSplit) {
       const middle = between(from, to, 0.5);
-      pieces.push({ ...piece, from, to: middle }, { ...piece, from: middle, to });
-    } else pieces.push({ ...piece, from, to });
+      pieces.push({ run, body, runIndex, from, to: middle }, { run, body, runIndex, from: middle, to });
+    } else pieces.push({ run, body, runIndex, from, to });
   }
   return fromPieces(pieces, soil);
 }

@@ -149,6 +149,7 @@ export interface SiteHeader {
   readonly incomplete: readonly SectionName[];
   readonly without: readonly string[];
   readonly temporary: Answer;
+  /** Who installed the lightning protection that is claimed, and its certificate; null: unknown; left out: none. */
   readonly certificate?: string | null;
   readonly stormPlan?: Answer;
   readonly servicesLocated?: Answer;

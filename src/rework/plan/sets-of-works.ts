@@ -87,6 +87,9 @@ export function changesOf(works: readonly Work[], done: readonly SiteChange[] = 
 /** Whether a set of works holds what each of them needs, and no two that clash. */
 export function isPossible(pool: Pool, set: readonly number[]): boolean {
   const has = new Set(set);
-  if (!set.every((i) => pool.bundles[i]!.every((needed) => has.has(needed)))) return false;
-  return set.every((a) => [...pool.clashes[a]!].every((b) => !has.has(b)));
+  for (const i of set) {
+    for (const needed of pool.bundles[i]!) if (!has.has(needed)) return false;
+    for (const clashing of pool.clashes[i]!) if (has.has(clashing)) return false;
+  }
+  return true;
 }

@@ -20,11 +20,13 @@ export const smallConductorInConduit = rule({
     if (wires.length === 0) return nothingThere({ sections }, 'conductors');
     return wires.flatMap(({ id, part, areaM2 }): readonly Verdict[] => {
       const at = [id];
-      const large = isAtLeast(areaM2!, leastM2 * (1 - 3e-3));
-      if (large === 'yes') return [{ is: 'met', at, because: { key: 'large' } }];
+      // met at any size: no figure for an owner to ask more of
       if (isEnclosed(part.enclosure) || part.runs === 'in conduit')
         return [{ is: 'met', at, because: { key: 'in conduit' } }];
-      if (large === 'no' && part.enclosure !== null) return [{ is: 'not met', at, because: { key: 'bare' } }];
+      const measured = { key: 'areaM2', value: areaM2!, limit: leastM2, sense: 'least' } as const;
+      const large = isAtLeast(areaM2!, leastM2 * (1 - 3e-3));
+      if (large === 'yes') return [{ is: 'met', at, because: { key: 'large' }, measured }];
+      if (large === 'no' && part.enclosure !== null) return [{ is: 'not met', at, because: { key: 'bare' }, measured }];
       return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } }];
     });
   },

@@ -1,11 +1,13 @@
-import type { ConductorFacts } from '../../facts/facts.ts';
+import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import { limitsOf } from '../conductors/size-rule.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { lightningSystem } from '../lightning/lightning-system.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule } from '../rule.ts';
+import type { RuleId } from '../rule-ids.ts';
 import { mainSections, mainVerdict } from './by-height.ts';
 import { structureHeight } from './lightning-mains.ts';
+import { electrodesOn, mostAsking } from './service-electrode-size.ts';
 import { sizedElsewhere } from './sized-elsewhere.ts';
 
 export const commonBondMainSize = rule({
@@ -23,19 +25,34 @@ export const commonBondMainSize = rule({
     const ties = facts.conductors.filter((c) => isTie(c) && joinsToOthers(c, new Set(serves)));
     if (ties.length === 0) return nothingThere(facts, 'conductors');
     const heightM = structureHeight(system, facts);
+    const lesserOf = new Map(ties.map((c) => [c.id, lesserRule(c, facts)]));
     return sizedElsewhere(
       ties.map((c) => mainVerdict(c, heightM)),
-      'antenna-electrode-bond-size',
+      (id) => lesserOf.get(id) ?? bondRule,
     );
   },
 });
 
+/** What leads from the service to a lightning electrode ties it to the grounds of power. */
 function isTie({ role }: ConductorFacts): boolean {
-  return role === 'electrode tie' || role === 'bond';
+  return role === 'electrode tie' || role === 'bond' || role === 'service electrode wire';
 }
 
-/** One end on an electrode of the lightning protection, the other on something that is none. */
-function joinsToOthers({ ends }: ConductorFacts, lightning: ReadonlySet<string>): boolean {
-  const [from, to] = ends;
-  return from !== null && to !== null && lightning.has(from) !== lightning.has(to);
+/** Meets an electrode of the lightning protection, and something that is none. */
+function joinsToOthers({ ends, passes }: ConductorFacts, lightning: ReadonlySet<string>): boolean {
+  const met = [...ends, ...passes].flatMap((id) => (id === null ? [] : [lightning.has(id)]));
+  return met.includes(true) && met.includes(false);
+}
+
+const bondRule = 'antenna-electrode-bond-size';
+const serviceRules = {
+  rod: 'rod-only-conductor-size',
+  concrete: 'concrete-only-conductor-size',
+  ring: 'ring-conductor-size',
+  other: 'service-conductor-size',
+} as const;
+
+/** The rule that asks less of the same wire, and asks about a size that nobody knows. */
+function lesserRule(c: ConductorFacts, { site }: Pick<Facts, 'site'>): RuleId {
+  return c.role === 'service electrode wire' ? serviceRules[mostAsking(electrodesOn(c, site)) ?? 'other'] : bondRule;
 }

@@ -1,5 +1,5 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
-import { isAtLeast } from '../../units/interval.ts';
+import { type Interval, isAtLeast } from '../../units/interval.ts';
 import { antennaTies } from '../conductors/antenna-ties.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -34,12 +34,21 @@ export const panelToRodConductor = rule({
   },
 });
 
+const ofStrap = (value: Interval) => ({ key: 'widthM', value, limit: leastWidthM, sense: 'least' }) as const;
+const ofWire = (value: Interval) => ({ key: 'areaM2', value, limit: leastM2, sense: 'least' }) as const;
+
 function ofConductor({ id, wire, areaM2 }: ConductorFacts): Verdict {
   const at = [id];
   const width = wire?.widthM ?? null;
   const isWide = width === null ? 'no' : isAtLeast(width, leastWidthM * (1 - 2e-3));
   const isThick = areaM2 === null ? 'unknown' : isAtLeast(areaM2, leastM2 * (1 - 3e-3));
-  if (isWide === 'yes' || isThick === 'yes') return { is: 'met', at, because: { key: 'enough' } };
-  if (isWide === 'no' && isThick === 'no') return { is: 'not met', at, because: { key: 'small' } };
+  if (width !== null && isWide === 'yes')
+    return { is: 'met', at, because: { key: 'enough' }, measured: ofStrap(width) };
+  if (areaM2 !== null && isThick === 'yes')
+    return { is: 'met', at, because: { key: 'enough' }, measured: ofWire(areaM2) };
+  if (areaM2 !== null && isWide === 'no' && isThick === 'no') {
+    const measured = width === null ? ofWire(areaM2) : ofStrap(width);
+    return { is: 'not met', at, because: { key: 'small' }, measured };
+  }
   return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
 }

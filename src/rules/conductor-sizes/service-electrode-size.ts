@@ -30,12 +30,21 @@ export function serviceElectrodeWires(
   cap: (electrodes: readonly Electrode[]) => Cap,
 ): readonly Verdict[] {
   const wires = conductors.flatMap((c) => {
-    const met = [...c.ends, ...c.passes].flatMap((id) => site.electrodes.find((e) => e.id === id) ?? []);
-    const most = classes.findLast((name) => met.some((e) => classOf(e) === name));
-    return c.role === 'service electrode wire' && most === ofClass ? [{ c, electrodes: met }] : [];
+    const electrodes = electrodesOn(c, site);
+    return c.role === 'service electrode wire' && mostAsking(electrodes) === ofClass ? [{ c, electrodes }] : [];
   });
   if (wires.length === 0) return nothingThere({ sections }, 'conductors');
   return wires.map(({ c, electrodes }) => ofWire(c, cap(electrodes), site));
+}
+
+/** The electrodes that a wire lands on or passes. */
+export function electrodesOn({ ends, passes }: ConductorFacts, site: Pick<Site, 'electrodes'>): readonly Electrode[] {
+  return [...ends, ...passes].flatMap((id) => site.electrodes.find((e) => e.id === id) ?? []);
+}
+
+/** The class by which the wire to these electrodes is judged; undefined without any. */
+export function mostAsking(electrodes: readonly Electrode[]): ElectrodeClass | undefined {
+  return classes.findLast((name) => electrodes.some((e) => classOf(e) === name));
 }
 
 /** The table by the service conductor, but no more than the cap; without the service conductor the cap meets it, less may. */

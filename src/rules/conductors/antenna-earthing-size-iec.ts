@@ -1,12 +1,9 @@
-import type { ConductorFacts } from '../../facts/facts.ts';
 import { facadeExempt } from '../facade-exempt.ts';
 import { nothingThere } from '../looked-at.ts';
 import { indoorMasts } from '../masts/indoor-masts.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { limitsOf, sectionVerdict } from './size-rule.ts';
-
-/** 16 mm² copper, 25 mm² insulated aluminium, 50 mm² steel. */
-const least = { copper: 16e-6, aluminium: 25e-6, steel: 50e-6, cladSteel: null };
+import { iecLeadSections, iecLeadVerdict } from './iec-lead-verdict.ts';
+import { limitsOf } from './size-rule.ts';
 
 export const antennaEarthingSizeIec = rule({
   id: 'antenna-earthing-size-iec',
@@ -19,7 +16,7 @@ export const antennaEarthingSizeIec = rule({
     clause: 'earthing conductor of an antenna',
     provenance: 'second-hand',
   },
-  limits: limitsOf(least),
+  limits: limitsOf(iecLeadSections),
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const indoors = indoorMasts(site);
@@ -30,7 +27,7 @@ export const antennaEarthingSizeIec = rule({
     if (leads.length === 0) return nothingThere({ sections }, 'conductors');
     const exempt = facadeExempt(site);
     return leads.map((c): Verdict => {
-      const v = ofLead(c);
+      const v = iecLeadVerdict(c, 'mm2');
       const zone = c.ends.flatMap((id) => (id === null ? [] : (exempt.get(id) ?? [])))[0] ?? 'no';
       if (v.is !== 'not met' || zone === 'no') return v;
       if (zone === 'yes') return { is: 'met', at: v.at, because: { key: 'exempt' } };
@@ -38,12 +35,3 @@ export const antennaEarthingSizeIec = rule({
     });
   },
 });
-
-/** The figure for aluminium is one of insulated wire; for bare aluminium the clause has none. */
-function ofLead(c: ConductorFacts): ReturnType<typeof sectionVerdict> {
-  const v = sectionVerdict(c, least, 'mm2');
-  if (v.is !== 'met' || !/aluminium/.test(c.wire?.metal?.name ?? '') || c.wire?.insulated === 'yes') return v;
-  if (c.wire?.insulated === 'no')
-    return { is: 'cannot tell', at: v.at, because: { key: 'bare aluminium' }, settle: { key: 'ask' } };
-  return { is: 'cannot tell', at: v.at, because: { key: 'cover unknown' }, settle: { key: 'look at cover' } };
-}

@@ -1,11 +1,11 @@
-import type { Facts } from '../../facts/facts.ts';
+import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { iecLeadSections, iecLeadVerdict } from './iec-lead-verdict.ts';
 import { sectionVerdict } from './size-rule.ts';
 
-/** What the least lead of a mast is in each country: 10 AWG copper (NFPA 70 810.21(H)), 16 mm² (IEC 60728-11); second-hand. */
+/** What the least lead of a mast is in the United States and Canada: 10 AWG copper and what it has beside (NFPA 70 810.21(H), second-hand). */
 const us = { copper: 5.26e-6, aluminium: 8.37e-6, steel: null, cladSteel: 1.04e-6 };
-const iec = { copper: 16e-6, aluminium: 25e-6, steel: 50e-6, cladSteel: null };
 
 export const pathMinimumArea = rule({
   id: 'path-minimum-area',
@@ -15,7 +15,7 @@ export const pathMinimumArea = rule({
   source: { document: 'ours', edition: null, clause: null, provenance: 'ours' },
   limits: [
     { key: 'areaM2', value: us.copper, sense: 'least', of: 'copper, United States and Canada' },
-    { key: 'areaM2', value: iec.copper, sense: 'least', of: 'copper elsewhere' },
+    { key: 'areaM2', value: iecLeadSections.copper, sense: 'least', of: 'copper elsewhere' },
   ],
   needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
@@ -23,13 +23,16 @@ export const pathMinimumArea = rule({
     const found = facts.conductors.filter((c) => onWay.has(c.id));
     const isAbroad = !['us', 'ca', 'unknown'].includes(facts.header.region);
     if (found.length === 0) return nothingThere(facts, 'conductors');
-    // A size that nobody knows is asked about where a clause asks it of that wire.
-    return found.map((c): Verdict => {
-      const v = sectionVerdict(c, isAbroad ? iec : us);
-      return v.is === 'cannot tell' ? { is: 'not applicable', because: { key: 'size unknown' } } : v;
-    });
+    return found.map((c) => ofWire(c, isAbroad));
   },
 });
+
+/** A size or metal that nobody knows is asked about where a clause asks it of that wire. */
+function ofWire(c: ConductorFacts, isAbroad: boolean): Verdict {
+  const v = isAbroad ? iecLeadVerdict(c) : sectionVerdict(c, us);
+  if (v.is !== 'cannot tell' || !/^(?:size|metal) unknown$/.test(v.because.key)) return v;
+  return { is: 'not applicable', because: { key: 'size unknown' } };
+}
 
 /** Wires on the way of a mast or antenna to earth that are not its own lead: of the lead the clause itself asks. */
 function beyondTheLead({

@@ -6,6 +6,7 @@ import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { electrodeAtEachDown } from './electrode-at-each-down.ts';
 import { leastLength } from './least-length.ts';
 
 /** The length is waived where the electrode reads less. */
@@ -22,7 +23,7 @@ export const typeALength = rule({
     { key: 'rodLengthM', value: 2.5, sense: 'least', of: 'a rod' },
     { key: 'resistanceOhm', value: waivedOhm, sense: 'most', of: 'one of any length' },
   ],
-  needs: ['header', 'sections', 'electrodes', 'conductors', 'site'],
+  needs: ['header', 'sections', 'bonding', 'electrodes', 'conductors', 'site'],
   check(facts) {
     const { lightningClass } = claimsOf(facts.header);
     if (lightningClass === null) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
@@ -31,9 +32,11 @@ export const typeALength = rule({
     if (all.some((e) => e.part.closed === 'yes' || e.part.kind === 'concrete-encased'))
       return [{ is: 'not applicable', because: { key: 'a ring' } }];
     const asked = all.filter((e) => isRod(e) || e.part.kind === 'buried wire' || e.part.kind === 'radial');
-    if (asked.length === 0) return nothingThere(facts, 'electrodes');
+    const bare = electrodeAtEachDown(facts);
+    if (asked.length === 0) return bare.length > 0 ? bare : nothingThere(facts, 'electrodes');
     const verdicts = asked.map((e) => ofElectrode(e, lightningClass, facts));
-    return asked.length === 1 && (asked[0]!.part.members ?? 2) < 2 ? ofLone(verdicts[0]!, asked[0]!, facts) : verdicts;
+    const isLone = asked.length === 1 && (asked[0]!.part.members ?? 2) < 2;
+    return [...(isLone ? ofLone(verdicts[0]!, asked[0]!, facts) : verdicts), ...bare];
   },
 });
 

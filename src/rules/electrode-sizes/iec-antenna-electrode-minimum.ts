@@ -1,18 +1,14 @@
 import type { Group } from '../../bonding/bonding.ts';
-import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import type { Facts } from '../../facts/facts.ts';
 import type { Answer, Site } from '../../site/site.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
 import { facadeExempt } from '../facade-exempt.ts';
 import { isWhole } from '../looked-at.ts';
 import { indoorMasts } from '../masts/indoor-masts.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { best, both, reaches } from './answers.ts';
-import { runLimitM, twoRuns } from './two-runs.ts';
-
-/** One rod of 2.5 m, two of 1.5 m that stand 3 m apart, or two runs of 2.5 m. */
-const rodM = 2.5;
-const shortRodM = 1.5;
-const apartM = 3;
+import { best } from './answers.ts';
+import { enoughForAntenna, rodM, shortRodM } from './enough-for-antenna.ts';
+import { runLimitM } from './two-runs.ts';
 
 export const iecAntennaElectrodeMinimum = rule({
   id: 'iec-antenna-electrode-minimum',
@@ -69,48 +65,13 @@ function ofGroup(
   const at = all.map((e) => e.id).sort();
   // What is earth enough for the lightning protection of a building is for its antenna.
   const isProtected = all.some((e) => e.part.present === 'yes' && purposesOf(e.part, facts).has('lightning'));
-  const answer = isProtected ? 'yes' : isEnough(all);
-  if (answer === 'yes') return { is: 'met', at, because: { key: 'enough' } };
+  if (isProtected) return { is: 'met', at, because: { key: 'enough' } };
+  const { answer, ...figure } = enoughForAntenna(all);
+  if (answer === 'yes') return { is: 'met', at, because: { key: 'enough' }, ...figure };
   const mayBeMore =
     !isWhole(facts, 'electrodes') || facts.bonding.perhapsJoined.has(g.id) || facts.bonding.openEnds.has(g.id);
   if (answer === 'unknown' || mayBeMore) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'measure' } };
   }
   return { is: 'not met', at, because: { key: 'too little' } };
-}
-
-/** Any one of the arrangements will do; kinds that the clause does not speak of may or may not be one. */
-function isEnough(all: readonly ElectrodeFacts[]): Answer {
-  const known = new Set(['rod', 'rods', 'buried wire', 'radial', 'plate', 'concrete-encased']);
-  const sure = all.filter((e) => e.part.present === 'yes');
-  if (sure.some((e) => e.part.kind === 'concrete-encased')) return 'yes';
-  const answers = [longRod(sure), twoRods(sure), twoRuns(sure)];
-  if (answers.includes('yes')) return 'yes';
-  const isOpen =
-    answers.includes('unknown') || all.some((e) => e.part.present === 'unknown' || !known.has(e.part.kind));
-  return isOpen ? 'unknown' : 'no';
-}
-
-const isRod = (e: ElectrodeFacts) => e.part.kind === 'rod' || e.part.kind === 'rods';
-
-function longRod(all: readonly ElectrodeFacts[]): Answer {
-  return best(all.filter(isRod).map((e) => reaches(e.part.lengthM, rodM)));
-}
-
-function twoRods(all: readonly ElectrodeFacts[]): Answer {
-  const rods = all.filter((e) => isRod(e) && reaches(e.part.lengthM, shortRodM) !== 'no');
-  const groups = rods.filter((e) => e.part.kind === 'rods' && e.part.members !== 1);
-  const inGroups = groups.map((e) => both(reaches(e.part.lengthM, shortRodM), reaches(e.part.spacingM, apartM)));
-  const pairs = rods.flatMap((a, i) =>
-    rods
-      .slice(i + 1)
-      .map((b) => both(both(reaches(a.part.lengthM, shortRodM), reaches(b.part.lengthM, shortRodM)), farApart(a, b))),
-  );
-  return best([...inGroups, ...pairs]);
-}
-
-function farApart(a: ElectrodeFacts, b: ElectrodeFacts): Answer {
-  const [p, q] = [a.part.position, b.part.position];
-  if (p === null || q === null) return 'unknown';
-  return Math.hypot(p[0] - q[0], p[1] - q[1]) >= apartM * (1 - 2e-3) ? 'yes' : 'no';
 }

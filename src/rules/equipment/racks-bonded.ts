@@ -1,11 +1,15 @@
-import type { Facts } from '../../facts/facts.ts';
-import { bestCopper, copperSettles } from '../copper-section.ts';
-import { nothingThere } from '../looked-at.ts';
+import type { ConductorFacts, Facts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
+import { bestCopper, copperAnswer, copperSettles } from '../copper-section.ts';
+import { nothingThere, notWhole } from '../looked-at.ts';
+import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** Least section of copper from a rack to the bar, square metres. */
 const leastAreaM2 = 16e-6;
 const racks: readonly string[] = ['rack', 'cabinet'];
+/** Cases through which a bond goes on. */
+const passing: readonly string[] = [...racks, 'service panel', 'sub-panel', 'meter box', 'generator'];
 
 export const racksBonded = rule({
   id: 'racks-bonded',
@@ -14,22 +18,51 @@ export const racksBonded = rule({
   codeSets: ['iec'],
   source: { document: 'EN 50310; ISO/IEC 30129', edition: '2016', clause: 'racks', provenance: 'second-hand' },
   limits: [{ key: 'areaM2', value: leastAreaM2, sense: 'least', of: 'copper' }],
-  needs: ['sections', 'boxes', 'conductors'],
-  check({ sections, boxes, conductors }) {
-    const found = boxes.filter((b) => racks.includes(b.part.kind));
-    if (found.length === 0) return nothingThere({ sections }, 'equipment');
-    const verdicts = found.flatMap((b) => ofRack(b.id, conductors));
+  needs: ['header', 'sections', 'bonding', 'boxes', 'conductors', 'site'],
+  check(facts) {
+    const found = facts.boxes.filter((b) => racks.includes(b.part.kind));
+    if (found.length === 0) return nothingThere(facts, 'equipment');
+    const bars = facts.site.bars.filter((b) => b.present !== 'no').map((b) => b.id);
+    const { part: service } = facts.bonding.service;
+    const targets = new Set(service === null ? bars : [...bars, service]);
+    const verdicts = found.flatMap((b) => ofRack(b.id, targets, facts));
     return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'no conductor' } }];
   },
 });
 
-/** The thickest conductor on it; a rack without one is asked about like any other case. */
-function ofRack(id: string, conductors: Facts['conductors']): readonly Verdict[] {
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'conductors' | 'site'>;
+
+/** Copper of that section all the way to a bar, over other racks too; a rack without a conductor is asked about like any other case. */
+function ofRack(id: string, targets: ReadonlySet<string>, facts: Asked): readonly Verdict[] {
   const at = [id];
-  const own = conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
+  const own = facts.conductors.filter((c) => c.ends.includes(id) || c.passes.includes(id));
   if (own.length === 0) return [];
   const { is, ...figure } = bestCopper(own, leastAreaM2);
-  if (is === 'enough') return [{ is: 'met', at, because: { key: 'thick' }, ...figure }];
   if (is === 'thin') return [{ is: 'not met', at, because: { key: 'thin' }, ...figure }];
+  const reaches = reachedThick(facts, id, targets, (c) => isThick(c, targets, facts));
+  if (is === 'enough' && reaches === 'yes') return [{ is: 'met', at, because: { key: 'thick' }, ...figure }];
+  if (reaches === 'no') return [withoutWay(id, targets, facts)];
+  if (is === 'enough') return [wayUnknown(at)];
   return [{ is: 'cannot tell', at, because: { key: is }, settle: { key: copperSettles[is] } }];
+}
+
+/** A conductor to a case that passes no bond on leads no further, to a pipe or rail perhaps. */
+function isThick(c: ConductorFacts, targets: ReadonlySet<string>, { boxes, site }: Asked): Answer {
+  const meets = (id: string) => c.ends.includes(id) || c.passes.includes(id);
+  if (boxes.some((b) => meets(b.id) && !passing.includes(b.part.kind) && !targets.has(b.id))) return 'no';
+  const answer = copperAnswer(c, leastAreaM2);
+  if (answer === 'thin' || site.metalwork.some((m) => meets(m.id) && m.continuous === 'no')) return 'no';
+  return answer === 'enough' && !site.metalwork.some((m) => meets(m.id) && m.continuous !== 'yes') ? 'yes' : 'unknown';
+}
+
+function withoutWay(id: string, targets: ReadonlySet<string>, facts: Asked): Verdict {
+  const { bonding } = facts;
+  const group = bonding.groupOf.get(id) ?? '';
+  if (bonding.openEnds.has(group) || notWhole(facts, ['conductors', 'bars']).length > 0) return wayUnknown([id]);
+  const isOnBar = [...targets].some((bar) => bonding.groupOf.get(bar) === group);
+  return { is: 'not met', at: [id], because: { key: isOnBar ? 'thin further on' : 'not to a bar' } };
+}
+
+function wayUnknown(at: readonly string[]): Verdict {
+  return { is: 'cannot tell', at, because: { key: 'way unknown' }, settle: { key: 'follow it' } };
 }

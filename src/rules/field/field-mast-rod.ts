@@ -4,12 +4,11 @@ import { bestCopper, copperAnswer, copperSettles } from '../copper-section.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { isShelter } from '../shelter-kinds.ts';
 
 /** Least section of the conductor at a field mast, square metres (6 AWG as printed). */
 const leastAreaM2 = 13.3e-6;
 const noMast: readonly string[] = ['building face', 'tree', 'wood pole'];
-/** What people sit in and what feeds them, by the words that owners type. */
-const shelters = /generator|shelter|vehicle|trailer|caravan|van\b|truck|car\b|container/i;
 
 type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'conductors' | 'site'>;
 
@@ -74,6 +73,6 @@ function cannotTell(at: readonly string[], key: 'rod unknown' | 'tie unknown'): 
 }
 
 function sheltersOf({ site }: Asked): readonly string[] {
-  const parts = [...site.equipment, ...site.metalwork].filter((p) => p.present !== 'no' && shelters.test(p.kind));
+  const parts = [...site.equipment, ...site.metalwork].filter((p) => p.present !== 'no' && isShelter(p.kind));
   return parts.map((p) => p.id);
 }

@@ -1,6 +1,9 @@
 import { claimsOf } from '../claims.ts';
 import { rule } from '../rule.ts';
 
+/** As people type that there is none. */
+const none = /^\s*(?:no|none|false)\s*$/i;
+
 export const claimedStandardNamed = rule({
   id: 'claimed-standard-named',
   family: 'practice',
@@ -15,7 +18,10 @@ export const claimedStandardNamed = rule({
   needs: ['header'],
   check({ header }) {
     if (!claimsOf(header).lightning) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
-    if (header.certificate != null) return [{ is: 'met', at: [], because: { key: 'named' } }];
+    const { certificate } = header;
+    if (certificate === null)
+      return [{ is: 'cannot tell', at: [], because: { key: 'nobody knows' }, settle: { key: 'ask for it' } }];
+    if (certificate !== undefined && !none.test(certificate)) return [{ is: 'met', at: [], because: { key: 'named' } }];
     return [{ is: 'not met', at: [], because: { key: 'not named' } }];
   },
 });

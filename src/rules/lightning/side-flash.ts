@@ -1,12 +1,12 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
-import type { Metalwork } from '../../site/site.ts';
+import type { Metalwork, PartBase } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { apart } from '../apart.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 import { lightningSystem } from './lightning-system.ts';
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'conductors' | 'site'>;
+export type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'conductors' | 'site'>;
 
 /** Not the building's metal, or not to be bonded. */
 const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence'];
@@ -36,14 +36,14 @@ export function bodiesBeside(facts: Asked, { countedM, distanceM }: Asking): rea
 }
 
 /** The conductor itself, and the others that are, or may be, near enough to share with it. */
-function countOf(others: readonly (Interval | null)[], countedM: number, facts: Asked): Interval {
+export function countOf(others: readonly (Interval | null)[], countedM: number, facts: Asked): Interval {
   const sure = others.filter((d) => countedM === Infinity || (d !== null && d.high <= countedM)).length;
   const may = others.filter((d) => d === null || d.low <= countedM).length;
   return { low: 1 + sure, high: isWhole(facts, 'conductors') ? 1 + may : Infinity };
 }
 
 /** From the place to the soil: at least its height, where that is typed; at most the whole conductor. */
-function alongOf(body: Metalwork, { lengthM }: ConductorFacts): Interval {
+export function alongOf(body: Pick<PartBase, 'position'>, { lengthM }: ConductorFacts): Interval {
   const heightM = Math.max(0, body.position?.[2] ?? 0);
   return { low: heightM, high: Math.max(heightM, lengthM?.high ?? Infinity) };
 }

@@ -1,5 +1,5 @@
 import { addBond } from '../changes/add-bond.ts';
-import { isolatedGroups, underGroup } from '../isolated-groups.ts';
+import { isolatedGroups, mayGoOn, underGroup } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -23,14 +23,16 @@ export const panelTiedToService = rule({
     });
     return bars.map((bar): Verdict => {
       const at = [bar.id];
-      if (bar.bonded === 'no' && !bonding.serviceBy.perhaps.has(bar.id) && !bonding.earthBy.perhaps.has(bar.id)) {
+      const isOpen = mayGoOn(bonding, bar.id);
+      const perhaps = bonding.serviceBy.perhaps.has(bar.id) || bonding.earthBy.perhaps.has(bar.id);
+      if (bar.bonded === 'no' && !perhaps && !isOpen) {
         return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };
       }
       if (bonding.service.is === 'unknown') {
         return { is: 'cannot tell', at, because: { key: 'service unknown' }, settle: { key: 'find service' } };
       }
       if (bonding.serviceBy.bonds.has(bar.id)) return { is: 'met', at, because: { key: 'tied' } };
-      if (bonding.serviceBy.perhaps.has(bar.id) || !isWhole(facts, 'conductors')) {
+      if (bonding.serviceBy.perhaps.has(bar.id) || isOpen || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
       return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };

@@ -14,7 +14,7 @@ export const waveguidesBondedTogether = rule({
   severity: 'advice',
   codeSets: ['us'],
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: 'waveguide grounding', provenance: 'read' },
-  limits: [{ key: 'distanceLengthM', value: nearM, sense: 'most' }],
+  limits: [{ key: 'distanceLengthM', value: nearM, sense: 'least', of: 'where not tied' }],
   needs: ['sections', 'bonding', 'site'],
   check({ sections, bonding, site }) {
     const rigid = site.lines.filter((l) => l.present !== 'no' && /waveguide|rigid/i.test(l.cable ?? ''));
@@ -35,8 +35,10 @@ export const waveguidesBondedTogether = rule({
 function ofPair(a: string, b: string, isOne: boolean, distanceM: Interval | null): Verdict {
   const at = [a, b];
   if (isOne) return { is: 'met', at, because: { key: 'tied' } };
-  const near = distanceM === null ? 'unknown' : isAtMost(distanceM, nearM);
-  if (near === 'no') return { is: 'met', at, because: { key: 'far' } };
-  if (near === 'yes') return { is: 'not met', at, because: { key: 'apart' } };
-  return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'tape' } };
+  if (distanceM === null) return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'tape' } };
+  const measured = { key: 'distanceLengthM', value: distanceM, limit: nearM, sense: 'least' } as const;
+  const near = isAtMost(distanceM, nearM);
+  if (near === 'no') return { is: 'met', at, because: { key: 'far' }, measured };
+  if (near === 'yes') return { is: 'not met', at, because: { key: 'apart' }, measured };
+  return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'tape' }, measured };
 }

@@ -3,6 +3,7 @@ import type { Line } from '../../site/site.ts';
 import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { electrodesAtBuilding } from './electrodes-at-building.ts';
 
 /** Boxes from which a feeder may come. */
 const sources: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
@@ -34,12 +35,19 @@ function electrodeOf(b: BoxFacts, service: BoxFacts | undefined, facts: Asked): 
   const at = [b.id];
   const byFeeder = bonding.groups.find((g) => g.parts.includes(b.id))?.byFeeder ?? [];
   const way = bonding.ways.find((w) => w.part === b.id)?.toElectrode ?? null;
-  if (way !== null && !way.byFeeder) return { is: 'met', at, because: { key: 'own electrode' } };
+  const found = electrodesAtBuilding(b, facts, 'certain');
+  if (found.some((e) => !e.shared)) return { is: 'met', at, because: { key: 'own electrode' } };
   if (b.where === null || service === undefined || service.where === null) {
     return { is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'say where' } };
   }
+  const [shared] = found;
+  if (shared !== undefined) {
+    const values = { electrode: shared.electrode.id };
+    return { is: 'cannot tell', at, because: { key: 'shared', values }, settle: { key: 'say where it lies', values } };
+  }
+  const mayOwn = electrodesAtBuilding(b, facts, 'perhaps').length > 0;
   const isOpen = bonding.earthBy.perhaps.has(b.id) && way === null && byFeeder.length === 0;
-  if (isOpen || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
+  if (mayOwn || isOpen || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   }
   const change = addRod(facts.site, facts.header.region, b.id);

@@ -1,11 +1,14 @@
-import type { Bonding } from '../../bonding/bonding.ts';
 import type { Facts } from '../../facts/facts.ts';
 import { once } from '../../units/once.ts';
+import { armsReachM } from '../arms-reach.ts';
 import { addBond } from '../changes/add-bond.ts';
 import { isWhole } from '../looked-at.ts';
 import { cordsFrom } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { pulledPlugs } from './pulled-plugs.ts';
+import { leastBondM2, ofBond } from './bond-of-pair.ts';
+import { type Pair, type PairInReach, pairsInReach } from './pairs-in-reach.ts';
+
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'conductors' | 'site'>;
 
 export const sheltersWithinReachBonded = rule({
   id: 'shelters-within-reach-bonded',
@@ -18,55 +21,45 @@ export const sheltersWithinReachBonded = rule({
     clause: 'pages 41, 42',
     provenance: 'read',
   },
-  needs: ['header', 'sections', 'bonding', 'site'],
+  limits: [
+    { key: 'areaM2', value: leastBondM2, sense: 'least', of: 'copper from one to the other' },
+    { key: 'distanceLengthM', value: armsReachM, sense: 'least', of: 'where not bonded' },
+  ],
+  needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
-    const { bonding, site } = facts;
-    const parts = [
-      ...site.electrodes,
-      ...site.supports,
-      ...site.bars,
-      ...site.arresters,
-      ...site.equipment,
-      ...site.metalwork,
-    ];
-    const typed = parts.flatMap((p) => p.withinReach.map((other) => pairOf(p.id, other)));
-    const plugs = pulledPlugs(site).map(([a, b]) => pairOf(a, b));
-    const pairs = new Map(
-      [...plugs.map((p) => [p, 'plug'] as const), ...typed.map((p) => [p, 'reach'] as const)].map(([pair, how]) => [
-        pair.join('+'),
-        { pair, how },
-      ]),
-    );
-    if (pairs.size === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
+    const { bonding, site, header } = facts;
+    const pairs = pairsInReach(site, header.temporary);
+    if (pairs.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
     const groupOf = (id: string) => bonding.groupOf.get(id) ?? id;
     const cords = once(() => cordsFrom(facts, false, groupOf));
     const byCords = ([a, b]: Pair) => cords()([a]).has(groupOf(b));
-    const whole = isWhole(facts, 'conductors');
-    return [...pairs.values()].map(({ pair, how }) => withBond(ofPair(pair, how, byCords, bonding, whole), facts));
+    return pairs.map((p) => ofPair(p, facts, byCords));
   },
 });
 
-type Pair = readonly [string, string];
-
-/** The two may each name the other: one pair. */
-const pairOf = (a: string, b: string) => [a, b].sort() as [string, string];
-
-function ofPair(
-  at: Pair,
-  how: 'reach' | 'plug',
-  byCords: (pair: Pair) => boolean,
-  bonding: Bonding,
-  conductorsWhole: boolean,
-): Verdict {
-  const [a, b] = at.map((id) => bonding.groupOf.get(id));
-  if (a !== undefined && a === b) return { is: 'met', at, because: { key: 'one group' } };
-  const bothPerhaps = at.every((id) => bonding.serviceBy.perhaps.has(id));
-  if (bothPerhaps || !conductorsWhole)
-    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
-  if (byCords(at)) return { is: 'not met', at, because: { key: 'cords only' }, severity: 'advice' };
-  return { is: 'not met', at, because: { key: how === 'plug' ? 'two groups at a plug' : 'two groups' } };
+function ofPair(p: PairInReach, facts: Asked, byCords: (pair: Pair) => boolean): Verdict {
+  const at = p.pair;
+  const distance = distanceOf(p);
+  if (p.how === 'far') return { is: 'met', at, because: { key: 'far' }, ...distance };
+  const [a, b] = at.map((id) => facts.bonding.groupOf.get(id));
+  const v = a !== undefined && a === b ? ofBond(at, facts) : ofGroups(p, facts, byCords);
+  if (p.how !== 'perhaps near' || v.is !== 'not met') return v;
+  return { is: 'cannot tell', at, because: { key: 'how near' }, settle: { key: 'tape' }, ...distance };
 }
 
-function withBond(v: Verdict, { site, header }: Pick<Facts, 'site' | 'header'>): Verdict {
-  return v.is === 'not met' ? { ...v, ...addBond(site, header.region, v.at[0]!, v.at[1]!) } : v;
+/** What no bond joins, as far as anybody knows. */
+function ofGroups(p: PairInReach, facts: Asked, byCords: (pair: Pair) => boolean): Verdict {
+  const { bonding, site, header } = facts;
+  const at = p.pair;
+  const bothPerhaps = at.every((id) => bonding.serviceBy.perhaps.has(id));
+  if (bothPerhaps || !isWhole(facts, 'conductors'))
+    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
+  const beside = { ...distanceOf(p), ...addBond(site, header.region, at[0], at[1]) };
+  if (byCords(at)) return { is: 'not met', at, because: { key: 'cords only' }, severity: 'advice', ...beside };
+  return { is: 'not met', at, because: { key: p.how === 'plug' ? 'two groups at a plug' : 'two groups' }, ...beside };
+}
+
+function distanceOf({ distanceM }: PairInReach) {
+  if (distanceM === null) return {};
+  return { measured: { key: 'distanceLengthM', value: distanceM, limit: armsReachM, sense: 'least' } as const };
 }

@@ -15,8 +15,7 @@ export function buildElectrode(typed: TypedPart<'electrodes'>, { places }: Build
   const { values } = typed;
   const base = partBase('electrodes', typed, places);
   const isGroup = grouped.includes(typed.kind);
-  return {
-    ...base,
+  const own: Omit<Electrode, Exclude<keyof typeof base, 'count'>> = {
     count: isGroup ? 1 : base.count,
     members: isGroup ? values.count : 1,
     metal: values.metal,
@@ -58,6 +57,7 @@ export function buildElectrode(typed: TypedPart<'electrodes'>, { places }: Build
     resistance: values.resistance,
     measured: values.measured ?? (values.resistance === null ? null : 'alone'),
   };
+  return Object.assign(base, own);
 }
 
 /** `top: unknown` stays unknown; left out it is at grade. */

@@ -9,6 +9,7 @@ export function unitsOf(region: SiteHeader['region']): 'ft' | 'm' {
 
 export function buildHeader({ header: values, headerNode }: TypedSite): SiteHeader {
   const region = values.region ?? 'unknown';
+  const isTyped = (field: string) => headerNode !== null && childOf(headerNode, field) !== null;
   return {
     name: values.name,
     region,
@@ -27,9 +28,8 @@ export function buildHeader({ header: values, headerNode }: TypedSite): SiteHead
     standard: values.standard,
     incomplete: values.incomplete ?? [],
     without: values.without ?? [],
-    temporary:
-      values.temporary ?? (headerNode !== null && childOf(headerNode, 'temporary') !== null ? 'unknown' : 'no'),
-    certificate: values.certificate,
+    temporary: values.temporary ?? (isTyped('temporary') ? 'unknown' : 'no'),
+    ...(isTyped('certificate') ? { certificate: values.certificate } : {}),
     stormPlan: values.storm_plan ?? 'unknown',
     servicesLocated: values.services_located ?? 'unknown',
     agreed: agreedOf(values.agreed),

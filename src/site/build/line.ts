@@ -7,8 +7,7 @@ import { partBase } from './part-base.ts';
 
 export function buildLine(typed: TypedPart<'lines'>, build: Build): Line {
   const { values } = typed;
-  return {
-    ...partBase('lines', typed, build.places),
+  return Object.assign(partBase('lines', typed, build.places), {
     path: (values.path ?? []).map((stop) => buildStop(stop, build)),
     lengthsM: values.lengths ?? [],
     lengthM: values.length,
@@ -26,7 +25,7 @@ export function buildLine(typed: TypedPart<'lines'>, build: Build): Line {
     standoffM: values.standoff,
     guarded: values.guarded ?? 'unknown',
     dripLoop: values.drip_loop ?? 'unknown',
-  };
+  });
 }
 
 function buildStop(stop: TypedStop, { places, source }: Build): Stop {

@@ -38,8 +38,7 @@ export const builders: { readonly [S in PartSection]: (typed: TypedPart<S>, buil
 
 function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support {
   const { height, legs, face, metal, sections, jumpers, base, reach, insulating_surface, wall, guys } = typed.values;
-  return {
-    ...partBase('supports', typed, places),
+  return Object.assign(partBase('supports', typed, places), {
     heightM: height,
     legs,
     faceM: face,
@@ -61,13 +60,12 @@ function buildSupport(typed: TypedPart<'supports'>, { places }: Build): Support 
       typed: text,
       source,
     })),
-  };
+  });
 }
 
 function buildAntenna(typed: TypedPart<'antennas'>, { places }: Build): Antenna {
   const { dc_path, touches_support, band, height, length, wire, base, below_roof, from_wall } = typed.values;
-  return {
-    ...partBase('antennas', typed, places),
+  return Object.assign(partBase('antennas', typed, places), {
     dcPath: dc_path ?? 'unknown',
     touchesSupport: touches_support ?? 'unknown',
     bandHz: band,
@@ -77,26 +75,24 @@ function buildAntenna(typed: TypedPart<'antennas'>, { places }: Build): Antenna 
     base,
     belowRoofM: below_roof,
     fromWallM: from_wall,
-  };
+  });
 }
 
 function buildBar(typed: TypedPart<'bars'>, { places }: Build): Bar {
   const { terminals, on_cover, area, section, metal, joint } = typed.values;
-  return {
-    ...partBase('bars', typed, places),
+  return Object.assign(partBase('bars', typed, places), {
     terminals,
     onCover: on_cover ?? 'unknown',
     areaM2: area,
     sectionM2: section,
     metal,
     joint,
-  };
+  });
 }
 
 function buildArrester(typed: TypedPart<'arresters'>, { places }: Build): Arrester {
   const { values } = typed;
-  return {
-    ...partBase('arresters', typed, places),
+  return Object.assign(partBase('arresters', typed, places), {
     sparkoverV: values.sparkover,
     ratedPowerW: values.rated_power,
     arcV: values.arc,
@@ -113,13 +109,12 @@ function buildArrester(typed: TypedPart<'arresters'>, { places }: Build): Arrest
     testClass: values.test_class,
     between: values.between,
     joint: values.joint,
-  };
+  });
 }
 
 function buildEquipment(typed: TypedPart<'equipment'>, { places }: Build): Equipment {
   const { values } = typed;
-  return {
-    ...partBase('equipment', typed, places),
+  return Object.assign(partBase('equipment', typed, places), {
     powerW: values.power,
     swr: values.swr,
     neutralBonded: values.neutral_bonded ?? 'unknown',
@@ -131,15 +126,14 @@ function buildEquipment(typed: TypedPart<'equipment'>, { places }: Build): Equip
     serial: values.serial,
     joint: values.joint,
     unusedPorts: values.unused_ports,
-  };
+  });
 }
 
 function buildConductor(typed: TypedPart<'conductors'>, { places }: Build): Conductor {
   const { values, source } = typed;
   const unsaid = unsaidJoint(source);
   const uses = values.joints?.uses ?? [];
-  return {
-    ...partBase('conductors', typed, places),
+  return Object.assign(partBase('conductors', typed, places), {
     from: values.from ?? unknownPoint,
     to: values.to ?? unknownPoint,
     passes: values.passes ?? [],
@@ -166,7 +160,7 @@ function buildConductor(typed: TypedPart<'conductors'>, { places }: Build): Cond
     loop: values.loop === null ? null : { openingM: values.loop.opening, lengthM: values.loop.length },
     fixingsM: values.fixings,
     aboveSoilM: values.above_soil,
-  };
+  });
 }
 
 function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
@@ -184,8 +178,7 @@ function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
     for_test,
     for_wires,
   } = typed.values;
-  return {
-    ...partBase('joints', typed, places),
+  return Object.assign(partBase('joints', typed, places), {
     metal,
     listed: listed ?? 'unknown',
     forBurial: for_burial ?? 'unknown',
@@ -198,13 +191,12 @@ function buildJoint(typed: TypedPart<'joints'>, { places }: Build): Joint {
     contactM2: contact,
     sealed: sealed ?? 'unknown',
     forTest: for_test ?? 'unknown',
-  };
+  });
 }
 
 function buildMetalwork(typed: TypedPart<'metalwork'>, { places }: Build): Metalwork {
   const { route, metal, buried, depth, continuous, joints, size, clearance, voltage, clamp_from_entry } = typed.values;
-  return {
-    ...partBase('metalwork', typed, places),
+  return Object.assign(partBase('metalwork', typed, places), {
     route: routeOf(route, places),
     metal,
     buried: buried ?? 'unknown',
@@ -215,5 +207,5 @@ function buildMetalwork(typed: TypedPart<'metalwork'>, { places }: Build): Metal
     clearanceM: clearance,
     voltageV: voltage,
     clampFromEntryM: clamp_from_entry,
-  };
+  });
 }

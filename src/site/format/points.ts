@@ -67,12 +67,18 @@ export function readPoint(typed: string, node: TreeNode, spot: Spot, form: Menti
   if (name === undefined || !idPattern.test(name.trim()) || wrongForm) {
     return refuse(spot, node.at, wrongForm && form === 'id' ? 'id-with-more' : 'point-unreadable', { text: typed });
   }
-  const base = { text: typed, part: name.trim(), member: joint ?? member ?? null };
-  if (place === undefined) return { ...base, atM: null, mark: null };
+  const point = (atM: PointRef['atM'], mark: PointRef['mark']): PointRef => ({
+    text: typed,
+    part: name.trim(),
+    member: joint ?? member ?? null,
+    atM,
+    mark,
+  });
+  if (place === undefined) return point(null, null);
   const mark = marks.find((m) => m === place.trim());
-  if (mark !== undefined) return { ...base, atM: null, mark };
+  if (mark !== undefined) return point(null, mark);
   const height = readHeight(place.trim(), node, spot);
-  return height === null ? null : { ...base, atM: height, mark: null };
+  return height === null ? null : point(height, null);
 }
 
 function readHeight(place: string, node: TreeNode, spot: Spot) {

@@ -101,7 +101,7 @@ export const conductorSizes = {
     title: 'The tie between the lightning [electrode]s and the others is of main conductor size',
     failTitle: 'The tie {at} to the lightning [electrode]s is too thin',
     why: 'A strike raises the lightning [electrode]s; what evens them out with power, telephone and antenna carries a great part of it.',
-    met: '29 mm² copper or 50 mm² aluminium up to a height of {=75 ft}, twice that above. Stricter than the {=6 AWG} of the electrical code.',
+    met: '29 mm² copper or 50 mm² aluminium up to a height of {=75 ft}, twice that above. Stricter than the {=6 AWG} of the electrical code. The wire from the [service] to a lightning [electrode] is such a tie.',
     remedy: 'Replace {at} with a main conductor of the lightning protection system.',
     exempt: 'Sites that claim no lightning protection system.',
     tools: mainTools,

@@ -77,13 +77,14 @@ export const earthResistance = {
     },
   },
   'type-a-length': {
-    title: 'Each [electrode] at a [down conductor] has the length of its class',
-    failTitle: '{at}: shorter than the class asks',
+    title: 'Each [down conductor] has an [electrode] of its own, of the length of its class',
+    failTitle: '{at}: an [electrode] is missing, or shorter than the class asks',
     why: 'The first metres in the soil carry the front of the stroke.',
-    met: '{=5 m} level or {=2.5 m} upright in classes III and IV; more in classes I and II where the soil is poor. Two [electrode]s at least. Any length where it reads below 10 ohm alone.',
+    met: '{=5 m} level or {=2.5 m} upright in classes III and IV; more in classes I and II where the soil is poor. Two [electrode]s at least, and one at the foot of each [down conductor] that is in the file, which no other shares. Any length where it reads below 10 ohm alone.',
     exempt: 'A ring or a footing is the other type, with a condition of its own.',
-    remedy: 'Lengthen {at}, or lay a ring.',
-    tools: { 'measure it': 'tape', 'measure the soil': 'earth tester' },
+    remedy:
+      'Have a longer [electrode] put in, one more for each [down conductor] that has none of its own, or a ring laid ({at}).',
+    tools: { 'count them': 'papers', 'measure it': 'tape', 'measure the soil': 'earth tester' },
     because: {
       none: 'No rod or run serves lightning protection.',
       'not claimed': noClass,
@@ -98,6 +99,14 @@ export const earthResistance = {
       'measure it': 'Look for the mark at {at}, or ask who put it in; type `length:`.',
       'long enough': '{at}: long enough.',
       short: '{at}: shorter than the clause asks.',
+      'none at foot': '{at} {at?leads:lead} to no [electrode] at the foot.',
+      'foot unknown': 'Whether {at} {at?leads:lead} to an [electrode] at the foot is not known.',
+      'follow down':
+        'Follow {at} down to the soil, see what {at?it ends:each ends} on, and type that and the [electrode] below it.',
+      shared: '{at} lead to {electrodes} alone; one for each is asked.',
+      'perhaps shared': 'Whether {electrodes} count as one for each of {at} is not known.',
+      'count them':
+        'Ask whoever laid {electrodes} how many rods there are, or how long the run is, and which of {at} land on which of it.',
       'soil unknown': soilUnknown,
       'measure the soil': measureSoil,
     },
@@ -158,9 +167,10 @@ export const earthResistance = {
     title: 'No conductor further down the way of a mast is thinner than its lead has to be',
     failTitle: '{at}, on the way from a mast to [ground], is thinner than its lead has to be',
     why: 'The thinnest piece of the way melts first, wherever it is.',
-    met: 'Each conductor on the way has the section that the lead of a mast must have.',
+    met: 'Each conductor on the way has the section that the lead of a mast must have of its metal. Where there is no figure for a metal (bare aluminium outside the United States and Canada), that is said.',
     exempt: 'The lead itself and the ties of [electrode]s have conditions of their own.',
     remedy: 'Replace {at} with a conductor of the size of the lead, or give the mast a way of its own.',
+    tools: { ask: 'papers', 'look at cover': 'eyes' },
     because: {
       none: 'No further conductor is on the way of a mast or antenna to [ground].',
       'size unknown': 'The size is asked about elsewhere.',
@@ -168,7 +178,12 @@ export const earthResistance = {
       small: '{at} is too small.',
       'measure it': 'Read the print on {at}, or measure across its metal.',
       'metal not listed': 'No size is named for the metal of {at}.',
-      ask: 'Ask the [authority].',
+      ask: 'Ask the [authority] whether {at} {at?is:are} accepted on the way of a mast to [ground], or lay copper.',
+      'bare aluminium':
+        '{at} {at?is:are} of bare aluminium, and what is asked of the lead of a mast has a figure of insulated aluminium alone.',
+      'cover unknown':
+        'Whether the aluminium of {at} is insulated is not known, and what is asked of the lead of a mast has no figure of bare aluminium.',
+      'look at cover': 'Look whether {at} {at?is:are} covered and add `insulated` or `bare` to `wire:`.',
       'metal unknown': 'The metal of {at} is not known.',
       'look at it': 'Look what {at} is made of.',
     },

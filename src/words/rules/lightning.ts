@@ -69,9 +69,14 @@ export const lightning = {
     why: 'An insurer and the next owner believe paper; a mast with a wire is no protection of a building.',
     met: '`site.certificate` names who installed it and its certificate.',
     remedy: 'Ask for the certificate and type it under `site.certificate`, or take the claim back.',
+    tools: { 'ask for it': 'papers' },
     because: {
       'not claimed': notClaimed,
       named: 'The file names the certificate.',
+      'nobody knows':
+        'Nobody knows who installed the lightning protection that is claimed, or whether it has a certificate.',
+      'ask for it':
+        'Ask the owner and the installer for the certificate and type it under `site.certificate`; where there is none, type `none`.',
       'not named': 'The file claims lightning protection without a certificate.',
     },
   },
@@ -155,6 +160,23 @@ export const lightning = {
   },
   'separation-distance-iec': {
     ...beside,
-    met: 'The metal is bonded to the lightning protection, or farther from the conductor than the [separation distance]: the length to the nearest bond times 0.08, 0.06 or 0.04 (class I, II, III and IV), times 1, 0.66 or 0.44 (one, two, three [down conductor]s), doubled through a wall.',
+    title: 'Metal and wiring beside a lightning conductor are bonded to it or keep their distance',
+    failTitle: '{at} are nearer to each other than the [separation distance], and not bonded to each other',
+    why: 'A strike jumps from its conductor to metal or wiring beside it, and through whoever stands there.',
+    met: 'The metal is bonded to the lightning protection, or metal or wiring is farther from the conductor than the [separation distance]: the length to the nearest bond times 0.08, 0.06 or 0.04 (class I, II, III and IV), times 1, 0.66 or 0.44 (one, two, three [down conductor]s), doubled through a wall. Lines that lie in the soil outdoors alone are left out.',
+    remedy:
+      'Have an installer of lightning protection bond the metal, or the wiring through a protector, where they are near each other, or move it away ({at}).',
+    tools: { ...beside.tools, 'tape wiring': 'tape', 'tape wiring bond': 'tape' },
+    because: {
+      ...beside.because,
+      'no distance': 'The file gives no distance between metal or wiring and a [down conductor].',
+      'wiring not placed': 'How far {at} {at?runs:run} from the [down conductor]s is not known.',
+      'tape wiring':
+        'Look where {at} {at?runs:run} along the inside and the outside of the walls that a [down conductor] goes down, and measure how near {at?it:each} comes to it; type the distance under `near:` of the line.',
+      'wiring bonded':
+        'The wiring is bonded to the lightning protection, or has a protector there; whether {at} keep their distance hangs on the length of the conductor from the place where they are near down to that bond.',
+      'tape wiring bond':
+        'Measure how near {at} come to each other and the length of the conductor from there down to the bond; the wiring has to keep the [separation distance] for that length. Ask an installer of lightning protection.',
+    },
   },
 } as const satisfies Record<string, RuleWords>;

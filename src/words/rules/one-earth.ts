@@ -160,13 +160,25 @@ export const oneEarth = {
   },
   'shelters-within-reach-bonded': {
     title: 'Things that a person can touch at once are bonded together',
-    failTitle: '{at} can be touched at once and are not bonded together',
+    failTitle: '{at} can be touched at once and are not bonded together as is asked',
     why: 'Whoever touches both bridges two [ground]s, which stand at different voltages at a fault or a strike.',
-    met: 'Both belong to one bonded group. The [protective conductor]s of cords are enough against a fault of the mains: where they alone tie the two, this is advice.',
+    met: 'Both belong to one bonded group, and where a conductor runs straight from one to the other it, or another way, is at least {=6 AWG} copper: thinner is a defect between shelters, vehicles and generators and in a field station, else advice. Asked of what is typed as within reach, of what a connector is pulled between, and of shelters, vehicles and generators (in a field station of all that people touch) that `near:` puts within {=2.5 m} of each other. The [protective conductor]s of cords are enough against a fault of the mains: where they alone tie the two, this is advice.',
     remedy: 'Bond {at} together with at least {=6 AWG} copper, or move them out of reach of each other.',
+    tools: { 'look at it': 'eyes', ask: 'electrician' },
     because: {
-      none: 'Nothing is typed as within reach of anything else, and no connector is pulled by hand between two bonded places.',
+      none: 'Nothing is typed as within reach of anything else, no shelter, vehicle or generator has a distance to another, and no connector is pulled by hand between two bonded places.',
       'one group': '{at} belong to one bonded group.',
+      far: '{at} are farther from each other than one person reaches.',
+      'how near': 'Whether one person reaches {at} at once is not known well enough.',
+      tape: 'Measure how near {at} come to each other; type the distance under `near:`.',
+      thin: 'What bonds {at} together is thin: {conductors}.',
+      'size unknown': 'How thick the conductor is that bonds {at} together is not known.',
+      'measure it': 'Measure the conductor that bonds {at} together (without its insulation); type `wire:`.',
+      'metal unknown': 'Of what metal the conductor is that bonds {at} together is not known.',
+      'look at it': 'Look of what metal the conductor is that bonds {at} together; type `wire:`.',
+      'metal not listed':
+        'The conductor that bonds {at} together is not of copper, and the document that asks it gives no size for its metal.',
+      ask: 'Ask a [electrician] whether a conductor of that metal and size will do between {at}.',
       perhaps: 'Whether {at} are bonded together depends on what is not known.',
       trace: 'Trace what each of {at} is tied to.',
       'two groups': 'No bond joins {at}.',
@@ -181,17 +193,22 @@ export const oneEarth = {
       'A building fed by a feeder has an [electrode] of its own, and a [protective conductor] comes with the feeder',
     failTitle: 'The building of {at} lacks an [electrode] of its own or a [protective conductor] with its feeder',
     why: 'Without one the whole building rises to the voltage that a strike there drives along the feeder.',
-    met: 'The panel of the building reaches an [electrode] without the feeder, and the feeder brings a [protective conductor]. Excepted: one branch circuit with its own [protective conductor].',
+    met: 'The panel of the building reaches an [electrode] without the feeder and not over the [service] or another building, and the feeder brings a [protective conductor]. Excepted: one branch circuit with its own [protective conductor].',
     remedy:
       'Have a [electrician] drive an [electrode] at the building of {at} and bond it at its disconnect, and run a [protective conductor] with the feeder where there is none.',
     because: {
       none: 'No sub-panel stands in another building.',
-      'own electrode': '{at} reaches an [electrode] without the feeder.',
+      'own electrode': '{at} reaches an [electrode] without the feeder and without another building.',
+      shared:
+        '{at} {at?leads:lead} to {electrode}, on which the wire of the [service] lands too; at which building it lies is not known.',
+      'say where it lies':
+        'Look at which building {electrode} goes into the soil and type `where:` with that building for it.',
       'place unknown': 'The file does not say which building {at} or the [service] {at?is:are} in.',
       'say where': 'Type `where:` for {at} and for the [service].',
       perhaps: 'Whether {at} {at?has:have} an [electrode] of {at?its:their} own depends on what is not known.',
       look: 'Look outside the building of {at} for a rod or a conductor that goes into the soil.',
-      'no electrode': '{at} reaches an [electrode] only over the feeder, or none at all.',
+      'no electrode':
+        '{at} {at?reaches:reach} an [electrode] only over the feeder, the [service] or another building, or none at all.',
       'no conductor with the feeder':
         '{at} has an [electrode], and no [protective conductor] comes with the feeder: a fault there has only soil to go back by.',
       'feeder unknown': 'Nobody said whether a [protective conductor] comes with the feeder of {at}.',

@@ -15,7 +15,5 @@ export const withoutWork: Readonly<Record<string, string>> = {
   'tower-standard dead-end-length:down-east':
     'Another way down for a lightning protection that is claimed is drawn by who designs it, not found by a search.',
   'tower-standard down-conductor-count:down-east': 'As above: one more way down, one work for both.',
-  'case-52 metalwork-bonded:siding':
-    'The file has no electrode and no service to tie anything to; the panel with its rods is proposed for the line, the siding after it.',
   'case-55 own/own-bar-to-master-bar:bar-lead': 'The limit is the owner’s own, and only the owner knows what meets it.',
 };

@@ -120,6 +120,33 @@ describe('common-bond-main-size', () => {
     expect(verdictsOf(rule, tie('29 mm2 copper', '24 m'))).toEqual(['not met tie: small']);
   });
 
+  // what leads from the service to a lightning electrode is the tie to the grounds of power
+  const service = (ends: string, wire: string) =>
+    `${tie(wire).replace('from: L, to: R', ends).replace('service: unknown', 'service: panel')}
+equipment: {panel: {kind: service panel}}
+`;
+  it('asks it of the service’s wire that lands on a lightning electrode or passes one', () => {
+    expect(verdictsOf(rule, service('from: panel, to: L', '29 mm2 copper'))).toEqual(['met tie: enough']);
+    expect(verdictsOf(rule, service('from: panel, to: L', '4 AWG copper'))).toEqual(['not met tie: small']);
+    expect(verdictsOf(rule, service('from: panel, to: L', '57.4 kcmil copper'))).toEqual(['met tie: enough']);
+    expect(verdictsOf(rule, service('from: panel, to: R, passes: [L]', '4 AWG copper'))).toEqual([
+      'not met tie: small',
+    ]);
+    expect(findingsOf(rule, service('from: panel, to: R', '4 AWG copper')).outcome).toBe('not applicable');
+  });
+
+  it('leaves the doubt about a size of that wire to the condition of the service, and what fails it too stands under it', () => {
+    expect(findingsOf(rule, service('from: panel, to: L', 'unknown')).outcome).toBe('not looked at');
+    // a rod alone asks 6 AWG at most (NFPA 70 250.66(A))
+    const thin = findingsOf(rule, service('from: panel, to: L', '10 AWG copper')).findings;
+    expect(thin.map((f) => [f.outcome, f.under])).toEqual([['not met', 'rod-only-conductor-size:tie']]);
+    const footing = service('from: panel, to: L', '10 AWG copper').replace(
+      'L: {kind: rod}',
+      'L: {kind: concrete-encased}',
+    );
+    expect(findingsOf(rule, footing).findings[0]!.under).toBe('concrete-only-conductor-size:tie');
+  });
+
   it('stands under the electrical code’s 6 AWG where that is not met either', () => {
     expect(findingsOf(rule, tie('8 AWG copper')).findings[0]!.under).toBe('antenna-electrode-bond-size:tie');
     expect(findingsOf(rule, tie('unknown')).outcome).toBe('not looked at');

@@ -83,6 +83,67 @@ describe('type-a-length: level l1, upright half of it', () => {
   });
 });
 
+// IEC 62305-3:2010 5.4.2.1, from memory: an electrode at each down conductor, two at least
+describe('type-a-length: an electrode at each down conductor', () => {
+  const down = (downs: string, electrodes = 'A: {kind: rod, length: 3 m}, B: {kind: rod, length: 3 m}', more = '') =>
+    verdictsOf(
+      'type-a-length',
+      `site: {name: Types, region: iec, units: m, service: none, claims: class III}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes: {${electrodes}}
+supports: {t1: {kind: air terminal}, t2: {kind: air terminal}}
+bars: {test: {kind: other}, high: {kind: other}}
+metalwork: {gutter: {kind: gutter}}
+conductors: {roof: {from: t1, to: t2}, ${downs}}
+${more}`,
+    ).filter((v) => !/long enough|only/.test(v));
+  const d = (n: number, to: string, from = `t${n}`) => `d${n}: {from: ${from}, to: ${to}, role: down conductor}`;
+
+  it('takes one for each, landed on or over a bar for the test', () => {
+    expect(down(`${d(1, 'A')}, ${d(2, 'B')}`)).toEqual([]);
+    expect(down(`${d(1, 'test')}, c: {from: test, to: A}, ${d(2, 'B')}`)).toEqual([]);
+    expect(down(`${d(1, 'test')}, c: {from: test, to: A, role: down conductor}, ${d(2, 'B')}`)).toEqual([]);
+    expect(down(`d1: {from: t1, to: high, passes: [A], role: down conductor}, ${d(2, 'B')}`)).toEqual([]);
+  });
+
+  it('finds one that leads to none: the roof and another down conductor are no way', () => {
+    expect(down(`${d(1, 'A')}, ${d(2, 'test')}, c: {from: A, to: B}`)).toEqual(['not met d2: none at foot']);
+    expect(down(`${d(1, 'A')}, ${d(2, 'gutter')}`)).toEqual(['not met d2: none at foot']);
+    expect(down(`${d(1, 'A')}, ${d(2, 'B')}, ${d(3, 'gutter', 'high')}, e: {from: high, to: t1}`)).toEqual([
+      'not met d3: none at foot',
+    ]);
+  });
+
+  it('finds several on one rod', () => {
+    expect(down(`${d(1, 'A')}, ${d(2, 'A')}`)).toEqual(['not met d1 d2: shared']);
+    expect(down(`${d(1, 'test')}, ${d(2, 'test')}, c: {from: test, to: A}`)).toEqual(['not met d1 d2: shared']);
+    expect(down(`${d(1, 'test')}, ${d(2, 'test')}, c: {from: test, to: A}, e: {from: test, to: B}`)).toEqual([]);
+    const pair = (count: string) => `A: {kind: rods, ${count}length: 3 m}`;
+    expect(down(`${d(1, 'A')}, ${d(2, 'A')}`, pair('count: 2, '))).toEqual([]);
+    expect(down(`${d(1, 'A')}, ${d(2, 'A')}`, pair(''))).toEqual(['cannot tell d1 d2: perhaps shared']);
+    const run = 'A: {kind: buried wire, closed: no, length: 30 m}';
+    expect(down(`${d(1, 'A')}, ${d(2, 'A')}`, run)).toEqual(['cannot tell d1 d2: perhaps shared']);
+  });
+
+  it('cannot tell of one whose foot nobody saw', () => {
+    expect(down(`${d(1, 'A')}, ${d(2, 'unknown')}`)).toEqual(['cannot tell d2: foot unknown']);
+    expect(down(`${d(1, 'A')}, ${d(2, 'test')}, c: {from: test, to: B, present: unknown}`)).toEqual([
+      'cannot tell d2: foot unknown',
+    ]);
+    expect(down(`${d(1, 'A')}, ${d(2, 'gutter')}, c: {from: gutter, to: B}`)).toEqual(['cannot tell d2: foot unknown']);
+    const none = verdictsOf(
+      'type-a-length',
+      `site: {name: Types, region: iec, service: none, claims: class III, incomplete: [conductors]}
+electrodes: {A: {kind: rod, length: 3 m}, B: {kind: rod, length: 3 m}}
+supports: {t1: {kind: air terminal}}
+bars: {test: {kind: other}}
+conductors: {${d(1, 'test')}}
+`,
+    );
+    expect(none).toContain('cannot tell d1: foot unknown');
+  });
+});
+
 describe('type-b-radius: the circle of the area that the ring encloses, r = sqrt(A / pi), at least l1', () => {
   const ring = (side: number, rest = '', ties = '', claims = ', claims: class III', soil = '100 ohm m') =>
     ask(

@@ -76,6 +76,7 @@ conductors: ${tie === '' ? 'none' : `{${tie}}`}
 
   it('asks a tie within 6 ft, in feet and in metres', () => {
     expect(verdictsOf(rule, two('6 ft'))).toEqual(['not met w1 w2: apart']);
+    expect(verdictsOf(rule, two('5.9 ft'))).toEqual(['not met w1 w2: apart']);
     expect(verdictsOf(rule, two('6.1 ft'))).toEqual(['met w1 w2: far']);
     expect(verdictsOf(rule, two('1.82 m'))).toEqual(['not met w1 w2: apart']);
     expect(verdictsOf(rule, two('1.83 m'))).toEqual(['met w1 w2: far']);

@@ -91,6 +91,67 @@ describe('racks-bonded', () => {
     expect(verdictsOf(rule, rack('16 mm2 copper, present: unknown'))).toEqual(['cannot tell box: size unknown']);
   });
 
+  const ending = (conductors: string, header = '', more = '') =>
+    verdictsOf(
+      rule,
+      `${site('kind: rack', `, ${conductors}`, header, 'iec').replace('R1: {kind: rod}', 'R1: {kind: rod}, R2: {kind: rod}').replace('box: {', 'two: {kind: rack}, radio: {kind: transceiver}, box: {')}${more}`,
+    );
+  const thick = 'wire: 16 mm2 copper';
+  const rail = (continuous: string) => `metalwork: {rail: {kind: railing, continuous: ${continuous}}}\n`;
+
+  it('asks that it leads to a bar, or to a rack from which as much copper goes on', () => {
+    expect(ending(`c2: {from: box, to: R2, ${thick}}`)).toEqual(['not met box: not to a bar']);
+    expect(ending(`c2: {from: box, to: radio, ${thick}}, c3: {from: radio, to: bar, ${thick}}`)).toEqual([
+      'not met box: not to a bar',
+    ]);
+    expect(ending(`c2: {from: box, to: two, ${thick}}`)).toEqual([
+      'not met box: not to a bar',
+      'not met two: not to a bar',
+    ]);
+    expect(ending(`c2: {from: box, to: two, ${thick}}, c3: {from: two, to: bar, ${thick}}`)).toEqual([
+      'met box: thick',
+      'met two: thick',
+    ]);
+    expect(ending(`c2: {from: box, to: two, ${thick}}, c3: {from: two, to: bar, wire: 10 mm2 copper}`)).toEqual([
+      'not met box: thin further on',
+      'not met two: thin further on',
+    ]);
+    // a thick conductor to nowhere beside a thin one to the bar
+    expect(ending(`c2: {from: box, to: R2, ${thick}}, c3: {from: box, to: bar, wire: 6 mm2 copper}`)).toEqual([
+      'not met box: thin further on',
+    ]);
+    const service = `c2: {from: box, to: panel, ${thick}}`;
+    expect(
+      verdictsOf(
+        rule,
+        site('kind: rack', `, ${service}`, '', 'iec')
+          .replace('service: unknown', 'service: panel')
+          .replace('box: {', 'panel: {kind: service panel}, box: {'),
+      ),
+    ).toEqual(['met box: thick']);
+  });
+
+  it('cannot tell where the far end, or what goes on from there, is not known', () => {
+    expect(ending(`c2: {from: box, to: unknown, ${thick}}`)).toEqual(['cannot tell box: way unknown']);
+    expect(ending(`c2: {from: box, to: R2, ${thick}}`, ', incomplete: [conductors]')).toEqual([
+      'cannot tell box: way unknown',
+    ]);
+    expect(ending(`c2: {from: box, to: two, ${thick}}, c3: {from: two, to: bar}`)).toEqual([
+      'cannot tell box two: way unknown',
+    ]);
+    // a rail in one piece, perhaps
+    expect(
+      ending(`c2: {from: box, to: rail, ${thick}}, c3: {from: rail, to: bar, ${thick}}`, '', rail('unknown')),
+    ).toEqual(['cannot tell box: way unknown']);
+    expect(ending(`c2: {from: box, to: rail, ${thick}}, c3: {from: rail, to: bar, ${thick}}`, '', rail('yes'))).toEqual(
+      ['met box: thick'],
+    );
+    expect(ending(`c2: {from: box, to: rail, ${thick}}, c3: {from: rail, to: bar, ${thick}}`, '', rail('no'))).toEqual([
+      'not met box: not to a bar',
+    ]);
+    expect(ending(`c2: {from: box, to: R2, wire: unknown}`)).toEqual(['not met box: not to a bar']);
+  });
+
   it('says the section that it judged by, so that an owner’s own limit can judge it again', () => {
     const { measured } = findingsOf(rule, rack('10 mm2 copper')).findings[0]!;
     expect(measured).toMatchObject({ limit: 16e-6 });

@@ -89,11 +89,20 @@ describe('down-conductor-spacing-iec', () => {
   });
 });
 
-/** NFPA 780 (2023) 1.5.3, second-hand; it cannot be untold: the file names a certificate or does not. */
+/** NFPA 780 (2023) 1.5.3, second-hand; no threshold. Left out is none, `unknown` is nobody knows. */
 it('claimed-standard-named asks a certificate of who claims protection', () => {
   const rule = 'claimed-standard-named';
   expect(verdictsOf(rule, claimed('us'))).toEqual(['not met : not named']);
+  const typed = (certificate: string) =>
+    findingsOf(rule, claimed('us').replace('claims:', `certificate: ${certificate}, claims:`)).findings[0]!;
+  const said = (certificate: string) => `${typed(certificate).outcome}: ${typed(certificate).because.key}`;
   expect(verdictsOf(rule, claimed('us').replace('claims:', 'certificate: sheet 4, claims:'))).toEqual(['met : named']);
+  expect(verdictsOf(rule, claimed('us').replace('claims:', 'certificate: unknown, claims:'))).toEqual([
+    'cannot tell : nobody knows',
+  ]);
+  expect(said('{is: unknown}')).toBe('cannot tell: nobody knows');
+  expect(typed('unknown').tool).toBe('papers');
+  expect(['none', 'no'].map(said)).toEqual(['not met: not named', 'not met: not named']);
   expect(outcomeOf(rule, unclaimed)).toBe('not applicable');
   expect(outcomeOf(rule, head('region: us, claims: no lightning protection'))).toBe('not applicable');
   expect(outcomeOf(rule, head('region: us, claims: without any lightning protection'))).toBe('not applicable');
@@ -286,9 +295,7 @@ everyOutcome('mast-as-strike-termination');
 everyOutcome('down-conductor-spacing-iec', {
   limits: 'a usual distance: a fifth more is accepted, and both sides of that stand above',
 });
-everyOutcome('claimed-standard-named', {
-  'cannot tell': 'the file names a certificate or it does not',
-});
+everyOutcome('claimed-standard-named');
 everyOutcome('antenna-in-protected-zone', {
   limits: 'the radius of a sphere is no figure of the site: where it reaches is worked out by hand above',
 });

@@ -132,6 +132,91 @@ describe('separation-distance-iec', () => {
   });
 });
 
+/** IEC 62305-3:2010 6.3 (second-hand) speaks of wiring as of metal; class I, one down, 9 m of 12 m: 0.72 m and 1.92 m as above. */
+describe('separation-distance-iec: wiring', () => {
+  const rule = 'separation-distance-iec';
+  const wired = (lines: string, more = '') => `
+site: {name: Beside, region: iec, units: m, service: unknown, claims: lightning protection class I}
+electrodes: {R1: {kind: rod}}
+supports: {rod: {kind: air terminal}}
+bars: {main: {kind: main earthing bar}}
+buildings: {house: {}}
+arresters: {p: {kind: mains protector, on: main, covers: all}}
+equipment: {intake: {kind: meter box, where: house}, lamp: {kind: other, where: house}}
+lines: {${lines}}
+conductors: {d1: {from: rod, to: R1, role: down conductor, length: 12 m}${more}}
+`;
+  const lamp = (says: string, path = '[intake, lamp]') => `l1: {kind: mains, path: ${path}, ${says}}`;
+  const near = (distance: string) => `at: [0, 0, 9 m], near: [{part: d1, distance: ${distance}}]`;
+
+  it.each([
+    ['0.71 m', 'not met l1 d1: near'],
+    ['2.3 ft', 'not met l1 d1: near'],
+    ['0.73 m', 'cannot tell d1 l1: height unknown'],
+    ['1.91 m', 'cannot tell d1 l1: height unknown'],
+    ['1.93 m', 'met l1 d1: far'],
+    ['6.4 ft', 'met l1 d1: far'],
+  ])('at %s: %s', (distance, verdict) => {
+    expect(verdictsOf(rule, wired(lamp(near(distance))))).toEqual([verdict]);
+  });
+
+  it('cannot tell at a height that nobody typed, nor of a line whose path is not known', () => {
+    expect(verdictsOf(rule, wired(lamp('near: [{part: d1, distance: 0.1 m}]')))).toEqual([
+      'cannot tell d1 l1: height unknown',
+    ]);
+    expect(verdictsOf(rule, wired(lamp(near('0.1 m'), '[intake, unknown]')))).toEqual([
+      'cannot tell d1 l1: height unknown',
+    ]);
+    const partly = wired(lamp(near('0.1 m'))).replace('claims', 'incomplete: [arresters], claims');
+    expect(verdictsOf(rule, partly)).toEqual(['cannot tell d1 l1: height unknown']);
+  });
+
+  it('hangs on the length down to the bond where a protector or a shield is bonded', () => {
+    const bar = ', b: {from: main, to: R1}';
+    expect(verdictsOf(rule, wired(lamp(near('0.1 m'), '[p, intake, lamp]'), bar))).toEqual([
+      'cannot tell d1 l1: wiring bonded',
+    ]);
+    // the bar of the protector is bonded to nothing else
+    expect(verdictsOf(rule, wired(lamp(near('0.1 m'), '[p, intake, lamp]')))).toEqual(['not met l1 d1: near']);
+    const coax = `l1: {kind: coax, path: [main, lamp], ${near('0.1 m')}}`;
+    expect(verdictsOf(rule, wired(coax, bar))).toEqual(['cannot tell d1 l1: wiring bonded']);
+    expect(verdictsOf(rule, wired(coax.replace('0.1 m', '2 m'), bar))).toEqual(['met l1 d1: far']);
+  });
+
+  it('takes the spacing of a line that runs along the conductor', () => {
+    expect(verdictsOf(rule, wired(lamp('at: [0, 0, 9 m], along: {part: d1, spacing: 5 cm}')))).toEqual([
+      'not met l1 d1: near',
+    ]);
+  });
+
+  it('asks once about all lines of which no distance is typed', () => {
+    const three = `${lamp('known: seen')}, l2: {kind: network, path: [lamp, unknown]}, l3: {kind: coax, path: [lamp, lamp]}`;
+    expect(verdictsOf(rule, wired(three))).toEqual(['cannot tell l1 l2 l3: wiring not placed']);
+    expect(verdictsOf(rule, wired(three.replace('known: seen', near('2 m'))))).toEqual([
+      'cannot tell l2 l3: wiring not placed',
+      'met l1 d1: far',
+    ]);
+  });
+
+  it('leaves out glass, what is not there, what lies in the soil outdoors, and wiring in the United States', () => {
+    const out = [
+      'f: {kind: fibre, path: [intake, lamp], metal_inside: no}',
+      'n: {kind: network, path: [intake, lamp], present: no}',
+      'b: {kind: mains, path: [street, main], buried: yes}',
+    ].join(', ');
+    const outside = (lines: string) => wired(lines).replace('main: {kind', 'main: {where: outside, kind');
+    expect(findingsOf(rule, outside(out)).outcome).toBe('not looked at');
+    expect(verdictsOf(rule, outside(out.replace('metal_inside: no', 'metal_inside: yes')))).toEqual([
+      'cannot tell f: wiring not placed',
+    ]);
+    expect(verdictsOf(rule, outside('b: {kind: mains, path: [street, intake], buried: yes}'))).toEqual([
+      'cannot tell b: wiring not placed',
+    ]);
+    const us = wired(lamp(near('0.1 m'))).replace('region: iec', 'region: us');
+    expect(verdictsOf('side-flash-distance-us', us)).toEqual([]);
+  });
+});
+
 it('separation-distance-iec is not asked where no distance is typed', () => {
   expect(outcomeOf('separation-distance-iec', site('iec', 'metal: steel'))).toBe('not applicable');
 });

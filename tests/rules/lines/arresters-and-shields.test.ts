@@ -40,6 +40,17 @@ describe('panel-tied-to-service', () => {
     expect(verdictsOf(rule, unknown)).toEqual(['cannot tell entry: service unknown']);
     expect(outcomeOf(rule, site().replace('service: panel', 'service: none'))).toBe('not applicable');
   });
+
+  it('cannot tell of a bar with a wire that nobody traced, straight on it or further on in its group', () => {
+    const wires = (more: string) => verdictsOf(rule, site({ conductors: `c1: {from: panel, to: R}, ${more}` }));
+    expect(wires('c2: {from: entry, to: unknown}')).toEqual(['cannot tell entry: perhaps']);
+    expect(wires('c2: {from: entry, to: mast}, c3: {from: mast, to: unknown}')).toEqual(['cannot tell entry: perhaps']);
+    // an open end of the service's group says nothing of what ends on the bar
+    expect(wires('c2: {from: panel, to: unknown}')).toEqual(['not met entry: apart']);
+    const loose = site({ conductors: 'c1: {from: panel, to: R}, c2: {from: entry, to: unknown}' });
+    const saidNo = loose.replace('kind: entry panel, where', 'kind: entry panel, bonded: no, where');
+    expect(verdictsOf(rule, saidNo)).toEqual(['cannot tell entry: perhaps']);
+  });
 });
 
 /** NFPA 70 810.20, 810.21, 800.100 (second-hand); no threshold. */

@@ -25,6 +25,39 @@ conductors: {c1: {from: main, to: R1}${conductors}}
     expect(verdictsOf(rule, site('', '', 'unknown'))).toEqual(['cannot tell sub: place unknown']);
   });
 
+  it('takes no bond to the other building for an electrode of its own', () => {
+    const not = ['not met sub: no electrode'];
+    expect(verdictsOf(rule, site(', b: {from: sub, to: main}'))).toEqual(not);
+    const bar = (where: string, more: string) =>
+      `${site(`, b: {from: sub, to: bar}, ${more}`)}bars: {bar: {kind: entry panel, where: ${where}}}\n`;
+    expect(verdictsOf(rule, bar('house', 'c2: {from: bar, to: R2}'))).toEqual(not);
+    expect(verdictsOf(rule, bar('hut', 'c2: {from: bar, to: R2}'))).toEqual(['met sub: own electrode']);
+    expect(verdictsOf(rule, bar('outside', 'c2: {from: bar, to: R2}'))).toEqual(['met sub: own electrode']);
+    expect(verdictsOf(rule, bar('outside', 'c2: {from: bar, to: main}'))).toEqual(not);
+    // a radio passes no bond on
+    const radio = site(', b: {from: sub, to: radio}, c2: {from: radio, to: R2}').replace(
+      'sub: {kind',
+      'radio: {kind: transceiver, where: hut}, sub: {kind',
+    );
+    expect(verdictsOf(rule, radio)).toEqual(not);
+  });
+
+  it('cannot tell of an electrode of the service until somebody says at which building it lies', () => {
+    const shared = site(', b: {from: sub, to: R1}');
+    expect(verdictsOf(rule, shared)).toEqual(['cannot tell sub: shared']);
+    const at = (where: string) => shared.replace('R1: {kind: rod', `R1: {kind: rod, where: ${where}`);
+    expect(verdictsOf(rule, at('hut'))).toEqual(['met sub: own electrode']);
+    expect(verdictsOf(rule, at('house'))).toEqual(['not met sub: no electrode']);
+    expect(verdictsOf(rule, site(', b: {from: sub, to: R1}, c2: {from: sub, to: R2}'))).toEqual([
+      'met sub: own electrode',
+    ]);
+    const rail = `${site(', b: {from: sub, to: rail}, c2: {from: rail, to: R2}')}metalwork: {rail: {kind: railing}}\n`;
+    expect(verdictsOf(rule, rail)).toEqual(['cannot tell sub: perhaps']);
+    expect(verdictsOf(rule, rail.replace('kind: railing', 'kind: railing, continuous: yes'))).toEqual([
+      'met sub: own electrode',
+    ]);
+  });
+
   it('asks a protective conductor with the feeder', () => {
     expect(verdictsOf(rule, site(own, ', protective_conductor: no'))).toEqual([
       'not met sub: no conductor with the feeder',

@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
@@ -40,7 +41,105 @@ test('with the cord pulled it ties nothing', () => {
 });
 
 test('a bond is what is asked', () => {
-  expect(reach(site('no', '  c1: {from: radio, to: computer}\n'))).toEqual(['met computer radio: one group']);
+  const tied = (wire: string) => reach(site('no', `  c1: {from: radio, to: computer, wire: ${wire}}\n`));
+  expect(tied('6 AWG copper')).toEqual(['met computer radio: one group']);
+  // a way over the panel alone is taken as it is
+  const over = '  c1: {from: radio, to: main, wire: 10 AWG copper}\n  c2: {from: computer, to: main}\n';
+  expect(reach(site('no', over))).toEqual(['met computer radio: one group']);
+});
+
+/** Army preventive maintenance monthly 599 (read): at least 6 AWG, 13.3 mm². Conductors that are thin are advice but in the field. */
+describe('the size of a bond straight from one to the other', () => {
+  const field = (wire: string, more = '') => `site: {name: Field, region: us, units: ft, service: none}
+electrodes: {rod: {kind: rod}}
+equipment:
+  generator: {kind: generator, within_reach: [van]}
+  van: {kind: vehicle frame}
+conductors: {c1: {from: generator, to: van, wire: ${wire}}${more}}
+`;
+  const ofWire = (wire: string, more = '') => verdictsOf(rule, field(wire, more));
+
+  eitherSide(rule, field, [
+    ['13.3 mm2 copper', '13.2 mm2 copper'],
+    ['6 AWG copper', '26 kcmil copper'],
+  ]);
+
+  it('is judged, and cannot be told of a size or metal that nobody knows', () => {
+    expect(ofWire('6 AWG copper')).toEqual(['met generator van: one group']);
+    expect(ofWire('10 AWG copper')).toEqual(['not met generator van: thin']);
+    expect(ofWire('unknown')).toEqual(['cannot tell generator van: size unknown']);
+    expect(ofWire('6 AWG')).toEqual(['cannot tell generator van: metal unknown']);
+    expect(ofWire('6 AWG aluminum')).toEqual(['cannot tell generator van: metal not listed']);
+    const [thin] = findingsOf(rule, field('10 AWG copper')).findings;
+    // 10 AWG is 5.26 mm2
+    expect(thin!.measured!.text).toMatch(/^10 AWG .*; at least 6 AWG/);
+    expect(thin!.because.text).toMatch(/c1/);
+    expect(thin!.change).toEqual([
+      { is: 'set', section: 'conductors', id: 'c1', field: 'wire', value: '6 AWG copper' },
+    ]);
+  });
+
+  it('the best of several straight ones counts, or another way that is thick all along', () => {
+    expect(ofWire('10 AWG copper', ', c2: {from: van, to: generator, wire: 4 AWG copper}')).toEqual([
+      'met generator van: one group',
+    ]);
+    const round = (wire: string) =>
+      ofWire(
+        '10 AWG copper',
+        `, c2: {from: van, to: rod, wire: 6 AWG copper}, c3: {from: rod, to: generator, wire: ${wire}}`,
+      );
+    expect(round('6 AWG copper')).toEqual(['met generator van: one group']);
+    expect(round('8 AWG copper')).toEqual(['not met generator van: thin']);
+    expect(round('unknown')).toEqual(['cannot tell generator van: size unknown']);
+  });
+
+  it('is a defect between shelters and in a field station, else advice', () => {
+    const severity = (text: string) => findingsOf(rule, text).findings[0]!.severity;
+    expect(severity(field('10 AWG copper'))).toBe('defect');
+    const desk = typed(site('no', '  c1: {from: radio, to: computer, wire: 10 AWG copper}\n'));
+    expect(severity(desk)).toBe('advice');
+    expect(severity(desk.replace('service: main', 'service: main, temporary: yes'))).toBe('defect');
+  });
+});
+
+/** The row: within 2.5 m (8.2 ft), of a caravan and a generator on a field site. */
+describe('shelters, vehicles and generators that `near` puts beside each other', () => {
+  const near = (distance: string, { kind = 'caravan', tie = '', header = '', at = 'generator' } = {}) => {
+    const says = (id: string, other: string) => (at === id ? `, near: [{part: ${other}, distance: ${distance}}]` : '');
+    return `site: {name: Field, region: us, units: ft, service: none${header}}
+electrodes: {rod: {kind: rod}}
+equipment:
+  generator: {kind: generator${says('generator', 'van')}}
+  van: {kind: ${kind}${says('van', 'generator')}}
+conductors: {g: {from: generator, to: rod, wire: 6 AWG copper}${tie}}
+`;
+  };
+
+  eitherSide(rule, near, [
+    ['2.55 m', '2.5 m'],
+    ['2.52 m', '2.48 m'],
+    ['8.3 ft', '8.1 ft'],
+  ]);
+
+  it('are asked for a bond within arm’s reach, whichever of the two says it', () => {
+    expect(verdictsOf(rule, near('5 ft'))).toEqual(['not met generator van: two groups']);
+    expect(verdictsOf(rule, near('5 ft', { at: 'van' }))).toEqual(['not met generator van: two groups']);
+    expect(findingsOf(rule, near('5 ft')).findings[0]!.severity).toBe('hazard');
+    expect(verdictsOf(rule, near('20 ft'))).toEqual(['met generator van: far']);
+    expect(verdictsOf(rule, near('7 to 9 ft'))).toEqual(['cannot tell generator van: how near']);
+    const tied = (wire: string) => ({ tie: `, t: {from: generator, to: van, wire: ${wire}}` });
+    expect(verdictsOf(rule, near('5 ft', tied('6 AWG copper')))).toEqual(['met generator van: one group']);
+    expect(verdictsOf(rule, near('5 ft', tied('10 AWG copper')))).toEqual(['not met generator van: thin']);
+    expect(verdictsOf(rule, near('7 to 9 ft', tied('10 AWG copper')))).toEqual(['cannot tell generator van: how near']);
+  });
+
+  it('are not asked where no distance is typed, or of other things outside a field station', () => {
+    expect(verdictsOf(rule, near('unknown'))).toEqual(['cannot tell generator van: how near']);
+    expect(findingsOf(rule, near('5 ft', { at: 'none' })).outcome).toBe('not applicable');
+    expect(findingsOf(rule, near('5 ft', { kind: 'computer' })).outcome).toBe('not applicable');
+    const inField = near('5 ft', { kind: 'computer', header: ', temporary: yes' });
+    expect(verdictsOf(rule, inField)).toEqual(['not met generator van: two groups']);
+  });
 });
 
 test('who pulls a connector holds the shield of either side', () => {

@@ -1,0 +1,7 @@
+/** What people sit in and what feeds them, by the words that owners type. */
+const shelters = /generator|shelter|vehicle|trailer|caravan|van\b|truck|car\b|container/i;
+
+/** Whether a part of this kind is a shelter, a vehicle or a generator. */
+export function isShelter(kind: string): boolean {
+  return shelters.test(kind);
+}
