@@ -1,4 +1,5 @@
 import type { SiteHeader } from '../site/site.ts';
+import { onceForText } from '../units/once-for-text.ts';
 
 /** What the owner says that the site is built to, beyond the code that binds everybody. */
 export interface Claims {
@@ -18,18 +19,11 @@ const classes: Readonly<Record<string, Claims['lightningClass']>> = { I: 1, II: 
 
 /** Read off `site.claims` and the documents under `site.code`. Nobody is held to a standard that the file does not name. */
 export function claimsOf({ claims, codes }: Pick<SiteHeader, 'claims' | 'codes'>): Claims {
-  const said = [claims ?? '', ...codes.map((c) => `${c.document} ${c.edition ?? ''}`)].join('; ');
-  const before = read.get(said);
-  if (before !== undefined) return before;
-  const found = readClaims(said);
-  read.set(said, found);
-  return found;
+  return readClaims([claims ?? '', ...codes.map((c) => `${c.document} ${c.edition ?? ''}`)].join('; '));
 }
 
-/** What was read before: many rules ask the same of one site. */
-const read = new Map<string, Claims>();
-
-function readClaims(said: string): Claims {
+/** Many rules ask the same of one site. */
+const readClaims = onceForText((said): Claims => {
   const named =
     /\b(?:class|level|LPL|LPS)\s*(?:LPL|LPS)?\s*(IV|I{1,3}|[1-4])\b/i.exec(said)?.[1]?.toUpperCase() ?? null;
   const lightningClass = named === null ? null : (classes[named] ?? (Number(named) as 1 | 2 | 3 | 4));
@@ -46,4 +40,4 @@ function readClaims(said: string): Claims {
     aviation: isAviation,
     ordnance: isOrdnance,
   };
-}
+});

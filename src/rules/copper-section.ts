@@ -1,4 +1,5 @@
 import type { ConductorFacts } from '../facts/facts.ts';
+import type { Answer } from '../site/site.ts';
 import { isAtLeast } from '../units/interval.ts';
 import type { Measured } from './rule.ts';
 
@@ -29,6 +30,16 @@ export function copperAnswer({ wire, areaM2, part }: Sized, leastM2: number): Co
   if (metal === null) return 'metal unknown';
   if (!/copper/.test(metal) || /clad/.test(metal)) return 'metal not listed';
   return enough === 'yes' ? 'enough' : 'size unknown';
+}
+
+/** Whether it is thick enough; a metal that the clause has no figure for may be. */
+export function isThickCopper(c: Sized, leastM2: number): Answer {
+  return asAnswer(copperAnswer(c, leastM2));
+}
+
+export function asAnswer(is: CopperAnswer): Answer {
+  if (is === 'enough') return 'yes';
+  return is === 'thin' ? 'no' : 'unknown';
 }
 
 /** The best answer of several conductors on one part, with the section of the thickest where all are known. */

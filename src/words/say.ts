@@ -1,5 +1,6 @@
 import { dimensionOfKey, formatQuantity } from '../units/format.ts';
 import type { Interval } from '../units/interval.ts';
+import { onceForText } from '../units/once-for-text.ts';
 import { type Dimension, readQuantity } from '../units/quantity.ts';
 import { gaugeAreaM2, gaugeNumber } from '../units/wire-gauge.ts';
 import { isTerm, type Terms, term } from './terms.ts';
@@ -33,12 +34,8 @@ export function say(template: string, values: Values, speech: Speech): string {
 /** Part of a message: text as it stands, or what is filled in. */
 type Piece = string | ((values: Values, speech: Speech) => string);
 
-/** Messages as they were taken apart before: there are as many as somebody wrote. */
-const takenApart = new Map<string, readonly Piece[]>();
-
-function piecesOf(template: string): readonly Piece[] {
-  const before = takenApart.get(template);
-  if (before !== undefined) return before;
+/** A message taken apart: there are as many as somebody wrote. */
+const piecesOf = onceForText((template): readonly Piece[] => {
   const pieces: Piece[] = [];
   let end = 0;
   for (const found of template.matchAll(placeholder)) {
@@ -46,9 +43,8 @@ function piecesOf(template: string): readonly Piece[] {
     end = found.index + found[0].length;
   }
   pieces.push(template.slice(end));
-  takenApart.set(template, pieces);
   return pieces;
-}
+});
 
 function pieceOf([whole, article, idea, literal, counted, one, more, name]: RegExpExecArray): Piece {
   if (idea !== undefined) return (_, { terms }) => withArticle(article, sayTerm(idea, terms)) ?? whole;

@@ -20,16 +20,7 @@ export function poolOf(works: readonly Work[]): Pool {
     const needed = work.needs.flatMap((id) => bundles[numberOf.get(id)!]!);
     bundles.push([...new Set([...needed, i])].sort((a, b) => a - b));
   }
-  const said = ordered.map((w) => sayingsOf(w.changes));
-  const clashes = ordered.map(
-    (work, a) =>
-      new Set(
-        [...ordered.keys()].filter(
-          (b) => a !== b && (saysOtherwise(said[a]!, said[b]!) || isLaidToMoved(work, ordered[b]!)),
-        ),
-      ),
-  );
-  return { works: ordered, bundles, clashes };
+  return { works: ordered, bundles, clashes: clashesOf(ordered) };
 }
 
 function inOrder(works: readonly Work[]): readonly Work[] {
@@ -43,6 +34,24 @@ function inOrder(works: readonly Work[]): readonly Work[] {
     done.add(work!.id);
     ordered.push(work!);
   }
+}
+
+function clashesOf(works: readonly Work[]): readonly ReadonlySet<number>[] {
+  const sides = works.map(({ changes }) => ({
+    says: sayingsOf(changes),
+    moved: movedBars(changes),
+    laid: laidTo(changes),
+  }));
+  const clashes = works.map(() => new Set<number>());
+  for (const [a, one] of sides.entries()) {
+    for (const [b, other] of sides.slice(0, a).entries()) {
+      const isLaidToMoved = meet(one.moved, other.laid) || meet(other.moved, one.laid);
+      if (!isLaidToMoved && !saysOtherwise(one.says, other.says)) continue;
+      clashes[a]!.add(b);
+      clashes[b]!.add(a);
+    }
+  }
+  return clashes;
 }
 
 /** What changes say, by what they say it of. */
@@ -61,20 +70,23 @@ function saysOtherwise(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, st
   return [...a].some(([about, says]) => b.has(about) && b.get(about) !== says);
 }
 
-/** Whether one lays a conductor to what the other puts at another place: it was measured to the old one. */
-function isLaidToMoved(a: Work, b: Work): boolean {
-  return isMovedBy(a, b) || isMovedBy(b, a);
+/** Bars that changes put at another place: what another work lays to them was measured to the old one. */
+function movedBars(changes: readonly SiteChange[]): ReadonlySet<string> {
+  return new Set(
+    changes.flatMap((c) => (c.is === 'set' && c.section === 'bars' && c.field === 'at' && c.id !== null ? [c.id] : [])),
+  );
 }
 
-function isMovedBy(mover: Work, { changes }: Work): boolean {
-  const moved = mover.changes.flatMap((c) =>
-    c.is === 'set' && c.section === 'bars' && c.field === 'at' ? [c.id] : [],
-  );
-  if (moved.length === 0) return false;
-  const laid = changes.flatMap((c) =>
+/** Parts that conductors are laid to. */
+function laidTo(changes: readonly SiteChange[]): ReadonlySet<string> {
+  const ends = changes.flatMap((c) =>
     c.is === 'add' && c.section === 'conductors' ? [c.fields.from, c.fields.to] : [],
   );
-  return laid.some((end) => moved.includes(String(end).split(/[@.]/, 1)[0]!));
+  return new Set(ends.map((end) => String(end).split(/[@.]/, 1)[0]!));
+}
+
+function meet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+  return a.size > 0 && [...a].some((id) => b.has(id));
 }
 
 /** Changes of several works, one after the other; what two of them say alike, or what is done already, is done once. */

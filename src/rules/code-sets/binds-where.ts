@@ -1,4 +1,5 @@
 import type { Region } from '../../site/site.ts';
+import { onceForText } from '../../units/once-for-text.ts';
 
 /** Documents that are law or contract in some countries and nowhere else; all others are asked wherever a rule says. */
 const homes: readonly { readonly document: RegExp; readonly regions: readonly Region[] }[] = [
@@ -18,16 +19,10 @@ export function bindsIn(document: string, region: Region): boolean {
   return bindingOf(document).some((regions) => regions?.includes(region) ?? true);
 }
 
-/** Where each of the documents of a source binds, null anywhere; looked up once: there are as many as the pack names. */
-function bindingOf(document: string): readonly (readonly Region[] | null)[] {
-  const before = binding.get(document);
-  if (before !== undefined) return before;
-  const regions = document.split('; ').map((one) => homes.find((h) => h.document.test(one))?.regions ?? null);
-  binding.set(document, regions);
-  return regions;
-}
-
-const binding = new Map<string, readonly (readonly Region[] | null)[]>();
+/** Where each of the documents of a source binds; null: anywhere. */
+const bindingOf = onceForText((document): readonly (readonly Region[] | null)[] =>
+  document.split('; ').map((one) => homes.find((h) => h.document.test(one))?.regions ?? null),
+);
 
 /** The region whose document it is, where it belongs to one alone; for the sentence that says where a figure comes from. */
 export function homeOf(document: string): Region | null {

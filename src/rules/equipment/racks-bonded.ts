@@ -1,15 +1,14 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import type { Answer } from '../../site/site.ts';
-import { bestCopper, copperAnswer, copperSettles } from '../copper-section.ts';
+import { bestCopper, copperSettles, isThickCopper } from '../copper-section.ts';
 import { nothingThere, notWhole } from '../looked-at.ts';
+import { passingCases } from '../passing-cases.ts';
 import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** Least section of copper from a rack to the bar, square metres. */
 const leastAreaM2 = 16e-6;
 const racks: readonly string[] = ['rack', 'cabinet'];
-/** Cases through which a bond goes on. */
-const passing: readonly string[] = [...racks, 'service panel', 'sub-panel', 'meter box', 'generator'];
 
 export const racksBonded = rule({
   id: 'racks-bonded',
@@ -49,10 +48,10 @@ function ofRack(id: string, targets: ReadonlySet<string>, facts: Asked): readonl
 /** A conductor to a case that passes no bond on leads no further, to a pipe or rail perhaps. */
 function isThick(c: ConductorFacts, targets: ReadonlySet<string>, { boxes, site }: Asked): Answer {
   const meets = (id: string) => c.ends.includes(id) || c.passes.includes(id);
-  if (boxes.some((b) => meets(b.id) && !passing.includes(b.part.kind) && !targets.has(b.id))) return 'no';
-  const answer = copperAnswer(c, leastAreaM2);
-  if (answer === 'thin' || site.metalwork.some((m) => meets(m.id) && m.continuous === 'no')) return 'no';
-  return answer === 'enough' && !site.metalwork.some((m) => meets(m.id) && m.continuous !== 'yes') ? 'yes' : 'unknown';
+  if (boxes.some((b) => meets(b.id) && !passingCases.includes(b.part.kind) && !targets.has(b.id))) return 'no';
+  const answer = isThickCopper(c, leastAreaM2);
+  if (answer === 'no' || site.metalwork.some((m) => meets(m.id) && m.continuous === 'no')) return 'no';
+  return answer === 'yes' && !site.metalwork.some((m) => meets(m.id) && m.continuous !== 'yes') ? 'yes' : 'unknown';
 }
 
 function withoutWay(id: string, targets: ReadonlySet<string>, facts: Asked): Verdict {

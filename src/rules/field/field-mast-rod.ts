@@ -1,6 +1,6 @@
 import type { ConductorFacts, Facts, MastFacts } from '../../facts/facts.ts';
 import type { Answer } from '../../site/site.ts';
-import { bestCopper, copperAnswer, copperSettles } from '../copper-section.ts';
+import { bestCopper, copperSettles, isThickCopper } from '../copper-section.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -63,10 +63,7 @@ function bySize(id: string, facts: Asked): Verdict {
   return { is: 'cannot tell', at, because: { key: doubt }, settle: { key: copperSettles[doubt] } };
 }
 
-function isThick(c: ConductorFacts): Answer {
-  const is = copperAnswer(c, leastAreaM2);
-  return is === 'enough' ? 'yes' : is === 'thin' ? 'no' : 'unknown';
-}
+const isThick = (c: ConductorFacts) => isThickCopper(c, leastAreaM2);
 
 function cannotTell(at: readonly string[], key: 'rod unknown' | 'tie unknown'): Verdict {
   return { is: 'cannot tell', at, because: { key }, settle: { key: 'walk round' } };

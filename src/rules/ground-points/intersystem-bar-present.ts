@@ -1,7 +1,7 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
-import type { Answer, Bar } from '../../site/site.ts';
+import type { Bar } from '../../site/site.ts';
 import { adoptedYear } from '../code-sets/adopted-edition.ts';
-import { bestCopper, type CopperAnswer, copperAnswer, copperSettles } from '../copper-section.ts';
+import { asAnswer, bestCopper, copperSettles, isThickCopper } from '../copper-section.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { reachedThick } from '../reached-thick.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -83,8 +83,7 @@ function tieOf(bar: Bar, facts: Asked): Verdict | null {
   };
 }
 
-const isThick = (c: ConductorFacts) => asAnswer(copperAnswer(c, leastAreaM2));
-const asAnswer = (is: CopperAnswer): Answer => (is === 'enough' ? 'yes' : is === 'thin' ? 'no' : 'unknown');
+const isThick = (c: ConductorFacts) => isThickCopper(c, leastAreaM2);
 
 /** Fixed to metal of the service itself. */
 function isMounted({ on }: Bar, { equipment }: Asked['site']): boolean {

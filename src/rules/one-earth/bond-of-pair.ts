@@ -1,8 +1,7 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import { partIndex } from '../../facts/part-index.ts';
-import type { Answer } from '../../site/site.ts';
 import { thickerWire } from '../changes/thicker-wire.ts';
-import { bestCopper, copperAnswer, copperSettles } from '../copper-section.ts';
+import { bestCopper, copperSettles, isThickCopper } from '../copper-section.ts';
 import { reachedThick } from '../reached-thick.ts';
 import type { Verdict } from '../rule.ts';
 import { isShelter } from '../shelter-kinds.ts';
@@ -55,7 +54,4 @@ function straightFrom(
   return conductors.filter((c) => both.has(c.id) && c.part.present !== 'no' && c.part.condition !== 'open');
 }
 
-function isThick(c: ConductorFacts): Answer {
-  const is = copperAnswer(c, leastBondM2);
-  return is === 'enough' ? 'yes' : is === 'thin' ? 'no' : 'unknown';
-}
+const isThick = (c: ConductorFacts) => isThickCopper(c, leastBondM2);

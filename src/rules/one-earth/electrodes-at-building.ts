@@ -2,11 +2,9 @@ import type { BoxFacts, Facts } from '../../facts/facts.ts';
 import { partIndex } from '../../facts/part-index.ts';
 import type { Electrode, Part } from '../../site/site.ts';
 import { neighbours, reachedFrom } from '../neighbours.ts';
+import { passingCases } from '../passing-cases.ts';
 
 type Asked = Pick<Facts, 'bonding' | 'site'>;
-
-/** Cases through which a bond goes on. */
-const passing: readonly string[] = ['service panel', 'sub-panel', 'meter box', 'rack', 'cabinet', 'generator'];
 
 /**
  * The first electrodes that permanent metal leads to from a panel, never over the service or what is in another building;
@@ -42,7 +40,7 @@ function isOther(where: string | null, here: string | null): boolean {
 
 function passesOn(part: Part, how: 'certain' | 'perhaps'): boolean {
   if (part.section === 'electrodes') return false;
-  if (part.section === 'equipment') return passing.includes(part.kind);
+  if (part.section === 'equipment') return passingCases.includes(part.kind);
   if (part.section === 'metalwork') return part.continuous === 'yes' || (how === 'perhaps' && part.continuous !== 'no');
   return true;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { eitherSide } from '../either-side.ts';
 import { everyOutcome } from '../every-outcome.ts';
+import { twoWaveguides } from '../two-waveguides.ts';
 import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 const outcomeOf = (rule: string, text: string) => findingsOf(rule, text).outcome;
@@ -63,29 +64,19 @@ it('buried-services-bonded asks 1/0 AWG where a military standard is claimed', (
 /** MIL-HDBK-419A vol. II, read: within 6 ft. */
 describe('waveguides-bonded-together', () => {
   const rule = 'waveguides-bonded-together';
-  const two = (distance: string, tie = '') => `
-site: {name: Rigid, region: us, units: ft, service: unknown}
-antennas: {a: {kind: dish}, b: {kind: dish}}
-bars: {one: {kind: entry panel, where: outside}, other: {kind: entry panel, where: outside}}
-equipment: {radio: {kind: transceiver, where: inside}}
-lines:
-  w1: {kind: coax, cable: rigid line, path: [a, one, radio], near: [{part: w2, distance: ${distance}}]}
-  w2: {kind: coax, cable: waveguide, path: [b, other, radio]}
-conductors: ${tie === '' ? 'none' : `{${tie}}`}
-`;
 
   it('asks a tie within 6 ft, in feet and in metres', () => {
-    expect(verdictsOf(rule, two('6 ft'))).toEqual(['not met w1 w2: apart']);
-    expect(verdictsOf(rule, two('5.9 ft'))).toEqual(['not met w1 w2: apart']);
-    expect(verdictsOf(rule, two('6.1 ft'))).toEqual(['met w1 w2: far']);
-    expect(verdictsOf(rule, two('1.82 m'))).toEqual(['not met w1 w2: apart']);
-    expect(verdictsOf(rule, two('1.83 m'))).toEqual(['met w1 w2: far']);
-    expect(verdictsOf(rule, two('1 ft', 't: {from: one, to: other}'))).toEqual(['met w1 w2: tied']);
+    expect(verdictsOf(rule, twoWaveguides('6 ft'))).toEqual(['not met w1 w2: apart']);
+    expect(verdictsOf(rule, twoWaveguides('5.9 ft'))).toEqual(['not met w1 w2: apart']);
+    expect(verdictsOf(rule, twoWaveguides('6.1 ft'))).toEqual(['met w1 w2: far']);
+    expect(verdictsOf(rule, twoWaveguides('1.82 m'))).toEqual(['not met w1 w2: apart']);
+    expect(verdictsOf(rule, twoWaveguides('1.83 m'))).toEqual(['met w1 w2: far']);
+    expect(verdictsOf(rule, twoWaveguides('1 ft', 't: {from: one, to: other}'))).toEqual(['met w1 w2: tied']);
   });
 
   it('cannot tell without a distance, and is asked of rigid lines', () => {
-    expect(verdictsOf(rule, two('unknown'))).toEqual(['cannot tell w1 w2: unknown']);
-    expect(outcomeOf(rule, two('1 ft').replace('cable: waveguide', 'cable: RG-213'))).toBe('not applicable');
+    expect(verdictsOf(rule, twoWaveguides('unknown'))).toEqual(['cannot tell w1 w2: unknown']);
+    expect(outcomeOf(rule, twoWaveguides('1 ft').replace('cable: waveguide', 'cable: RG-213'))).toBe('not applicable');
   });
 });
 

@@ -3,6 +3,7 @@ import { knownRules } from '../../../src/shell/known-rules.ts';
 import { readSite } from '../../../src/site/read-site.ts';
 import { readStandard } from '../../../src/site/standard/read-standard.ts';
 import { runStudy } from '../../../src/study/run-study.ts';
+import { twoWaveguides } from '../two-waveguides.ts';
 
 /** What the pack says of a site, then what an owner's limit for the same rule says; `outcome: key` of each finding. */
 function asked(rule: string, text: string, limit: string) {
@@ -98,28 +99,18 @@ conductors: {lead: {from: mast@base, to: R}${more}}
 
 describe('waveguides-bonded-together: lines that are not tied are at least 6 ft apart', () => {
   const rule = 'waveguides-bonded-together';
-  const two = (distance: string, tie = '') => `
-site: {name: Own, region: us, units: ft, service: unknown}
-antennas: {a: {kind: dish}, b: {kind: dish}}
-bars: {one: {kind: entry panel, where: outside}, other: {kind: entry panel, where: outside}}
-equipment: {radio: {kind: transceiver, where: inside}}
-lines:
-  w1: {kind: coax, cable: rigid line, path: [a, one, radio], near: [{part: w2, distance: ${distance}}]}
-  w2: {kind: coax, cable: waveguide, path: [b, other, radio]}
-conductors: ${tie === '' ? 'none' : `{${tie}}`}
-`;
 
   it('a stricter distance finds lines that stood apart far enough', () => {
-    const found = asked(rule, two('8 ft'), 'at least 10 ft');
+    const found = asked(rule, twoWaveguides('8 ft'), 'at least 10 ft');
     expect(found).toEqual({ pack: [`${rule}:w1+w2 met`], own: [`own/${rule}:w1+w2 not met`] });
-    expect(asked(rule, two('10 ft'), 'at least 10 ft').own).toEqual([`own/${rule}:w1+w2 met`]);
-    expect(asked(rule, two('9 to 11 ft'), 'at least 10 ft').own).toEqual([`own/${rule}:w1+w2 cannot tell`]);
+    expect(asked(rule, twoWaveguides('10 ft'), 'at least 10 ft').own).toEqual([`own/${rule}:w1+w2 met`]);
+    expect(asked(rule, twoWaveguides('9 to 11 ft'), 'at least 10 ft').own).toEqual([`own/${rule}:w1+w2 cannot tell`]);
   });
 
   it('lines that are tied are met at any distance, and a laxer distance lets near ones stand', () => {
-    const tied = two('1 ft', 't: {from: one, to: other}');
+    const tied = twoWaveguides('1 ft', 't: {from: one, to: other}');
     expect(asked(rule, tied, 'at least 10 ft').own).toEqual([`own/${rule}:w1+w2 met`]);
-    const found = asked(rule, two('4 ft'), 'at least 3 ft');
+    const found = asked(rule, twoWaveguides('4 ft'), 'at least 3 ft');
     expect(found).toEqual({ pack: [`${rule}:w1+w2 not met`], own: [`own/${rule}:w1+w2 met`] });
   });
 });
