@@ -71,10 +71,14 @@ function views(shown: Shown, findings: readonly StudyFinding[]): Block {
   const runs: StudyFinding[][] = [];
   for (const f of findings) {
     const last = runs.at(-1);
-    if (last !== undefined && last[0]!.rule === f.rule && last[0]!.codeSet === f.codeSet) last.push(f);
+    if (last !== undefined && saysSameSource(last[0]!, f)) last.push(f);
     else runs.push([f]);
   }
   return { is: 'findings', groups: runs.map((run) => group(shown, run)) };
+}
+
+function saysSameSource(a: StudyFinding, b: StudyFinding): boolean {
+  return a.rule === b.rule && a.codeSet === b.codeSet && a.family === b.family;
 }
 
 function group(shown: Shown, run: readonly StudyFinding[]): FindingGroup {

@@ -48,7 +48,7 @@ function notMet(
     id,
     agreed,
     rule: r.id,
-    family,
+    family: v.family ?? family,
     codeSet,
     severity: v.severity ?? r.severity,
     outcome: v.is,

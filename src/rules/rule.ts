@@ -36,6 +36,8 @@ export type Verdict =
       readonly measured?: Measured;
       /** Differs from the record's where one place is worse or lighter than the rule's usual. */
       readonly severity?: Severity;
+      /** Differs from the record's where the clause does not name what was found, and practice asks it. */
+      readonly family?: Family;
       /** A finding (rule:place) that causes this one. */
       readonly under?: string;
       /** Parts that nothing ties to the service's system, where that is why: the finding about their group takes this one in. */

@@ -75,7 +75,7 @@ function ofMetal(m: Metalwork, facts: Asked, distances: Distances): Verdict {
     return { is: 'not met', at, because: { key: 'not bonded' }, severity, ...bond };
   }
   const severity = isTouched(m, facts, distances) ? 'defect' : 'advice';
-  return { is: 'not met', at, because: { key: 'practice asks' }, severity, ...bond };
+  return { is: 'not met', at, because: { key: 'practice asks' }, family: 'practice', severity, ...bond };
 }
 
 /** Within reach of something, or beside what leads a strike down, where a side flash would be a finding under this one. */

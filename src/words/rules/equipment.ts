@@ -30,7 +30,7 @@ export const equipment = {
       bonded: '{at} is bonded.',
       'not bonded': '{at} is not bonded to anything.',
       'practice asks':
-        '{at} is not bonded to anything. The clauses name pipes and the steel of a frame; of metal of this kind common practice asks it, and no code that is known here.',
+        '{at} is not bonded to anything. The clauses name pipes and the steel of a frame; for metal of this kind common practice asks it, and no code that is known here does.',
       'kind unknown': '{at} is not bonded to anything, and what {at?it is:they are} nobody said.',
       'say what': 'Look what {at} {at?is:are} (a pipe, a gutter, cladding, a frame) and type its `kind:`.',
       'far fence': '{at} is more than {=3 m} from every tower and mast.',

@@ -47,6 +47,9 @@ test('metal that no code names is asked by practice, and the finding says so', (
     expect(said(kind), kind).toBe('defect: not bonded');
   expect(said('water pipe')).toBe('hazard: not bonded');
   expect(finding('kind: gutter, bonded: no').because.text).toMatch(/common practice asks it/);
+  // a permit office is not told that a clause is broken which does not name it
+  expect(finding('kind: gutter, bonded: no').family).toBe('practice');
+  expect(finding('kind: gas pipe, bonded: no').family).toBe('code');
   expect(finding('kind: gutter, bonded: no').because.text).not.toMatch(/250|NFPA|must/);
 });
 
