@@ -118,8 +118,15 @@ const otherNames: Readonly<Record<string, JointName>> = {
 export function readJoint(text: string): JointKind | null {
   const plain = plainJoint(text);
   const name = otherNames[plain] ?? jointNames.find((n) => plainJoint(n) === plain);
-  return joints.find((j) => j.name === name) ?? null;
+  return jointKind(name ?? null);
 }
+
+/** The kind of this name as the table has it; null for another one. */
+export function jointKind(name: string | null): JointKind | null {
+  return byName.get(name) ?? null;
+}
+
+const byName: ReadonlyMap<string | null, JointKind> = new Map(joints.map((j) => [j.name, j]));
 
 /** The kind that was most likely meant; null when none is close. */
 export function nearJoint(text: string): JointName | null {

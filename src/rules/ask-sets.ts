@@ -4,7 +4,7 @@ import { type Asked, ask, type Faults } from './asked.ts';
 import { setAsks, siteSets } from './code-sets/site-sets.ts';
 import { familyIn } from './family-in.ts';
 import { rules } from './index.ts';
-import type { Rule } from './rule.ts';
+import type { CodeSet, Rule } from './rule.ts';
 
 /**
  * Every rule for each of the site's code sets that asks it, in the order of the pack. A rule that is asked everywhere stands
@@ -21,16 +21,21 @@ function askRule(rule: Rule, facts: Facts, faults: Faults): readonly Asked[] {
   if (first === undefined) return [];
   const once = ask(rule, first, facts, faults);
   if (all.length === 1) return [once];
-  const asked = sets.map((set) => ({ ...again(once, set, facts, faults), codeSet: set === 'unknown' ? 'us' : set }));
+  const asked = sets.map((set) => again(once, set, facts, faults));
   const isEverywhere = rule.codeSets.includes('any') && sets.length === all.length;
-  return isEverywhere && asked.every((a) => saysSame(a, once)) ? [{ ...once, codeSet: 'any' }] : asked;
+  if (isEverywhere && asked.every((a) => saysSame(a, once))) return [inSet(once, once.set, 'any')];
+  return asked.map((a) => inSet(a, a.set, a.set === 'unknown' ? 'us' : a.set));
+}
+
+/** The same verdicts in another set. */
+function inSet({ rule, verdicts, readsRegion, adopted }: Asked, set: Region, codeSet: CodeSet): Asked {
+  return { rule, set, codeSet, family: familyIn(rule, set), verdicts, readsRegion, adopted };
 }
 
 /** Only a rule that read the region can say something else in another set. */
 function again(once: Asked, set: Region, facts: Facts, faults: Faults): Asked {
-  const { rule } = once;
   if (set === once.set) return once;
-  return once.readsRegion ? ask(rule, set, facts, faults) : { ...once, set, family: familyIn(rule, set) };
+  return once.readsRegion ? ask(once.rule, set, facts, faults) : inSet(once, set, once.codeSet);
 }
 
 function saysSame(a: Asked, b: Asked): boolean {

@@ -7,7 +7,8 @@ export function freeId(site: Site, wished: string): string {
   const parts = partIndex(site);
   const isTaken = (id: string) =>
     parts.has(id) || [buildings, places, states, readings].some((section) => section.some((p) => p.id === id));
-  const clean = wished.replace(/[^\p{L}\p{M}\p{N}_-]+/gu, '-');
+  // most names are plain, and the general pattern takes a millisecond to make ready
+  const clean = /^[\w-]*$/.test(wished) ? wished : wished.replace(/[^\p{L}\p{M}\p{N}_-]+/gu, '-');
   for (let n = 1; ; n++) {
     const id = n === 1 ? clean : `${clean}-${n}`;
     if (!isTaken(id)) return id;

@@ -30,8 +30,9 @@ export function serviceElectrodeWires(
   cap: (electrodes: readonly Electrode[]) => Cap,
 ): readonly Verdict[] {
   const wires = conductors.flatMap((c) => {
+    if (c.role !== 'service electrode wire') return [];
     const electrodes = electrodesOn(c, site);
-    return c.role === 'service electrode wire' && mostAsking(electrodes) === ofClass ? [{ c, electrodes }] : [];
+    return mostAsking(electrodes) === ofClass ? [{ c, electrodes }] : [];
   });
   if (wires.length === 0) return nothingThere({ sections }, 'conductors');
   return wires.map(({ c, electrodes }) => ofWire(c, cap(electrodes), site));

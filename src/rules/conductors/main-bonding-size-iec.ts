@@ -1,5 +1,6 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
 import type { Site } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 import { earthingWires } from '../conductor-sizes/earthing-wires.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -42,10 +43,14 @@ function onUnknownSupply(c: ConductorFacts): Verdict {
 }
 
 /** To the main bar or the service, to an electrode, or from metal of the building; what joins boxes to a bar of theirs is none. */
-function isMainBond({ role, ends, passes }: ConductorFacts, { bars, electrodes, metalwork, header }: Site): boolean {
+function isMainBond({ role, ends, passes }: ConductorFacts, site: Site): boolean {
   if (role === 'electrode tie') return true;
   if (role !== 'bond') return false;
-  const main = bars.filter((b) => b.kind === 'main earthing bar');
-  const ids = new Set([...main, ...electrodes, ...metalwork].map((p) => p.id));
-  return [...ends, ...passes].some((id) => id !== null && (ids.has(id) || id === header.service));
+  const ids = mainMetal(site);
+  return [...ends, ...passes].some((id) => id !== null && (ids.has(id) || id === site.header.service));
 }
+
+const mainMetal = onceFor(({ bars, electrodes, metalwork }: Site): ReadonlySet<string> => {
+  const main = bars.filter((b) => b.kind === 'main earthing bar');
+  return new Set([...main, ...electrodes, ...metalwork].map((p) => p.id));
+});

@@ -1,4 +1,4 @@
-import { joints } from '../../materials/joints.ts';
+import { jointKind } from '../../materials/joints.ts';
 import { buriedClamp } from '../changes/buried-clamp.ts';
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
@@ -14,10 +14,10 @@ export const clampListedForBurial = rule({
     const electrodes = new Set(facts.site.electrodes.map((e) => e.id));
     return eachJoint(facts, (j) => {
       const at = [j.id];
-      const kind = joints.find((k) => k.name === j.kind);
+      const kind = jointKind(j.kind);
       if (j.on === null || !electrodes.has(j.on) || j.buried === 'no' || kind?.permanent) return null;
       if (j.forBurial === 'yes') return { is: 'met', at, because: { key: 'listed' } };
-      if (j.forBurial === 'no' && j.buried === 'yes' && kind !== undefined)
+      if (j.forBurial === 'no' && j.buried === 'yes' && kind !== null)
         return { is: 'not met', at, because: { key: 'not for soil' }, ...buriedClamp(facts.site, j.id) };
       return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
     });

@@ -1,5 +1,5 @@
 import type { JointFacts } from '../../facts/facts.ts';
-import { joints as kinds } from '../../materials/joints.ts';
+import { jointKind } from '../../materials/joints.ts';
 import type { Site } from '../../site/site.ts';
 import { setJoint } from '../changes/set-joint.ts';
 import { ifSaid } from '../if-said.ts';
@@ -35,7 +35,7 @@ export const clampMetalMatch = rule({
 });
 
 function isClamp({ kind }: JointFacts): boolean {
-  return kinds.find((k) => k.name === kind)?.mechanical ?? false;
+  return jointKind(kind)?.mechanical ?? false;
 }
 
 function ofClamp(j: JointFacts, site: Site): Verdict {

@@ -1,4 +1,4 @@
-import { joints } from '../../materials/joints.ts';
+import { jointKind } from '../../materials/joints.ts';
 import { buriedClamp } from '../changes/buried-clamp.ts';
 import { rule } from '../rule.ts';
 import { eachJoint } from './typed-joints.ts';
@@ -16,7 +16,7 @@ export const jointMethodAllowed = rule({
       const at = [id];
       if (on === null || !electrodes.has(on)) return null;
       const values = { kind };
-      const allowed = joints.find((j) => j.name === kind)?.forElectrodes;
+      const allowed = jointKind(kind)?.forElectrodes;
       if (allowed === 'no') {
         const own = kind === 'twist' ? 'no-twist-joint' : kind === 'sheet-metal screw' ? 'no-sheet-metal-screw' : null;
         const cause = own === null ? {} : { under: `${own}:${id}` };

@@ -1,5 +1,5 @@
 import type { Facts, JointFacts } from '../../facts/facts.ts';
-import { joints as kinds } from '../../materials/joints.ts';
+import { jointKind } from '../../materials/joints.ts';
 import type { Site } from '../../site/site.ts';
 import { onceFor } from '../../units/once-for.ts';
 
@@ -7,8 +7,12 @@ type Asked = Pick<Facts, 'joints' | 'site'>;
 
 /** Joints that press metal on metal. */
 export function pressedJoints({ joints }: Asked): readonly JointFacts[] {
-  return joints.filter((j) => kinds.find((k) => k.name === j.kind)?.mechanical ?? j.cleaned !== 'unknown');
+  return pressedOf(joints);
 }
+
+const pressedOf = onceFor((joints: Facts['joints']) =>
+  joints.filter((j) => jointKind(j.kind)?.mechanical ?? j.cleaned !== 'unknown'),
+);
 
 /** At what is still to be built nobody can look: how it is made stands on the sheet for whoever builds it. */
 export function isBuilt({ holds }: JointFacts, { site }: Asked): boolean {

@@ -24,7 +24,7 @@ export const transmitWireSize = rule({
   needs: ['sections', 'site'],
   check({ sections, site }) {
     const antennas = site.antennas.filter((a) => a.present !== 'no' && (a.where ?? 'outside') === 'outside');
-    const asked = antennas.filter((a) => sends(site) && (wires.includes(a.kind) || a.wire != null));
+    const asked = sends(site) ? antennas.filter((a) => wires.includes(a.kind) || a.wire != null) : [];
     if (asked.length === 0) return nothingThere({ sections }, 'antennas');
     if (asked.every((a) => a.wire == null)) return [{ is: 'not looked at', because: { key: 'not typed' } }];
     return asked.map(ofAntenna);

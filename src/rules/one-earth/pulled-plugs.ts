@@ -1,13 +1,14 @@
 import { type PartIndex, partIndex } from '../../facts/part-index.ts';
 import type { Arrester, Line, Site, Stop } from '../../site/site.ts';
+import { onceFor } from '../../units/once-for.ts';
 
 /**
  * What the shield meets on either side of each connector that is pulled by hand: whoever holds one half and the socket
  * touches both. Only where each side meets something, and not the same thing.
  */
-export function pulledPlugs(site: Site): readonly (readonly [string, string])[] {
-  return site.lines.filter((l) => l.kind === 'coax' && l.present !== 'no').flatMap((l) => plugsOf(l, partIndex(site)));
-}
+export const pulledPlugs: (site: Site) => readonly (readonly [string, string])[] = onceFor((site) =>
+  site.lines.filter((l) => l.kind === 'coax' && l.present !== 'no').flatMap((l) => plugsOf(l, partIndex(site))),
+);
 
 function plugsOf({ path }: Line, parts: PartIndex): readonly (readonly [string, string])[] {
   return path.flatMap((stop, i) => {
