@@ -1,4 +1,4 @@
-import type { Verdict } from './rule.ts';
+import type { Because, Verdict } from './rule.ts';
 
 type Doubt = Extract<Verdict, { is: 'cannot tell' }>;
 
@@ -12,11 +12,16 @@ export function gatherDoubts(verdicts: readonly Verdict[]): readonly Verdict[] {
       kept.push(v);
       continue;
     }
-    const key = JSON.stringify([v.because, v.settle, v.under ?? null]);
+    const key = `${said(v.because)}\n${said(v.settle)}\n${v.under ?? ''}`;
     const before = gathered.get(key);
     gathered.set(key, before === undefined ? v : { ...before, at: [...before.at, ...v.at] });
   }
   return [...kept, ...[...gathered.values()].map((v) => ({ ...v, at: [...new Set(v.at)].sort() }))];
+}
+
+/** A reason and its values as one text; most have none. */
+function said({ key, values }: Because): string {
+  return values === undefined ? key : `${key} ${JSON.stringify(values)}`;
 }
 
 function isGathered(v: Verdict): v is Doubt {

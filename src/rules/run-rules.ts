@@ -101,16 +101,19 @@ export function runRules(
   const [first] = siteSets(header);
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
   const headed = asked.map((a) => ({ asked: a, heading: headingOf(a, header, speech, prefixOf(a)) }));
-  const found = headed.flatMap(({ asked: a, heading }) =>
-    a.verdicts.map((v) => findingOf(a, v, heading)).filter((f) => f !== null),
-  );
   const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
-  const all = [...found, ...own.findings];
-  const open = orderFindings(withParents(all.filter((f) => f.outcome !== 'met')), rules);
-  const met = orderFindings(
-    all.filter((f) => f.outcome === 'met'),
-    rules,
-  );
+  const found = {
+    open: own.findings.filter((f) => f.outcome !== 'met'),
+    met: own.findings.filter((f) => f.outcome === 'met'),
+  };
+  for (const { asked: a, heading } of headed) {
+    for (const v of a.verdicts) {
+      const f = findingOf(a, v, heading);
+      if (f !== null) (v.is === 'met' ? found.met : found.open).push(f);
+    }
+  }
+  const open = orderFindings(withParents(found.open), rules);
+  const met = orderFindings(found.met, rules);
   const conditions = once(() => conditionsOf(headed, own, speech));
   return {
     findings: [...foldFindings(underCause(open, () => facts.bonding.groupOf)), ...met],

@@ -1,4 +1,6 @@
-// What the rules take beyond the facts that they rest on, in bare nodes: 300 parts, all code sets and an owner's standard.
+// What the rules take beyond the facts that they rest on, in bare nodes: 300 parts, all code sets and an owner's standard. The
+// limit is on the rules' own work, a site after another; what a process pays for the first, which is mostly the engine
+// compiling each rule once, is printed beside it.
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -32,9 +34,19 @@ export async function rulesBench({ scratch, rounds }) {
   };
   const times = await inTurns({ bare: () => childTime(process.execPath, ['-e', '0']), rules: child }, rounds);
   const bareMs = median(times.bare.map((t) => t.cpuMs ?? t.wallMs));
-  const rulesMs = median(times.rules.map((t) => t.cpuMs));
+  const [rulesMs, firstMs] = ['cpuMs', 'firstMs'].map((name) => median(times.rules.map((t) => t[name])));
   const { findings, conditions } = times.rules[0];
-  const detail = `${conditions} conditions of five regions and an owner, ${findings} findings; bare node ${bareMs.toFixed(0)} ms, rules alone ${rulesMs.toFixed(1)} ms`;
+  const what = `${conditions} conditions of five regions and an owner, ${findings} findings`;
+  const detail = `${what}; bare node ${bareMs.toFixed(0)} ms, rules alone ${rulesMs.toFixed(1)} ms, the first time ${firstMs.toFixed(1)} ms`;
   const wrong = findings > 500 ? undefined : 'found less than such a site holds';
-  return [{ name: 'rules beyond their facts, in bare nodes', ratio: rulesMs / bareMs, most: LIMIT, detail, wrong }];
+  return [
+    { name: 'rules beyond their facts, in bare nodes', ratio: rulesMs / bareMs, most: LIMIT, detail, wrong },
+    {
+      name: 'rules beyond their facts, in a process that has run none',
+      ratio: firstMs / bareMs,
+      most: null,
+      detail,
+      wrong,
+    },
+  ];
 }

@@ -1,5 +1,6 @@
-import type { Answer, Site } from '../../site/site.ts';
+import type { Site } from '../../site/site.ts';
 import { type Interval, isAtMost } from '../../units/interval.ts';
+import { onceFor } from '../../units/once-for.ts';
 import { typedApart } from '../apart.ts';
 import { armsReachM, isUntouched } from '../arms-reach.ts';
 import { isShelter } from '../shelter-kinds.ts';
@@ -20,7 +21,7 @@ export interface PairInReach {
  * What is typed as within reach, what a connector is pulled between, and shelters, vehicles and generators (in a field station
  * all that people touch) of which `near` says how far they are from each other. Each pair once.
  */
-export function pairsInReach(site: Site, temporary: Answer): readonly PairInReach[] {
+export const pairsInReach: (site: Site) => readonly PairInReach[] = onceFor((site) => {
   const parts = [
     ...site.electrodes,
     ...site.supports,
@@ -32,17 +33,18 @@ export function pairsInReach(site: Site, temporary: Answer): readonly PairInReac
   const typed = parts.flatMap((p) => p.withinReach.map((other) => pairOf(p.id, other)));
   const plugs = pulledPlugs(site).map(([a, b]) => pairOf(a, b));
   const all = [
-    ...nearPairs(site, temporary),
+    ...nearPairs(site),
     ...plugs.map((pair): PairInReach => ({ pair, how: 'plug', distanceM: null })),
     ...typed.map((pair): PairInReach => ({ pair, how: 'reach', distanceM: null })),
   ];
   return [...new Map(all.map((p) => [p.pair.join('+'), p])).values()];
-}
+});
 
 /** The two may each name the other: one pair. */
 const pairOf = (a: string, b: string): Pair => (a < b ? [a, b] : [b, a]);
 
-function nearPairs(site: Site, temporary: Answer): readonly PairInReach[] {
+function nearPairs(site: Site): readonly PairInReach[] {
+  const { temporary } = site.header;
   const things = [...site.supports, ...site.bars, ...site.equipment, ...site.metalwork].filter(
     (p) => p.present !== 'no' && !isUntouched(p.kind) && (temporary === 'yes' || isShelter(p.kind)),
   );

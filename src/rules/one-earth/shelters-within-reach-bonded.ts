@@ -27,8 +27,8 @@ export const sheltersWithinReachBonded = rule({
   ],
   needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
-    const { bonding, site, header } = facts;
-    const pairs = pairsInReach(site, header.temporary);
+    const { bonding, site } = facts;
+    const pairs = pairsInReach(site);
     if (pairs.length === 0) return [{ is: 'not applicable', because: { key: 'none' } }];
     const groupOf = (id: string) => bonding.groupOf.get(id) ?? id;
     const cords = once(() => cordsFrom(facts, false, groupOf));
