@@ -15,6 +15,8 @@ export interface PdfOptions {
   readonly footer: string;
   /** Words round the page numbers; default `page {page} of {pages}`. */
   readonly pageNumber?: string;
+  /** Pages that it should fit on: printed a little smaller where that does it. null: as many as it takes. */
+  readonly pages?: number | null;
   /** Longest wait for the browser, in milliseconds; default 60 s. */
   readonly timeoutMs?: number;
 }
@@ -85,16 +87,38 @@ async function printWith(browser: Browser, html: string, options: PdfOptions): P
   const timeout = options.timeoutMs ?? defaultTimeoutMs;
   const page = await quietPage(browser);
   await page.setContent(html, { waitUntil: 'load', timeout });
-  return page.pdf({
-    preferCSSPageSize: true,
-    printBackground: true,
-    tagged: true,
-    outline: true,
-    displayHeaderFooter: true,
-    headerTemplate: '<span></span>',
-    footerTemplate: footerTemplate(options),
-    timeout,
-  });
+  const print = (scale: number) =>
+    page.pdf({
+      scale,
+      preferCSSPageSize: true,
+      printBackground: true,
+      tagged: true,
+      outline: true,
+      displayHeaderFooter: true,
+      headerTemplate: '<span></span>',
+      footerTemplate: footerTemplate(options),
+      timeout,
+    });
+  const full = await print(1);
+  const most = options.pages ?? null;
+  if (most === null || pagesIn(full) <= most) return full;
+  for (const scale of smallerScales) {
+    const smaller = await print(scale);
+    if (pagesIn(smaller) <= most) return smaller;
+  }
+  return full;
+}
+
+/** Smaller than nine tenths the print is too hard to read: then it takes another page. */
+const smallerScales = [0.95, 0.9] as const;
+
+/** Each page of a PDF is an object that says so; the browser packs none of them. */
+function pagesIn(pdf: Uint8Array): number {
+  return (
+    Buffer.from(pdf)
+      .toString('latin1')
+      .match(/\/Type\s*\/Page\b/g)?.length ?? 0
+  );
 }
 
 async function quietPage(browser: Browser): Promise<Page> {

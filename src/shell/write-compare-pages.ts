@@ -62,7 +62,9 @@ export async function writeComparePages(all: ToCompare, ask: ComparePagesAsk): P
   refuse(all, ask);
   const pages = pagesOf(all, ask, leaveOut);
   for (const { path, html } of pages) writeWhole(`${path}.html`, html);
-  if (ask.pdf) for (const { path, html, foot } of pages) await writePdf(html, foot, `${path}.pdf`, ask.browser ?? null);
+  if (ask.pdf)
+    for (const { path, html, foot, most } of pages)
+      await writePdf(html, foot, `${path}.pdf`, ask.browser ?? null, most);
   return pages.flatMap(({ path }) => [`${path}.html`, ...(ask.pdf ? [`${path}.pdf`] : [])]);
 }
 
@@ -76,18 +78,21 @@ function refuse({ before, after }: ToCompare, ask: ComparePagesAsk): void {
   if (ask.statement !== undefined && isOneFile) throw new Stop(exitCode.input, words.states);
 }
 
+/** What goes into a permit file or to an insurer is one sheet, printed on both sides. */
+const statementPages = 2;
+
 function pagesOf(all: ToCompare, ask: ComparePagesAsk, leaveOut: ReadonlySet<LeaveOut>) {
   const templates = readTemplates();
   const name = basename(all.file).replace(/(\.site|\.study)?\.(ya?ml|json)$/, '');
   const pages = [];
   if (ask.report !== undefined) {
     const foot = compareReportModel(all.before, all.after, all.comparison);
-    pages.push({ path: join(ask.report, `${name}.compare`), html: renderHtml(foot, templates), foot });
+    pages.push({ path: join(ask.report, `${name}.compare`), html: renderHtml(foot, templates), foot, most: null });
   }
   if (ask.statement !== undefined) {
     const foot = statementModel(all, leaveOut);
     const stem = leaveOut.has('site') ? 'statement' : `${name}.statement`;
-    pages.push({ path: join(ask.statement, stem), html: renderStatement(foot, templates), foot });
+    pages.push({ path: join(ask.statement, stem), html: renderStatement(foot, templates), foot, most: statementPages });
   }
   return pages;
 }

@@ -75,6 +75,23 @@ describe.skipIf(browser === null)('a page that is printed', () => {
     expect(pdf.toString('latin1')).toContain('/Outlines');
   });
 
+  it.each([
+    ['a little more than it should take is printed smaller', 2, 1, 1],
+    ['much more takes as many pages as it needs', 3, 1, 3],
+    ['what nobody limits stands as it is', 2, null, 2],
+  ])('%s', async (_, blocks, pages, expected) => {
+    // 279.4 mm less twice 10 is 259.4 mm to a page, and 273 at 0.95
+    const html = `<!doctype html><title>t</title><style>@page { size: Letter; margin: 10mm } body { margin: 0 }
+      div { height: 135mm; break-inside: avoid }</style>${'<div>block</div>'.repeat(blocks)}`;
+    const pdf = await printPdf(html, { browserPath: browser!, footer: 'foot', pages, timeoutMs: 40_000 });
+    const counts = [
+      ...Buffer.from(pdf)
+        .toString('latin1')
+        .matchAll(/\/Count (\d+)/g),
+    ].map((m) => Number(m[1]));
+    expect(Math.max(...counts)).toBe(expected);
+  });
+
   it('leaves no temporary profile', async () => {
     await print('<!doctype html><title>t</title><p>text');
     expect(readdirSync(temporary).filter((name) => name.startsWith('evenground-print-'))).toEqual([]);
