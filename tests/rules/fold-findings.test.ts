@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldFindings } from '../../src/rules/fold-findings.ts';
+import type { Severity } from '../../src/rules/rule.ts';
 
 const finding = (id: string, under: string | null = null) => ({ id, under });
 
@@ -61,10 +62,36 @@ describe('a cause that is none', () => {
   });
 });
 
+describe('a cause that weighs less', () => {
+  const of = (id: string, severity: Severity, under: string | null = null, outcome = 'not met') => ({
+    id,
+    under,
+    outcome,
+    severity,
+  });
+  const folded = (...findings: ReturnType<typeof of>[]) => foldFindings(findings).map((f) => f.under);
+
+  it('takes in nothing that is graver', () => {
+    expect(folded(of('a', 'advice'), of('b', 'hazard', 'a'))).toEqual([null, null]);
+    expect(folded(of('a', 'defect'), of('b', 'hazard', 'a'))).toEqual([null, null]);
+    expect(folded(of('a', 'defect'), of('b', 'defect', 'a'))).toEqual([null, 'a']);
+    expect(folded(of('a', 'hazard'), of('b', 'advice', 'a'))).toEqual([null, 'a']);
+  });
+
+  it('takes in a doubt, which nobody reads as found', () => {
+    expect(folded(of('a', 'advice'), of('b', 'hazard', 'a', 'cannot tell'))).toEqual([null, 'a']);
+  });
+
+  it('leaves what the graver one causes under the graver one', () => {
+    expect(folded(of('a', 'advice'), of('b', 'hazard', 'a'), of('c', 'defect', 'b'))).toEqual([null, null, 'b']);
+  });
+});
+
 /** Any list with any causes, circles among them: no finding may vanish from the page. */
 it('leaves every finding standing alone or under one that stands alone', () => {
   const id: fc.Arbitrary<string> = fc.constantFrom('a', 'b', 'c', 'd', 'e');
-  const list = fc.uniqueArray(fc.record({ id, under: fc.option(fc.oneof(id, fc.constant('elsewhere'))) }), {
+  const severity = fc.constantFrom<Severity[]>('hazard', 'defect', 'advice');
+  const list = fc.uniqueArray(fc.record({ id, severity, under: fc.option(fc.oneof(id, fc.constant('elsewhere'))) }), {
     selector: (f) => f.id,
   });
   fc.assert(
