@@ -63,7 +63,7 @@ export function drawing(sheet: Sheet, children: readonly Svg[]): string {
     width: `${decimals(sheet.widthMm)}mm`,
     height: `${decimals(sheet.heightMm)}mm`,
     viewBox: `0 0 ${decimals(sheet.widthMm)} ${decimals(sheet.heightMm)}`,
-    'font-family': "'Liberation Sans', Arial, Helvetica, sans-serif",
+    'font-family': "'Liberation Sans', Arial, Helvetica, 'Nimbus Sans', 'DejaVu Sans Condensed', sans-serif",
   };
   const named = [
     element('title', {}, [{ svg: escapeText(sheet.title) }]),
