@@ -28,7 +28,14 @@ export type Verdict =
   | { readonly is: 'not applicable'; readonly because: Because }
   /** The section of the file was not typed at all. */
   | { readonly is: 'not looked at'; readonly because: Because }
-  | { readonly is: 'met'; readonly at: readonly string[]; readonly because: Because; readonly measured?: Measured }
+  | {
+      readonly is: 'met';
+      readonly at: readonly string[];
+      readonly because: Because;
+      readonly measured?: Measured;
+      /** What could not be told if an owner's limit asked for more than is measured; left out: it would be not met. */
+      readonly below?: { readonly because: Because; readonly settle: Because };
+    }
   | {
       readonly is: 'not met';
       readonly at: readonly string[];

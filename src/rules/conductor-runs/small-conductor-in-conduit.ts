@@ -25,9 +25,12 @@ export const smallConductorInConduit = rule({
         return [{ is: 'met', at, because: { key: 'in conduit' } }];
       const measured = { key: 'areaM2', value: areaM2!, limit: leastM2, sense: 'least' } as const;
       const large = isAtLeast(areaM2!, leastM2 * (1 - 3e-3));
-      if (large === 'yes') return [{ is: 'met', at, because: { key: 'large' }, measured }];
+      const unsaid = { because: { key: 'nobody said' }, settle: { key: 'look' } };
+      const below =
+        part.enclosure === null ? { below: { ...unsaid, because: { key: 'thinner than an owner asks' } } } : {};
+      if (large === 'yes') return [{ is: 'met', at, because: { key: 'large' }, measured, ...below }];
       if (large === 'no' && part.enclosure !== null) return [{ is: 'not met', at, because: { key: 'bare' }, measured }];
-      return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } }];
+      return [{ is: 'cannot tell', at, ...unsaid }];
     });
   },
 });

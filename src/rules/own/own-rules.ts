@@ -62,6 +62,7 @@ function judged(v: Verdict, { limit }: OwnRule): Verdict {
   const { at } = v;
   const outcome = figureOutcome(value, limit);
   if (outcome === v.is) return { ...v, measured };
+  if (outcome === 'not met' && v.is === 'met' && v.below !== undefined) return { is: 'cannot tell', at, ...v.below };
   const own = { key: ownKey };
   if (outcome === 'cannot tell') return { is: outcome, at, because: own, settle: own, measured };
   return { is: outcome, at, because: own, measured };

@@ -157,6 +157,8 @@ export const conductorRuns = {
       'in conduit': '{at} runs in conduit or armour.',
       bare: '{at} is thinner than {=6 AWG}, and nothing is round it.',
       'nobody said': '{at} may be thinner than {=6 AWG}; whether it runs in conduit is not known.',
+      'thinner than an owner asks':
+        '{at} is thinner than the owner asks outside conduit; whether it runs in one is not known.',
       look: 'Look whether {at} {at?runs:run} in conduit or armour and type `enclosure:` (none: nothing is round it).',
     },
   },

@@ -44,6 +44,12 @@ conductors: {gec: {from: panel, to: R, wire: ${rest}}}
       expect(asked(rule, gec(`${wire}, enclosure: armor`), 'at least 4 AWG').own).toEqual([`own/${rule}:gec met`]);
   });
 
+  it('a stricter limit cannot be told of a wire of which nobody said what is round it', () => {
+    const found = asked(rule, gec('6 AWG copper'), 'at least 4 AWG');
+    expect(found).toEqual({ pack: [`${rule}:gec met`], own: [`own/${rule}:gec cannot tell`] });
+    expect(asked(rule, gec('4 AWG copper'), 'at least 4 AWG').own).toEqual([`own/${rule}:gec met`]);
+  });
+
   it('a laxer limit lets a thinner one stand', () => {
     const found = asked(rule, gec('8 AWG copper, enclosure: none'), 'at least 8 AWG');
     expect(found).toEqual({ pack: [`${rule}:gec not met`], own: [`own/${rule}:gec met`] });
