@@ -19,20 +19,31 @@ export function tieMounted(builder: GraphBuilder): void {
   for (const part of rest) if (part.present !== 'no') tieStated(builder, part, landedOn);
 }
 
-/** Parts on which a conductor lands, so that their bond is described: null, or the field that decides whether that wire is there. */
+/** Parts whose bond a conductor describes: null, or the field that decides whether that wire is there. */
 type LandedOn = ReadonlyMap<string, string | null>;
 
+/**
+ * A conductor that lands on a part describes its bond, unless it only comes from what the part is to ground: the lead of a
+ * mast down to a pipe is not what bonds the pipe.
+ */
 function conductorEnds({ index }: GraphBuilder): LandedOn {
   const landed = new Map<string, string | null>();
+  const isServed = (id: string | null) => served.has(index.parts.get(id ?? '')?.section ?? '');
   for (const c of index.site.conductors) {
     if (c.present === 'no') continue;
-    for (const { part } of [c.from, c.to, ...c.passes.map((p) => p.at)]) {
-      const isSure = c.present === 'yes' || landed.get(part ?? '') === null;
-      if (part !== null) landed.set(part, isSure ? null : fieldPath(c, 'present'));
+    const ends = [c.from, c.to, ...c.passes.map((p) => p.at)].map((p) => p.part);
+    for (const part of ends) {
+      const others = ends.filter((id) => id !== part);
+      if (part === null || (index.parts.get(part)?.section === 'metalwork' && others.every(isServed))) continue;
+      const isSure = c.present === 'yes' || landed.get(part) === null;
+      landed.set(part, isSure ? null : fieldPath(c, 'present'));
     }
   }
   return landed;
 }
+
+/** What a lead comes from that grounds it. */
+const served: ReadonlySet<string> = new Set(['supports', 'antennas', 'arresters']);
 
 function tiePart(builder: GraphBuilder, part: Part, landedOn: LandedOn): void {
   const carrier = part.on?.part == null ? undefined : builder.index.parts.get(part.on.part);
