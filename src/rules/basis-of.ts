@@ -4,6 +4,7 @@ import { type Speech, say } from '../words/say.ts';
 import type { Asked } from './asked.ts';
 import { adoptedYear } from './code-sets/adopted-edition.ts';
 import { homeOf } from './code-sets/binds-where.ts';
+import { inEdition, movedThresholds } from './code-sets/moved-thresholds.ts';
 import { isBorrowed } from './family-in.ts';
 import type { Clause, Rule } from './rule.ts';
 
@@ -26,11 +27,17 @@ export function basisOf(
   return say(words.sinceUnknown, { since: String(rule.since), document }, speech);
 }
 
-/** The source with the number that the clause has in the adopted edition. */
+/** The source with the number that the clause has in the adopted edition; of one whose numbers were not seen, the last that were. */
 export function sourceIn({ source, clauses }: Pick<Rule, 'source' | 'clauses'>, header: SiteHeader): Clause {
   if (clauses === undefined) return source;
   const year = adoptedYear(header, source.document);
   if (year === null) return source;
   const moved = clauses.findLast((c) => c.from <= year) ?? clauses[0];
-  return moved === undefined ? source : { ...source, edition: String(year), clause: moved.clause };
+  if (moved === undefined) return source;
+  const isSeen = source.document !== movedThresholds.necNumbers.document || isCited(header);
+  return isSeen ? { ...source, edition: String(year), clause: moved.clause } : { ...source, clause: moved.clause };
+}
+
+function isCited(header: SiteHeader): boolean {
+  return inEdition(movedThresholds.necNumbers, header).value === 'cited';
 }

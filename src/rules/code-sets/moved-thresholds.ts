@@ -230,7 +230,8 @@ export function inEdition<V>(
   header: Pick<SiteHeader, 'codes'>,
 ): MovedStep<V> & { readonly isAdopted: boolean } {
   const typed = adoptedEdition(header, document);
-  const edition = typed === null ? null : (/\b(?:19|20)\d\d\b|[A-H]\b/.exec(typed)?.[0] ?? null);
+  const edition =
+    typed === null ? null : (/\b(?:19|20)\d\d\b/.exec(typed)?.[0] ?? /\b[A-H]\b/.exec(typed)?.[0] ?? null);
   const newest = steps[steps.length - 1]!;
   if (edition === null) return { ...newest, isAdopted: false };
   const step = steps.findLast((s) => s.from === null || s.from <= edition);

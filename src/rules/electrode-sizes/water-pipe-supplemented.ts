@@ -1,5 +1,6 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
 import { addRod } from '../changes/add-rod.ts';
+import { isListedElectrode } from '../electrodes/listed-electrode.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -22,12 +23,13 @@ function ofPipe(
   facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'site'>,
 ): Verdict {
   const at = [e.id];
-  const others = facts.electrodes.filter((o) => o.part.kind !== 'water pipe' && o.part.present === 'yes');
-  if (others.some((o) => o.group !== null && o.group === e.group))
+  const others = facts.electrodes.filter((o) => o.part.kind !== 'water pipe' && isListedElectrode(o.part) !== 'no');
+  const isBeside = (o: ElectrodeFacts) => o.group !== null && o.group === e.group;
+  if (others.some((o) => o.part.present === 'yes' && isBeside(o) && isListedElectrode(o.part) === 'yes'))
     return { is: 'met', at, because: { key: 'another' } };
   const { perhapsUnbonded, perhapsJoined } = facts.bonding;
   const mayJoin = perhapsUnbonded.some((p) => p.electrode === e.id) || (e.group !== null && perhapsJoined.has(e.group));
-  const mayBe = facts.electrodes.some((o) => o.part.kind !== 'water pipe' && o.part.present === 'unknown');
+  const mayBe = others.some((o) => o.part.present === 'unknown' || (o.part.present === 'yes' && isBeside(o)));
   if (mayJoin || mayBe || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
   }

@@ -1,10 +1,12 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
+import type { Answer } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { addRod } from '../changes/add-rod.ts';
 import { inEdition, movedThresholds } from '../code-sets/moved-thresholds.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { rodsPipesPlates } from './driven.ts';
+import { isListedElectrode } from './listed-electrode.ts';
 
 /** Ohm above which a lone rod, pipe or plate needs a second electrode. */
 const mostOhm = 25;
@@ -37,9 +39,10 @@ type Asked = Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'sit
 
 function ofRod(e: ElectrodeFacts, facts: Asked): Verdict {
   const at = [e.id];
-  if (hasSecond(e, facts)) return { is: 'met', at, because: { key: 'not alone' } };
+  const second = secondOf(e, facts);
+  if (second === 'yes') return { is: 'met', at, because: { key: 'not alone' } };
   if (e.measuredOhm !== null) return ofReading(at, e.measuredOhm.ohm, e.measuredOhm.overRange);
-  if (mayHaveSecond(e, facts))
+  if (second === 'unknown' || mayHaveSecond(e, facts))
     return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'trace' } };
   if (isToBeTested(facts.header))
     return { is: 'cannot tell', at, because: { key: 'not tested' }, settle: { key: 'measure it' } };
@@ -57,9 +60,9 @@ function ofRod(e: ElectrodeFacts, facts: Asked): Verdict {
  * Another member of it, or another electrode of the owner's that is known to be there; the supplier's own does not count, nor
  * does a water pipe: the second one is of a kind that 250.52(A)(2) to (8) lists (from memory).
  */
-function hasSecond(e: ElectrodeFacts, { electrodes }: Asked): boolean {
-  if (e.part.kind === 'rods' && e.part.members !== 1 && e.part.joined !== 'no') return true;
-  return electrodes.some(
+function secondOf(e: ElectrodeFacts, { electrodes }: Asked): Answer {
+  if (e.part.kind === 'rods' && e.part.members !== 1 && e.part.joined !== 'no') return 'yes';
+  const others = electrodes.filter(
     (o) =>
       o.id !== e.id &&
       o.group !== null &&
@@ -68,6 +71,9 @@ function hasSecond(e: ElectrodeFacts, { electrodes }: Asked): boolean {
       o.part.owner !== 'utility' &&
       o.part.present === 'yes',
   );
+  const answers = others.map((o) => isListedElectrode(o.part));
+  if (answers.includes('yes')) return 'yes';
+  return answers.includes('unknown') ? 'unknown' : 'no';
 }
 
 /** Somebody has to look first: whether it is there at all, and what else there is. */

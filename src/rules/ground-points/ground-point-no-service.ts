@@ -1,20 +1,8 @@
 import type { Facts } from '../../facts/facts.ts';
+import { isListedElectrode } from '../electrodes/listed-electrode.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { antennaSide } from './antenna-grounds.ts';
-
-/** Electrodes of the list, and driven ones. */
-const listed: readonly string[] = [
-  'rod',
-  'rods',
-  'pipe',
-  'plate',
-  'concrete-encased',
-  'water pipe',
-  'well casing',
-  'drilled rod',
-  'structural steel',
-];
 
 export const groundPointNoService = rule({
   id: 'ground-point-no-service',
@@ -36,9 +24,9 @@ export const groundPointNoService = rule({
 
 function ofGroup(at: readonly string[], site: Facts['site']): Verdict {
   const electrodes = site.electrodes.filter((e) => at.includes(e.id));
-  const isListed = electrodes.some((e) => listed.includes(e.kind) || (e.kind === 'buried wire' && e.closed === 'yes'));
-  if (isListed) return { is: 'met', at, because: { key: 'listed' } };
-  const isOpen = electrodes.some((e) => e.kind === 'unknown' || (e.kind === 'buried wire' && e.closed === 'unknown'));
-  if (isOpen) return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: 'look' } };
+  const answers = electrodes.map(isListedElectrode);
+  if (answers.includes('yes')) return { is: 'met', at, because: { key: 'listed' } };
+  if (answers.includes('unknown'))
+    return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: 'look' } };
   return { is: 'not met', at, because: { key: 'not listed' } };
 }

@@ -131,14 +131,14 @@ export const electrodeSizes = {
     title: 'A water pipe is never the only [electrode]',
     failTitle: 'Water pipe {at} is the only [electrode] of its system',
     why: 'The supplier may put in a plastic piece on any day, and nobody in the house notices.',
-    met: 'An [electrode] of another kind is bonded to it.',
+    met: 'An [electrode] of another kind that the code lists is bonded to it: rods, a footing, a closed ring; radials and an open wire are none.',
     remedy: 'Drive rods and bond them to the system of {at}.',
     because: {
       none: 'No water pipe in the file counts as an [electrode].',
       another: 'An [electrode] of another kind is bonded to {at}.',
       perhaps: 'Whether an [electrode] of another kind is bonded to {at} is not known.',
       trace: 'Look what else is tied to {at}.',
-      alone: 'No [electrode] of another kind is bonded to {at}.',
+      alone: 'No [electrode] of another listed kind is bonded to {at}.',
     },
   },
   'plate-us': {

@@ -66,7 +66,7 @@ export const electrodes = {
     title: 'A lone rod, pipe or plate measures 25 ohm or less, or has a second [electrode] beside it',
     failTitle: 'Lone rod {at} is not shown to be 25 ohm or less',
     why: 'One rod in poor soil may be hundreds of ohms; the clause leaves it to the owner to show otherwise or to add a second.',
-    met: 'A reading of at most 25 ohm, or a second [electrode]; with two no resistance is asked.',
+    met: 'A reading of at most 25 ohm, or a second [electrode] of a kind that the clause lists (a wire in a trench only as a closed ring, a water pipe not); with two no resistance is asked.',
     remedy:
       'Drive a second rod at least {=6 ft} from {at} (better two lengths) and bond it, or measure {at} and record method, date and weather.',
     because: {
@@ -77,11 +77,12 @@ export const electrodes = {
       high: '{at} measures too high for a lone rod.',
       wide: 'The reading of {at} is not sharp enough to tell.',
       'measure it': 'Measure {at} alone by fall of potential, in dry weather.',
-      'perhaps not alone': 'Whether {at} {at?is:are each} the only [electrode] of {at?its:their} system is not known.',
+      'perhaps not alone':
+        'Whether {at} {at?has:each have} a second [electrode] of a listed kind in {at?its:their} system is not known.',
       trace: 'Look what else is tied to {at}.',
-      'not measured': '{at} is alone and nobody measured it.',
+      'not measured': '{at} has no second [electrode] of a kind that the clause lists, and nobody measured it.',
       'not tested':
-        '{at} is alone and was not tested; the adopted edition asks for a second rod only where the test is high.',
+        '{at} has no second [electrode] of a listed kind and was not tested; the adopted edition asks for a second rod only where the test is high.',
     },
   },
   'ring-is-closed': {

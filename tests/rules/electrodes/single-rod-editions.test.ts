@@ -29,3 +29,17 @@ it.each([
 it('no edition named: as the newest', () => {
   expect(loneRod('').outcome).toBe('not met');
 });
+
+it.each(['NEC 2008', 'NFPA 70-2008', '2008 NEC', 'edition of 2008'])(
+  'an edition typed as %s is that of 2008',
+  (typed) => {
+    const finding = loneRod(`, code: {document: NFPA 70, edition: ${typed}}`);
+    expect([finding.outcome, finding.source.clause]).toEqual(['cannot tell', '250.56']);
+  },
+);
+
+/** Section 3 of the collection of clauses: the numbers of 2026 were not seen and are not cited. */
+it('no number is given as that of an edition whose numbers were not seen', () => {
+  const { outcome, source } = loneRod(', code: {document: NFPA 70, edition: 2026}');
+  expect([outcome, source.edition, source.clause]).toEqual(['not met', '2011 on', '250.53(A)(2) exception']);
+});
