@@ -16,6 +16,15 @@ export const communicationsProtectors: (site: Site) => ReadonlySet<string> = onc
   return new Set(asked.map((a) => a.id));
 });
 
+/** Grounding blocks: bars through which lines of the street come in and no line of an antenna. */
+export const communicationsBlocks: (site: Site) => ReadonlySet<string> = onceFor((site) => {
+  const landing = (bar: string) =>
+    site.lines.filter((l) => l.path.some((s) => (s.is === 'part' || s.is === 'bond') && s.at.part === bar));
+  const isBlock = (bar: string) => landing(bar).length > 0 && landing(bar).every(isCommunications);
+  const holds = new Set(site.arresters.flatMap((a) => a.on?.part ?? []));
+  return new Set(site.bars.flatMap(({ id }) => (isBlock(id) && !holds.has(id) ? [id] : [])));
+});
+
 function isCommunications({ kind, path }: Line): boolean {
   return fromStreet.has(kind) && path.some((s) => s.is === 'street');
 }
@@ -24,10 +33,13 @@ function meets(c: ConductorFacts, ids: ReadonlySet<string>): boolean {
   return [...c.ends, ...c.passes].some((id) => id !== null && ids.has(id));
 }
 
-/** Leads of the protectors of communications lines. */
+/** Leads of the protectors and of the grounding blocks of communications lines. */
 export function communicationsLeads({ conductors, site }: Pick<Facts, 'conductors' | 'site'>) {
   const protectors = communicationsProtectors(site);
-  return conductors.filter((c) => c.role === 'arrester lead' && meets(c, protectors));
+  const blocks = communicationsBlocks(site);
+  return conductors.filter(
+    (c) => (c.role === 'arrester lead' && meets(c, protectors)) || (c.role === 'bond' && meets(c, blocks)),
+  );
 }
 
 /** Leads of masts, antennas and the arresters of lines that come from them; the protectors of services are left out. */

@@ -1,8 +1,9 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import { onceFor } from '../../units/once-for.ts';
 import { communicationsTies } from '../conductor-sizes/communications-ties.ts';
+import { communicationsBlocks, communicationsProtectors } from '../conductor-sizes/leads-of.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
-import { sideOf } from './side-of.ts';
+import { metWithout, sideOf } from './side-of.ts';
 
 type Asked = Pick<Facts, 'bonding' | 'conductors' | 'site'>;
 
@@ -24,7 +25,7 @@ export function antennaTies(facts: Asked): readonly ConductorFacts[] {
 const kept = new WeakMap<Asked['conductors'], readonly ConductorFacts[]>();
 
 function isTie(c: ConductorFacts, facts: Asked): boolean {
-  if (c.role === 'electrode tie') return true;
+  if (c.role === 'electrode tie') return hasAntennaSide(c, facts);
   if (c.role === 'service electrode wire') return isOfAntenna(c, facts);
   const ends = [...new Set(c.ends)].filter((id) => id !== null);
   if (ends.length < 2 || (c.role !== 'bond' && c.role !== 'mast lead')) return false;
@@ -36,6 +37,22 @@ function isTie(c: ConductorFacts, facts: Asked): boolean {
   return hasService && sides.some((s) => s.isMast && s.reaches === 'electrode');
 }
 
+/** A wire between two electrodes of the service alone is sized by the clauses of the service. */
+function hasAntennaSide({ id, ends, passes }: ConductorFacts, facts: Asked): boolean {
+  const outdoors = outdoorsOf(facts.site);
+  const starts = [...ends, ...passes].filter((end) => end !== null);
+  return starts.some((start) => [...metWithout(start, id, facts)].some((met) => outdoors.has(met)));
+}
+
+/** What an electrode of an antenna is there for. */
+const outdoorsOf = onceFor((site: Asked['site']): ReadonlySet<string> => {
+  const street = communicationsProtectors(site);
+  const arresters = site.arresters.filter((a) => a.kind !== 'mains protector' && !street.has(a.id));
+  const blocks = communicationsBlocks(site);
+  const panels = site.bars.filter((b) => b.kind === 'entry panel' && !blocks.has(b.id));
+  return new Set([...site.supports, ...site.antennas, ...arresters, ...panels].map((p) => p.id));
+});
+
 const mastsOf = onceFor(
   ({ supports, antennas }: Asked['site']) => new Set([...supports, ...antennas].map((p) => p.id)),
 );
@@ -43,7 +60,8 @@ const mastsOf = onceFor(
 /** From an entry panel down to a point to ground at, where it joins no two electrodes: the lead of what is bolted to the panel. */
 export function panelLeads(facts: Asked): readonly ConductorFacts[] {
   const { site, conductors } = facts;
-  const panels = new Set(site.bars.filter((b) => b.kind === 'entry panel').map((b) => b.id));
+  const blocks = communicationsBlocks(site);
+  const panels = new Set(site.bars.filter((b) => b.kind === 'entry panel' && !blocks.has(b.id)).map((b) => b.id));
   const points = new Set([
     ...site.electrodes.map((e) => e.id),
     ...site.bars.filter((b) => servicePoints.includes(b.kind)).map((b) => b.id),

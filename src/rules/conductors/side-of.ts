@@ -28,6 +28,22 @@ export function sideOf(
   return found;
 }
 
+/** All that a part reaches by permanent metal without that conductor and without going on over the service. */
+export function metWithout(
+  start: string,
+  without: string,
+  { bonding, site }: { readonly bonding: Bonding; readonly site: Site },
+): ReadonlySet<string> {
+  const next = metalOf(bonding);
+  const ends = endsOf(site);
+  const reached = new Set([start]);
+  for (const id of reached) {
+    if (id === bonding.service.part || ends.has(id)) continue;
+    for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
+  }
+  return reached;
+}
+
 const electrodesOf = onceFor(
   ({ electrodes }: Site) => new Set(electrodes.flatMap((e) => (e.present === 'no' ? [] : [e.id]))),
 );

@@ -37,12 +37,21 @@ export function sectionVerdict(c: Sized, least: LeastSections, sold?: SizeUnits)
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };
   const limit = limitOf(c.wire, least);
   if (limit === 'metal unknown') return ofUnknownMetal(c, least, sold);
-  if (limit === null) return { is: 'cannot tell', at, because: { key: 'metal not listed' }, settle: { key: 'ask' } };
+  if (limit === null) return ofUnlistedMetal(c, least, sold);
   const measured = { key: 'areaM2', value: c.areaM2, limit, sense: 'least' } as const;
   const enough = isAtLeast(c.areaM2, limit * printedShare);
   if (enough === 'yes') return { is: 'met', at, because: { key: 'enough' }, measured };
   if (enough === 'no') return { is: 'not met', at, because: { key: 'small' }, measured, ...rightOf(c, least, sold) };
   return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' }, measured };
+}
+
+/** Without a figure of its own; it conducts worse than copper, so that what is too small for copper is too small. */
+function ofUnlistedMetal(c: Sized, least: LeastSections, sold?: SizeUnits): Verdict {
+  const at = [c.id];
+  if (c.areaM2 === null || isAtLeast(c.areaM2, least.copper * printedShare) !== 'no')
+    return { is: 'cannot tell', at, because: { key: 'metal not listed' }, settle: { key: 'ask' } };
+  const measured = { key: 'areaM2', value: c.areaM2, limit: least.copper, sense: 'least' } as const;
+  return { is: 'not met', at, because: { key: 'small' }, measured, ...rightOf(c, least, sold) };
 }
 
 /** Too small for copper is too small for any metal that needs more. */

@@ -138,3 +138,34 @@ conductors: {gec: {from: panel, to: S, wire: 6 AWG copper}, ${conductors}}
 everyOutcome('communications-conductor-size');
 everyOutcome('comms-electrode-bond-size');
 everyOutcome('antenna-electrode-bond-size');
+
+/** NFPA 70 800.100(A) (second-hand): the shield of a line of the street is grounded at a block as a protector's lead is. */
+describe('the grounding block of cable television', () => {
+  const block = (
+    wire: string,
+    line = 'kind: cable tv, path: [street, gb, modem]',
+  ) => `site: {name: Block, region: us, units: ft, service: panel}
+electrodes: {r1: {kind: rod, length: 8 ft}}
+antennas: {dish: {kind: satellite dish}}
+bars: {gb: {kind: entry panel, where: outside}}
+equipment: {panel: {kind: service panel, neutral_bonded: yes}, modem: {kind: modem}}
+lines: {cable: {${line}}}
+conductors: {gec: {from: panel, to: r1, wire: 6 AWG copper}, cl: {from: gb, to: r1, wire: ${wire}}}
+`;
+  const of = (rule: string, text: string) => verdictsOf(rule, text).filter((v) => v.includes(' cl:'));
+
+  it('is asked by the clauses of communications, not by those of antennas', () => {
+    const good = block('14 AWG copper, length: 18 ft');
+    expect(of('communications-conductor-size', good)).toEqual(['met cl: enough']);
+    expect(of('protector-lead-20-ft', good)).toEqual(['met cl: short']);
+    expect(of('mast-ground-size', good)).toEqual([]);
+    expect(of('protector-lead-20-ft', block('10 AWG copper, length: 40 ft'))).toEqual(['not met cl: long']);
+    expect(of('communications-conductor-size', block('16 AWG copper, length: 18 ft'))).toEqual(['not met cl: small']);
+  });
+
+  it('with the line of an antenna on it is an entry panel', () => {
+    const text = block('14 AWG copper, length: 40 ft', 'kind: coax, path: [dish, gb, modem]');
+    expect(of('mast-ground-size', text)).toEqual(['not met cl: small']);
+    expect(of('protector-lead-20-ft', text)).toEqual([]);
+  });
+});
