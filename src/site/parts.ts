@@ -223,6 +223,8 @@ export interface Equipment extends PartBase {
   readonly powerW: Interval | null;
   readonly swr: Interval | null;
   readonly neutralBonded: Answer;
+  /** Of a source that feeds a panel: the transfer switch switches the neutral too. */
+  readonly neutralSwitched: Answer;
   readonly ratingA: Interval | null;
   readonly phases: number | null;
   readonly supply: string | null;

@@ -1,5 +1,6 @@
-import type { Equipment } from '../../site/site.ts';
+import type { Equipment, Site } from '../../site/site.ts';
 import { nothingThere } from '../looked-at.ts';
+import { neighbours, reachedFrom } from '../neighbours.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 export const neutralBondedOnce = rule({
@@ -21,6 +22,7 @@ export const neutralBondedOnce = rule({
         .filter((e) => e !== home)
         .map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'bonded again' } })),
       ...ofNone(boxes, site.header.service),
+      ...(home === undefined ? [] : ofSources(home, site)),
     ];
     return verdicts.length === 0 ? nothingThere({ sections }, 'equipment') : verdicts;
   },
@@ -36,6 +38,35 @@ function ofNone(boxes: readonly Equipment[], service: string): readonly Verdict[
   if (before.length > 0 && before.every((e) => e.neutralBonded === 'no'))
     return [{ is: 'not met', at, because: { key: 'nowhere' } }];
   return [{ is: 'cannot tell', at, because: { key: 'not at the service' }, settle: { key: 'open the meter box' } }];
+}
+
+/**
+ * A source that feeds the panel: where its neutral is bonded too, all hangs on whether the transfer switch takes the neutral
+ * over. One that no line joins to the panel (a portable set for a field station) has a bond of its own.
+ */
+function ofSources(home: Equipment, { equipment, lines }: Site): readonly Verdict[] {
+  const mains = lines.filter((l) => l.kind === 'mains' && l.present !== 'no');
+  const pairs = mains.flatMap((l) => {
+    const parts = l.path.flatMap((s) => (s.is === 'part' && s.at.part !== null ? [s.at.part] : []));
+    return parts.slice(1).map((part, i) => [parts[i]!, part] as const);
+  });
+  const fed = reachedFrom([home.id], neighbours(pairs));
+  return equipment
+    .filter((e) => /generator|inverter/i.test(e.kind) && e.present !== 'no' && fed.has(e.id))
+    .map(ofSource);
+}
+
+function ofSource({ id, neutralBonded, neutralSwitched }: Equipment): Verdict {
+  const at = [id];
+  if (neutralBonded === 'no' || neutralSwitched === 'yes') return { is: 'met', at, because: { key: 'one at a time' } };
+  if (neutralBonded === 'yes' && neutralSwitched === 'no')
+    return { is: 'not met', at, because: { key: 'bonded at the source too' } };
+  return {
+    is: 'cannot tell',
+    at,
+    because: { key: 'perhaps at the source too' },
+    settle: { key: 'look at the switch' },
+  };
 }
 
 /** Where a neutral may be bonded: at the service and on its supply side, and at a source of its own. */

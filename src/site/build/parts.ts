@@ -118,6 +118,7 @@ function buildEquipment(typed: TypedPart<'equipment'>, { places }: Build): Equip
     powerW: values.power,
     swr: values.swr,
     neutralBonded: values.neutral_bonded ?? 'unknown',
+    neutralSwitched: values.neutral_switched ?? 'unknown',
     ratingA: values.rating,
     phases: values.phases,
     supply: values.supply,

@@ -34,6 +34,10 @@ export const equipment = partFormat({
     power: field(quantity('power'), 'Power that it puts out.'),
     swr: field(quantity('number', { positive: true }), 'Highest standing wave ratio at that power.'),
     neutral_bonded: field(answer, 'Whether neutral and ground are joined in it.'),
+    neutral_switched: field(
+      answer,
+      'Of a generator or another source that feeds a panel: whether the transfer switch switches the neutral too.',
+    ),
     rating: field(quantity('current', { positive: true }), 'Rating of its main breaker or fuse.'),
     phases: field(count(1, 3), 'How many phases it has.'),
     supply: field(oneOf(supplyWords), 'Earthing of the supply, where it differs from that of the site.'),

@@ -22,7 +22,7 @@ export const equipment = {
     title: 'Metal pipes, cladding and frames near the station are bonded',
     failTitle: '{at} is not bonded',
     why: 'Metal that is left out stands at another voltage in a strike and is what the flash jumps to.',
-    met: 'Permanent metal leads from it to the [service] (to an [electrode] where the [service] is not known). A fence is asked about within {=3 m} of a tower or mast, as advice. The clauses name pipes and the steel that forms the frame of a building; of cladding, gutters, roofs, foil, tanks and other metal common practice asks it, as advice, or as a defect where it is within {=2.5 m} of what is touched with it. Power lines, the power service’s mast, the live wire of an electric fence and pools (whose bond is asked of its own) are left out.',
+    met: 'Permanent metal leads from it to the [service] (to an [electrode] where the [service] is not known). A fence is asked about within {=3 m} of a tower or mast, as advice. The clauses name pipes and the steel that forms the frame of a building; of cladding, gutters, roofs, foil, tanks and other metal common practice asks it, as advice, or as a defect where it is within {=2.5 m} of what is touched with it or is a solar array. Power lines, the power service’s mast, the live wire of an electric fence and pools (whose bond is asked of its own) are left out.',
     tools: { tape: 'tape' },
     remedy: 'Bond {at} to the system of the [service]; gas piping downstream of the meter and never as an [electrode].',
     because: {
@@ -30,7 +30,9 @@ export const equipment = {
       bonded: '{at} is bonded.',
       'not bonded': '{at} is not bonded to anything.',
       'practice asks':
-        '{at} is not bonded to anything. The clauses name pipes and the steel of a frame; for metal of this kind common practice asks it, and no code that is known here does.',
+        '{at} is not bonded to anything. The clauses name pipes and the steel of a frame; for metal of this kind common practice asks it. Another article of your code may: this program does not hold them all.',
+      'frames of an array':
+        '{at} is not bonded to anything. Codes ask for the frames of solar panels to be bonded with their circuits, in articles that this program does not hold: have a [electrician] look.',
       'kind unknown': '{at} is not bonded to anything, and what {at?it is:they are} nobody said.',
       'say what': 'Look what {at} {at?is:are} (a pipe, a gutter, cladding, a frame) and type its `kind:`.',
       'far fence': '{at} is more than {=3 m} from every tower and mast.',

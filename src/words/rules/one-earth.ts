@@ -141,7 +141,7 @@ export const oneEarth = {
     title: 'The [neutral] is bonded to [ground] at the [service] only',
     failTitle: 'The [neutral] is not bonded to [ground] exactly once, at the [service]: {at}',
     why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
-    met: 'The [neutral] is bonded at the [service], and no sub-panel has a [neutral] bond; the meter box on the supply side, and a source of its own (a generator), count apart.',
+    met: 'The [neutral] is bonded at the [service], and no sub-panel has a [neutral] bond; the meter box on the supply side counts apart. A generator or inverter that a line joins to the panel either has no bond or feeds by way of a transfer switch that switches the [neutral] too; one that is joined to nothing has a bond of its own.',
     remedy:
       'Have a [electrician] look at {at}. A second bond: make sure first that the feeder has a [protective conductor] of its own (run one where it has none), and only then take the bond out and keep the two apart; without that conductor a fault there has no way back, and cases stay live. No bond at all: have it fitted at the [service].',
     because: {
@@ -152,6 +152,13 @@ export const oneEarth = {
         'Have a [electrician] or the supplier look in the meter box for the bond between [neutral] and [ground], and type `neutral_bonded:` for it.',
       nowhere: 'At {at} and on the supply side of it the [neutral] is not bonded to [ground]: a fault has no way back.',
       'kept apart': 'At {at} the [neutral] is kept apart from [ground].',
+      'one at a time': 'With {at} running the [neutral] is bonded once.',
+      'bonded at the source too':
+        'The [neutral] is bonded at {at} and at the panel that it feeds, and the transfer switch leaves it through.',
+      'perhaps at the source too':
+        'Whether the [neutral] is bonded at {at} as well as at the panel, and whether the transfer switch switches it, is not known.',
+      'look at the switch':
+        'Have a [electrician] look at {at} and its transfer switch: type `neutral_bonded:` and `neutral_switched:` for {at}.',
       'bonded again': 'At {at} the [neutral] is bonded to [ground] again.',
       'nobody said': 'Nobody said whether the [neutral] is bonded at {at}.',
       'open it':

@@ -33,6 +33,24 @@ test('the meter box on the supply side may be bonded as well, and so may a sourc
   expect(neutrals(`${main}, gen: {kind: portable generator, neutral_bonded: yes}`)).toEqual([]);
 });
 
+// NFPA 70 250.30 (from memory): a source whose neutral is switched with it is a system of its own, with a bond of its own.
+test('a generator that feeds the panel is bonded too only where the transfer switch switches the neutral', () => {
+  const fed = (gen: string, path = '[gen, main]') =>
+    verdictsOf(
+      'neutral-bonded-once',
+      `site: {name: Neutrals, region: us, units: ft, service: main}
+equipment: {${main}, switch: {kind: transfer switch}, gen: {kind: generator${gen}}}
+lines: {feed: {kind: mains, path: ${path}}}
+`,
+    );
+  expect(fed(', neutral_bonded: yes')).toEqual(['cannot tell gen: perhaps at the source too']);
+  expect(fed('')).toEqual(['cannot tell gen: perhaps at the source too']);
+  expect(fed(', neutral_bonded: yes, neutral_switched: yes')).toEqual(['met gen: one at a time']);
+  expect(fed(', neutral_bonded: no')).toEqual(['met gen: one at a time']);
+  expect(fed(', neutral_bonded: yes, neutral_switched: no')).toEqual(['not met gen: bonded at the source too']);
+  expect(fed(', neutral_bonded: yes', '[gen, switch, main]')).toEqual(['cannot tell gen: perhaps at the source too']);
+});
+
 test('a panel under another name is not overlooked', () => {
   expect(neutrals(`${main}, barn: {kind: breaker box, neutral_bonded: yes}`)).toEqual(['not met barn: bonded again']);
   expect(neutrals('main: {kind: breaker box, neutral_bonded: yes}')).toEqual([]);
