@@ -11,6 +11,7 @@ import { ownKey } from '../rule-sentence.ts';
 import type { Finding } from '../run-rules.ts';
 import { type OwnRun, ownBasis, ownSource } from './own-limits.ts';
 import { figureOutcome } from './own-outcome.ts';
+import { sayFigure } from './own-sentence.ts';
 
 interface Asking {
   readonly standard: OwnerStandard;
@@ -38,10 +39,14 @@ function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }
   const heading = headingOf(again, { ...header, agreed }, speech, 'own/');
   const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech), severity };
   const alone = { under: null, untied: [], change: null };
-  const findings = verdicts
-    .map((v) => findingOf(again, v, heading))
-    .filter((f) => f !== null)
-    .map((f): Finding => ({ ...allOf(f), ...owned, ...alone, title: titleOf(f, standard, speech) }));
+  const findings = verdicts.flatMap((v): readonly Finding[] => {
+    const f = findingOf(again, v, heading);
+    if (f === null) return [];
+    const said = isOver(v, own.limit)
+      ? overWords(v.at, own, standard, speech)
+      : { title: titleOf(f, standard, speech) };
+    return [{ ...allOf(f), ...owned, ...alone, ...said }];
+  });
   return { findings, conditions: [{ ...conditionOf(again, heading), ...owned }] };
 }
 
@@ -51,6 +56,20 @@ function allOf(f: Finding): Finding {
 
 function titleOf({ outcome, title }: Finding, { name }: OwnerStandard, speech: Speech): string {
   return outcome === 'not met' ? say(words.ruleFailTitle, { title, standard: name }, speech) : title;
+}
+
+type NotMet = Extract<Verdict, { is: 'not met' }>;
+
+/** Found against the owner's figure: words that name the one of the code would be wrong. */
+function isOver(v: Verdict, limit: OwnRule['limit']): v is NotMet {
+  return limit !== null && v.is === 'not met' && v.measured?.key === limit.key;
+}
+
+function overWords(at: NotMet['at'], { rule, limit }: OwnRule, { name }: OwnerStandard, speech: Speech) {
+  const figure = sayFigure(limit!, limit!.value, speech);
+  const asked = say(limit!.sense === 'least' ? words.atLeast : words.atMost, { figure }, speech);
+  const values = { at, rule, standard: name, limit: asked };
+  return { title: say(words.limitFailTitle, values, speech), remedy: say(words.limitRemedy, values, speech) };
 }
 
 /** The verdict at the owner's limit; one that rests on no figure of the same kind stays as it is. */

@@ -23,6 +23,15 @@ function asked(rule: string, text: string, limit: string) {
   return { pack: said(false), own: said(true) };
 }
 
+/** Titles and remedies of what an owner's limit finds. */
+function saidOf(rule: string, text: string, limit: string) {
+  const { site } = readSite(text, 'own.site.yaml');
+  const read = readStandard(`name: club rules\nrules: {${rule}: {limit: ${limit}}}\n`, 'club.yaml', knownRules());
+  const how = { state: null, version: 'test', checksum: '', date: null, beside: { standard: read.standard } };
+  const found = runStudy(site!, how).study.findings.find((f) => f.rule === rule && f.codeSet === 'own')!;
+  return { title: found.title, remedy: found.remedy };
+}
+
 /** Every limit of the pack is as its own test beside the rule has it; those of the owner are invented. */
 describe('small-conductor-in-conduit: 6 AWG is 13.3 mm2', () => {
   const rule = 'small-conductor-in-conduit';
@@ -118,5 +127,19 @@ describe('waveguides-bonded-together: lines that are not tied are at least 6 ft 
     expect(asked(rule, tied, 'at least 10 ft').own).toEqual([`own/${rule}:w1+w2 met`]);
     const found = asked(rule, twoWaveguides('4 ft'), 'at least 3 ft');
     expect(found).toEqual({ pack: [`${rule}:w1+w2 not met`], own: [`own/${rule}:w1+w2 met`] });
+  });
+});
+
+describe('what an owner asks for', () => {
+  const gec = (wire: string) => `site: {name: Own, region: us, units: ft, service: panel}
+electrodes: {R: {kind: rod}}
+equipment: {panel: {kind: service panel}}
+conductors: {gec: {from: panel, to: R, wire: ${wire} copper, enclosure: none}}
+`;
+
+  it.each(['6 AWG', '8 AWG'])('is what title and remedy of a wire of %s say, never the figure of the code', (wire) => {
+    const { title, remedy } = saidOf('small-conductor-in-conduit', gec(wire), 'at least 4 AWG');
+    expect(title).toBe('gec is not within the limit of club rules for small-conductor-in-conduit');
+    expect(remedy).toMatch(/^Bring gec to at least 4 AWG \(21\.[12] mm²\), or ask/);
   });
 });
