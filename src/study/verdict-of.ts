@@ -6,7 +6,7 @@ import type { Study } from './study.ts';
 
 /**
  * Counts of what stands alone (folded findings are not counted again) in the first of the site's sets, and of each where there
- * are several; three sentences, and the first three actions.
+ * are several; three sentences and one for each set of which little is known, and the first three actions.
  */
 export function verdictOf(
   findings: readonly Finding[],
@@ -26,7 +26,7 @@ export function verdictOf(
     ...counts,
     agreed,
     ...(sets.length > 1 ? { bySet } : {}),
-    text: sentences(counts, bonding, speech),
+    text: [...sentences(counts, bonding, speech), ...thinSets(sets, speech)],
     actions: actionsOf(alone, speech),
   };
 }
@@ -70,8 +70,14 @@ function sentences(counts: Counts, bonding: Bonding, speech: Speech): readonly s
   return [first, bondingSentence(bonding, sentence), third];
 }
 
+/** Codes of which too little is known for silence to mean anything. */
+function thinSets(sets: readonly string[], speech: Speech): readonly string[] {
+  return (['ca', 'au'] as const).filter((s) => sets.includes(s)).map((s) => say(studyWords[`thin ${s}`], {}, speech));
+}
+
 function bondingSentence(bonding: Bonding, sentence: (key: StudyWord, values?: Values) => string): string {
   if (bonding.service.is === 'none') return sentence('verdict field');
+  if (bonding.groups.every((g) => g.electrodes.length === 0)) return sentence('verdict no electrode');
   const apart = bonding.unbondedElectrodes;
   if (apart === null) return sentence('verdict no service');
   if (apart.length === 1) return sentence('verdict unbonded one', { list: apart });

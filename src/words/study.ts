@@ -5,6 +5,7 @@ export const studyWords = {
   'verdict clean': 'No listed condition failed; that is not a promise that damage cannot happen.',
   'verdict unbonded': '{count} [electrode]s are outside the system of the [service]: {list}.',
   'verdict unbonded one': 'One [electrode] is outside the system of the [service]: {list}.',
+  'verdict no electrode': 'No [electrode] is in the file.',
   'verdict bonded': 'Permanent metal joins every [electrode] in the file to the [service].',
   'verdict no service':
     'Where the [service] is tied to [ground] is not known, so nothing can be shown to be bonded to it.',
@@ -12,6 +13,10 @@ export const studyWords = {
   'verdict cannot tell':
     '{cannotTell} could not be told from what the file says; the list of things to look at says how to settle each.',
   'verdict all told': 'Nothing was left that could not be told from what the file says.',
+  'thin ca':
+    'Of the codes of Canada this program holds little: no size or number of [electrode]s, and no size of conductors. What it does not ask may still be asked: look in your copy, or ask the authority.',
+  'thin au':
+    'Of the codes of Australia this program holds little: no size of conductors but those of lightning protection. What it does not ask may still be asked: look in your copy, or ask the authority.',
   'action settle': 'Find out: {text}',
   'section not looked at': 'The section was not looked at.',
   'type section': 'Type what is there under `{section}:`, or `{section}: none` if you looked and there is none.',
