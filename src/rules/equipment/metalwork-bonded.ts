@@ -74,10 +74,17 @@ function ofMetal(m: Metalwork, facts: Asked, distances: Distances): Verdict {
     const severity = services.includes(m.kind) ? 'hazard' : 'defect';
     return { is: 'not met', at, because: { key: 'not bonded' }, severity, ...bond };
   }
-  const isArray = m.kind === 'solar array';
-  const severity = isArray || isTouched(m, facts, distances) ? 'defect' : 'advice';
-  const because = { key: isArray ? 'frames of an array' : 'practice asks' };
-  return { is: 'not met', at, because, family: 'practice', severity, ...bond };
+  if (m.kind === 'solar array')
+    return {
+      is: 'not met',
+      at,
+      because: { key: 'frames of an array' },
+      family: 'practice',
+      severity: 'defect',
+      ...bond,
+    };
+  const severity = isTouched(m, facts, distances) ? 'defect' : 'advice';
+  return { is: 'not met', at, because: { key: 'practice asks' }, family: 'practice', severity, ...bond };
 }
 
 /** Within reach of something, or beside what leads a strike down, where a side flash would be a finding under this one. */

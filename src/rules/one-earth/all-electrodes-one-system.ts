@@ -6,6 +6,7 @@ import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { leadingFinding, underLeading } from './leading-finding.ts';
+import { ownSupply, twoSupplies } from './own-supply.ts';
 
 export const allElectrodesOneSystem = rule({
   id: 'all-electrodes-one-system',
@@ -24,7 +25,7 @@ export const allElectrodesOneSystem = rule({
     const doubt = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
     const rest = own.filter((e) => !apart.has(e) && !doubt.has(e) && !isolated.some((g) => g.parts.has(e)));
     return [
-      ...placesOf(isolated, bonding).map((at): Verdict => apartOf(at, facts)),
+      ...placesOf(isolated, bonding).map((at): Verdict => apartOf(at, facts, isolated)),
       ...bonding.perhapsUnbonded.filter((p) => own.includes(p.electrode)).map(doubtOf),
       ...rest.map((e) => ofMain(e, bonding)),
     ];
@@ -40,7 +41,11 @@ function placesOf(isolated: readonly IsolatedGroup[], { service }: Bonding): rea
 function apartOf(
   electrodes: readonly string[],
   facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>,
+  isolated: readonly IsolatedGroup[],
 ): Verdict {
+  const own = isolated.filter((g) => g.electrodes.every((e) => electrodes.includes(e)));
+  const panel = own.length === 1 ? ownSupply(own[0]!, facts.site) : null;
+  if (panel !== null) return twoSupplies(electrodes, panel);
   if (!isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at: electrodes, because: { key: 'conductors not whole' }, settle: { key: 'trace' } };
   }

@@ -3,6 +3,7 @@ import { addBond } from '../changes/add-bond.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { ownSupply, twoSupplies } from './own-supply.ts';
 
 export const ukMultipleEarthRfRodBond = rule({
   id: 'uk-multiple-earth-rf-rod-bond',
@@ -37,10 +38,10 @@ export const ukMultipleEarthRfRodBond = rule({
 const isOf = (id: string, electrode: string) => id === electrode || id.startsWith(`${electrode}.`);
 
 /** It leads where the service is known (see leading-finding.ts); else nobody knows which group is apart. */
-function ofGroup(
-  { electrodes, finding }: IsolatedGroup,
-  { bonding, site, header }: Pick<Facts, 'bonding' | 'site' | 'header'>,
-): Verdict {
+function ofGroup(group: IsolatedGroup, { bonding, site, header }: Pick<Facts, 'bonding' | 'site' | 'header'>): Verdict {
+  const { electrodes, finding } = group;
+  const panel = ownSupply(group, site);
+  if (panel !== null) return twoSupplies(electrodes, panel);
   const under = bonding.service.is === 'known' ? {} : { under: finding };
   const tie = addBond(site, header.region, electrodes[0]!, bonding.service.part);
   return { is: 'not met', at: electrodes, because: { key: 'apart' }, ...under, ...tie };

@@ -1,0 +1,32 @@
+import type { Site } from '../../site/site.ts';
+import type { IsolatedGroup } from '../isolated-groups.ts';
+import type { Verdict } from '../rule.ts';
+
+/**
+ * The panel that makes a group the TT part of a site whose supply is of another kind: typed so, and fed without a protective
+ * conductor. Such a part is accepted in place of a bond, where nothing joins or brings within reach what stands on the two
+ * sides; a bond between the two would carry faults of the supplier's neutral there. null: none.
+ */
+export function ownSupply({ parts }: IsolatedGroup, site: Site): string | null {
+  if (site.header.supply === 'tt') return null;
+  const panel = site.equipment.find((e) => e.supply === 'tt' && e.present !== 'no' && parts.has(e.id));
+  if (panel === undefined) return null;
+  const feeders = site.lines.filter(
+    (l) => l.kind === 'mains' && l.present !== 'no' && l.path.some((s) => s.is === 'part' && s.at.part === panel.id),
+  );
+  const brings = feeders.some(
+    (l) => l.protectiveConductor !== 'no' && l.path.some((s) => s.is === 'part' && !parts.has(s.at.part ?? '')),
+  );
+  return brings ? null : panel.id;
+}
+
+/** Nobody can tell from a file whether the two parts are far enough apart; no bond is offered before somebody has. */
+export function twoSupplies(electrodes: readonly string[], panel: string): Verdict {
+  const values = { panel };
+  return {
+    is: 'cannot tell',
+    at: electrodes,
+    because: { key: 'supply of its own', values },
+    settle: { key: 'look between the two', values },
+  };
+}
