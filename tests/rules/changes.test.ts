@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { expect, it } from 'vitest';
+import { addRod } from '../../src/rules/changes/add-rod.ts';
 import { type RuleId, ruleIds } from '../../src/rules/rule-ids.ts';
 import type { SiteChange } from '../../src/site/change.ts';
 import { readSite } from '../../src/site/read-site.ts';
@@ -113,6 +114,8 @@ const cases: readonly (readonly [rule: RuleId, at: string, text: string])[] = [
   ['service-electrode-known', 'panel', site(us, { electrodes: '', equipment: panel })],
   ['mast-grounded', 'mast', site(us, { electrodes: two, supports: mast, equipment: panel, conductors: gec })],
   ['iec-mast-earthed', 'mast', site(iec, { electrodes: two, supports: mast, equipment: panel, conductors: gec })],
+  // the new rod is tied to the service: by itself it would be one more earth apart
+  ['iec-mast-earthed', 'mast', site(iec, { electrodes: '', supports: mast, equipment: panel })],
   [
     'mast-section-joints-bonded',
     't',
@@ -205,7 +208,13 @@ const cases: readonly (readonly [rule: RuleId, at: string, text: string])[] = [
       .replace('[exothermic weld, k]', '[k, exothermic weld]'),
   ],
   ['mast-ground-size', 'x', thin(us, 'from: mast, to: R, wire: 12 AWG copper')],
-  ['antenna-electrode-bond-size', 'x', thin(us, 'from: R, to: S, wire: 10 AWG copper')],
+  [
+    'antenna-electrode-bond-size',
+    'x',
+    thin(us, '', {
+      conductors: 'x: {from: R, to: S, wire: 10 AWG copper}\nlead: {from: mast, to: S, wire: 10 AWG copper}',
+    }),
+  ],
   ['transmit-protective-ground-size', 'x', thin(us, 'from: mast, to: R, wire: 12 AWG copper')],
   ['transmit-operating-ground-size', 'x', thin(us, 'from: radio, to: desk, wire: 16 AWG copper')],
   [
@@ -283,6 +292,22 @@ it.each(cases)('the change of %s at %s puts it right, and no hazard comes of it'
   if ('problem' in tried) throw new Error(JSON.stringify(tried.problem));
   expect(notMet(tried.run.study)).toBeUndefined();
   expect(tried.run.study.verdict.hazards).toBeLessThanOrEqual(before.verdict.hazards);
+});
+
+it.each([
+  ['us', { length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel' }],
+  ['unknown', { length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel' }],
+  ['uk', { length: '2.5 m', diameter: '16 mm', metal: 'copper-clad steel', coating: '0.25 mm' }],
+  ['au', { length: '2.5 m', diameter: '16 mm', metal: 'copper-clad steel', coating: '0.25 mm' }],
+])('a new rod in region %s is one that its clauses take', (region, size) => {
+  const text = site(`region: ${region}, service: panel`, { electrodes: '', supports: mast, equipment: panel });
+  const read = readSite(text, 'typed.site.yaml');
+  const { study } = runStudy(read.site!, options);
+  const found = study.findings.find((f) => /mast-(grounded|earthed)$/.test(f.rule) && f.outcome === 'not met');
+  const change = found?.change as readonly SiteChange[] | undefined;
+  const [rod] = addRod(read.site!, read.site!.header.region, 'mast@base');
+  expect(rod).toMatchObject({ fields: size });
+  if (region !== 'unknown') expect(change?.filter((c) => c.is === 'add' && c.section === 'conductors')).toHaveLength(2);
 });
 
 /** Files of the rules room that a file imports, near and far; what it asks of another rule brings no change along. */

@@ -1,10 +1,28 @@
 import type { SiteChange } from '../../site/change.ts';
 import type { Region, Site } from '../../site/site.ts';
-import { usualWire } from './add-bond.ts';
+import { addBond, usualWire } from './add-bond.ts';
 import { freeId } from './free-id.ts';
 
-/** One more rod of the least length that NFPA 70, 250.52(A)(5) has, bonded to a part; both still to be built. */
-export function addRod(site: Site, region: Region, beside: string): readonly SiteChange[] {
+/**
+ * The least length that NFPA 70, 250.52(A)(5) has; elsewhere one that is enough for an antenna by itself (IEC 60728-11,
+ * second-hand), with the copper that IEC 60364-5-54 asks.
+ */
+const rods = {
+  us: { length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel' },
+  iec: { length: '2.5 m', diameter: '16 mm', metal: 'copper-clad steel', coating: '0.25 mm' },
+};
+
+function rodOf(region: Region): Readonly<Record<string, string>> {
+  return region === 'us' || region === 'ca' || region === 'unknown' ? rods.us : rods.iec;
+}
+
+/** One more rod of the size that a region asks, bonded to a part, and to the service where it is named; all still to be built. */
+export function addRod(
+  site: Site,
+  region: Region,
+  beside: string,
+  service: string | null = null,
+): readonly SiteChange[] {
   const rod = freeId(site, `rod-${beside}`);
   const wire = freeId(site, `bond-${beside}-${rod}`);
   const joints = ['exothermic weld', 'exothermic weld'];
@@ -13,7 +31,7 @@ export function addRod(site: Site, region: Region, beside: string): readonly Sit
       is: 'add',
       section: 'electrodes',
       id: rod,
-      fields: { kind: 'rod', length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel', known: 'planned' },
+      fields: { kind: 'rod', ...rodOf(region), known: 'planned' },
     },
     {
       is: 'add',
@@ -21,5 +39,6 @@ export function addRod(site: Site, region: Region, beside: string): readonly Sit
       id: wire,
       fields: { from: beside, to: rod, wire: usualWire(region), joints, known: 'planned' },
     },
+    ...(addBond(site, region, rod, service).change ?? []),
   ];
 }

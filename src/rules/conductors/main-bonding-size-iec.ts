@@ -1,5 +1,5 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
-import type { Site } from '../../site/site.ts';
+import type { Site, SiteHeader } from '../../site/site.ts';
 import { onceFor } from '../../units/once-for.ts';
 import { earthingWires } from '../conductor-sizes/earthing-wires.ts';
 import { nothingThere } from '../looked-at.ts';
@@ -23,15 +23,29 @@ export const mainBondingSizeIec = rule({
   ],
   needs: ['header', 'sections', 'conductors', 'site'],
   check({ header, sections, conductors, site }) {
-    // earthing conductors are asked by a clause of their own
-    const others = new Set(earthingWires(conductors, site).map((c) => c.id));
-    const bonds = conductors.filter((c) => isMainBond(c, site) && !others.has(c.id));
+    const earthing = new Set(earthingWires(conductors, site).map((c) => c.id));
+    const mayBeMultiple = header.region === 'uk' && ['tn-c-s', 'unknown'].includes(header.supply);
+    // earthing conductors are asked by a clause of their own; on multiple earthing they are to be as thick as a main bond too
+    const bonds = conductors.filter((c) => (earthing.has(c.id) ? mayBeMultiple : isMainBond(c, site)));
     if (bonds.length === 0) return nothingThere({ sections }, 'conductors');
-    if (header.region !== 'uk') return bonds.map((c) => sectionVerdict(c, least, 'mm2'));
-    if (header.supply === 'unknown') return bonds.map(onUnknownSupply);
-    return bonds.map((c) => sectionVerdict(c, header.supply === 'tn-c-s' ? onMultipleEarth : least, 'mm2'));
+    return bonds.map((c) => {
+      const v = ofBond(c, header);
+      return earthing.has(c.id) ? asEarthing(v, header) : v;
+    });
   },
 });
+
+function ofBond(c: ConductorFacts, { region, supply }: SiteHeader): Verdict {
+  if (region === 'uk' && supply === 'unknown') return onUnknownSupply(c);
+  return sectionVerdict(c, region === 'uk' && supply === 'tn-c-s' ? onMultipleEarth : least, 'mm2');
+}
+
+/** Neutral current of the street may come through it (uk-multiple-earth-rf-rod-bond); too thin anyway is the other clause's. */
+function asEarthing(v: Verdict, { supply }: SiteHeader): Verdict {
+  if (v.is !== 'not met' && v.is !== 'cannot tell') return v;
+  const under = `earthing-conductor-size-iec:${v.at[0]}`;
+  return v.is === 'not met' && supply === 'tn-c-s' ? { ...v, under, severity: 'hazard' } : { ...v, under };
+}
 
 /** The supply matters to copper between the two figures. */
 function onUnknownSupply(c: ConductorFacts): Verdict {

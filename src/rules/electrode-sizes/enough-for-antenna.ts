@@ -32,8 +32,14 @@ export function enoughForAntenna(all: readonly ElectrodeFacts[]): {
 
 /** All that will do but one long rod. */
 function others(sure: readonly ElectrodeFacts[]): readonly Answer[] {
-  const isFooting = sure.some((e) => e.part.kind === 'concrete-encased');
-  return [isFooting ? 'yes' : 'no', twoRods(sure), twoRuns(sure)];
+  const footings = sure.filter((e) => e.part.kind === 'concrete-encased').map((e) => isEarth(e.part));
+  return [best(footings), twoRods(sure), twoRuns(sure)];
+}
+
+/** A footing that a sheet or paint parts from the soil is none; one bar of a cage that is not tied may be too short. */
+function isEarth({ membrane, painted, cage }: ElectrodeFacts['part']): Answer {
+  if (membrane === 'yes' || painted === 'yes') return 'no';
+  return cage === 'not tied' ? 'unknown' : 'yes';
 }
 
 function longest(sure: readonly ElectrodeFacts[]): { readonly measured: Measured } {

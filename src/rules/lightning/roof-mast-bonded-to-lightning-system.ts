@@ -7,10 +7,11 @@ import { reachesSection } from '../conductors/size-rule.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { type LightningSystem, lightningSystem } from './lightning-system.ts';
+import { standsApart } from './stands-apart.ts';
 
 type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'conductors' | 'site'>;
 
-/** Nearer than this, an unbonded mast is struck from the side, metres (6 ft: the older rule; from memory). */
+/** United States: nearer than this, an unbonded mast is struck from the side, metres (6 ft: the older rule; from memory). */
 const sideFlashM = 1.8;
 
 export const roofMastBondedToLightningSystem = rule({
@@ -33,27 +34,54 @@ export const roofMastBondedToLightningSystem = rule({
   },
 });
 
-function ofMast({ id, part }: MastFacts, system: LightningSystem, facts: Asked): Verdict {
-  const at = [id];
-  const group = facts.bonding.groupOf.get(id);
+function ofMast(mast: MastFacts, system: LightningSystem, facts: Asked): Verdict {
+  const at = [mast.id];
   if (system.groups.size === 0)
     return { is: 'cannot tell', at, because: { key: 'system not typed' }, settle: { key: 'follow' } };
-  if (group !== undefined && system.groups.has(group)) return bySize(id, system, facts);
-  const isOpen = facts.bonding.openEnds.has(group ?? '') || part.bonded === 'unknown';
+  return isByIec(facts) ? ofIecMast(mast, system, facts) : ofUsMast(mast, system, facts);
+}
+
+const isByIec = ({ header }: Asked) => header.region === 'iec' || header.region === 'uk';
+
+/** Tied to something of the lightning protection, be it at the foot of the building alone. */
+const isTied = (id: string, system: LightningSystem, { bonding }: Asked) =>
+  system.groups.has(bonding.groupOf.get(id) ?? '');
+
+/** Whether something ties it hangs on what nobody typed. */
+const isOpen = ({ id, part }: MastFacts, { bonding }: Asked) =>
+  bonding.openEnds.has(bonding.groupOf.get(id) ?? '') || part.bonded === 'unknown';
+
+function ofUsMast(mast: MastFacts, system: LightningSystem, facts: Asked): Verdict {
+  const { id } = mast;
+  const at = [id];
+  if (isTied(id, system, facts)) return bySize(id, system, facts);
   const near = [...system.terminals.map((t) => t.id), ...system.down.map((c) => c.id)]
     .map((other) => apart(facts.site)(id, other))
     .filter((d) => d !== null);
-  if (!isOpen && near.some((d) => d.high < sideFlashM)) return { is: 'not met', at, because: { key: 'apart' } };
+  if (!isOpen(mast, facts) && near.some((d) => d.high < sideFlashM))
+    return { is: 'not met', at, because: { key: 'apart' } };
   return { is: 'cannot tell', at, because: { key: 'not bonded' }, settle: { key: 'follow' } };
+}
+
+/** Under the terminals and apart it is as it should be: a tie would lead part of the strike into the building. */
+function ofIecMast(mast: MastFacts, system: LightningSystem, facts: Asked): Verdict {
+  const at = [mast.id];
+  const { zone, separation } = standsApart(mast.part, system, facts);
+  if (zone === 'yes' && separation === 'yes') return { is: 'met', at, because: { key: 'stands apart' } };
+  const mayBe = zone !== 'no' && separation !== 'no';
+  const v = isTied(mast.id, system, facts) ? bySize(mast.id, system, facts) : null;
+  if (v !== null && (v.is !== 'not met' || !mayBe)) return v;
+  if (v === null && !mayBe && !isOpen(mast, facts))
+    return { is: 'not met', at, because: { key: separation === 'no' ? 'too near' : 'outside zone' } };
+  return { is: 'cannot tell', at, because: { key: 'may stand apart' }, settle: { key: 'ask designer' } };
 }
 
 /** The thickest wire on the mast: a main conductor of its metal, in the United States by the height of the building. */
 function bySize(mast: string, system: LightningSystem, facts: Asked): Verdict {
   const at = [mast];
-  const isIec = facts.header.region === 'iec' || facts.header.region === 'uk';
   const heightM = structureHeight(system, facts);
   const own = facts.conductors.filter((c) => c.ends.includes(mast) || c.passes.includes(mast));
-  const answers = own.map((c) => (isIec ? reachesSection(c, iecMain) : isMainSize(c, heightM)));
+  const answers = own.map((c) => (isByIec(facts) ? reachesSection(c, iecMain) : isMainSize(c, heightM)));
   if (answers.includes('yes')) return { is: 'met', at, because: { key: 'bonded' } };
   if (own.length === 0 || answers.includes('unknown'))
     return { is: 'cannot tell', at, because: { key: 'size unknown' }, settle: { key: 'measure it' } };

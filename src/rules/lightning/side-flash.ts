@@ -36,7 +36,11 @@ export function bodiesBeside(facts: Asked, { countedM, distanceM }: Asking): rea
 }
 
 /** The conductor itself, and the others that are, or may be, near enough to share with it. */
-export function countOf(others: readonly (Interval | null)[], countedM: number, facts: Asked): Interval {
+export function countOf(
+  others: readonly (Interval | null)[],
+  countedM: number,
+  facts: Pick<Asked, 'header' | 'sections'>,
+): Interval {
   const sure = others.filter((d) => countedM === Infinity || (d !== null && d.high <= countedM)).length;
   const may = others.filter((d) => d === null || d.low <= countedM).length;
   return { low: 1 + sure, high: isWhole(facts, 'conductors') ? 1 + may : Infinity };
@@ -69,7 +73,10 @@ function ofPair(body: Metalwork, down: ConductorFacts, distanceM: Interval, limi
 }
 
 /** A conductor on it leads elsewhere than to what is at the foot of a building: an electrode, a bar, a panel. */
-function isJoinedAbove(body: Metalwork, { conductors, site }: Asked): boolean {
+export function isJoinedAbove(
+  body: Pick<PartBase, 'id'>,
+  { conductors, site }: Pick<Asked, 'conductors' | 'site'>,
+): boolean {
   const atFoot = new Set([...site.electrodes, ...site.bars, ...site.equipment].map((p) => p.id));
   const points = conductors.map((c) => [...c.ends, ...c.passes]).filter((ids) => ids.includes(body.id));
   return points.some((ids) => ids.some((id) => id !== body.id && (id === null || !atFoot.has(id))));

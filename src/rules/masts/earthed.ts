@@ -30,10 +30,11 @@ export function mastsEarthed(
   });
 }
 
-/** A lead from the foot to an electrode of the service's system, else to any that is the owner's. */
+/** A lead from the foot to an electrode of the service's system, else to any that is the owner's; a new rod is tied to it. */
 function leadToEarth(mast: string, { site, header, bonding }: Pick<Facts, 'site' | 'header' | 'bonding'>) {
   const own = site.electrodes.filter((e) => e.present !== 'no' && e.owner !== 'utility').map((e) => e.id);
   const to = own.find((id) => bonding.serviceBy.bonds.has(id)) ?? own[0];
-  if (to === undefined) return { change: addRod(site, header.region, `${mast}@base`) };
-  return addBond(site, header.region, `${mast}@base`, to);
+  if (to !== undefined) return addBond(site, header.region, `${mast}@base`, to);
+  const service = bonding.service.is === 'known' ? bonding.service.part : null;
+  return { change: addRod(site, header.region, `${mast}@base`, service) };
 }

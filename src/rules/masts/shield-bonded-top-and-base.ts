@@ -1,6 +1,7 @@
 import { type Interval, isAtMost, subtract } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { indoorMasts } from './indoor-masts.ts';
 import { type LineOnMast, linesOnMasts } from './shield-points.ts';
 
 /** How far below the antenna, and above the foot, a bond still counts as there, metres (10 ft). Ours. */
@@ -15,7 +16,8 @@ export const shieldBondedTopAndBase = rule({
   limits: [{ key: 'withinLengthM', value: withinM, sense: 'most' }],
   needs: ['sections', 'masts', 'site'],
   check({ sections, masts, site }) {
-    const lines = linesOnMasts(site, masts);
+    const indoors = indoorMasts(site);
+    const lines = linesOnMasts(site, masts).filter(({ mast }) => !indoors.has(mast.id));
     return lines.length === 0 ? nothingThere({ sections }, 'lines') : lines.map(ofLine);
   },
 });

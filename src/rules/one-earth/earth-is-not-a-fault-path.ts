@@ -2,9 +2,7 @@ import type { BoxFacts, Facts } from '../../facts/facts.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
-
-/** Boxes on which a supply begins or is shared out: their bonds are asked elsewhere. */
-const panels: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
+import { mayBeBack, panels, panelsOf } from './cut-off-panels.ts';
 
 type Asked = Pick<Facts, 'header' | 'bonding' | 'boxes' | 'sections' | 'site'>;
 
@@ -17,14 +15,17 @@ export const earthIsNotAFaultPath = rule({
   needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const fed = facts.boxes.filter((b) => b.mains.length > 0 && !panels.includes(b.part.kind));
-    if (fed.length === 0) return nothingThere(facts, 'equipment');
-    const roots = facts.boxes.filter((b) => panels.includes(b.part.kind)).map((b) => b.id);
-    const groups = new Set(roots.map((id) => facts.bonding.groupOf.get(id)));
-    const sure = reachedByCord(facts, roots, false);
-    const perhaps = reachedByCord(facts, roots, true);
-    const verdicts = fed.flatMap((b) => {
+    const { roots, cutOff } = panelsOf(facts);
+    if (fed.length + cutOff.length === 0) return nothingThere(facts, 'equipment');
+    const ids = roots.map((b) => b.id);
+    const groups = new Set(ids.map((id) => facts.bonding.groupOf.get(id)));
+    const sure = reachedByCord(facts, ids, false);
+    const perhaps = reachedByCord(facts, ids, true);
+    const verdicts = [...cutOff, ...fed].flatMap((b) => {
       const isBack = sure.has(b.id) || groups.has(facts.bonding.groupOf.get(b.id) ?? '');
-      return ofBox(b, facts, isBack, perhaps.has(b.id));
+      const panel = isBack ? undefined : cutOff.find((p) => hangsOn(b, p, facts));
+      if (panel === undefined) return ofBox(b, facts, isBack, perhaps.has(b.id));
+      return [behind(panel, b, perhaps.has(b.id) || mayBeBack(panel, cutOff, facts), facts)];
     });
     return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'no electrode' } }];
   },
@@ -41,6 +42,40 @@ function ofBox(box: BoxFacts, facts: Asked, isBack: boolean, perhapsByCord: bool
   if (isOpen || leadsElsewhere(box, facts) || !isWhole(facts, 'conductors'))
     return [{ is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } }];
   return [{ is: 'not met', at, because: { key: 'soil alone' } }];
+}
+
+/** The panel itself, or what a cord or a bond ties to it. */
+function hangsOn({ id }: BoxFacts, panel: BoxFacts, facts: Asked): boolean {
+  const { groupOf } = facts.bonding;
+  return (
+    id === panel.id || groupOf.get(id) === groupOf.get(panel.id) || reachedByCord(facts, [panel.id], false).has(id)
+  );
+}
+
+/** Asked with or without an electrode there: soil that a residual-current device watches (TT) is for an electrician to judge. */
+function behind(panel: BoxFacts, { id }: BoxFacts, mayBe: boolean, { bonding }: Asked): Verdict {
+  const at = [id];
+  const { bonds, perhaps } = bonding.earthBy;
+  const values = { panel: panel.id };
+  const under = id === panel.id ? {} : { under: `earth-is-not-a-fault-path:${panel.id}` };
+  if (bonding.serviceBy.bonds.has(id)) return { is: 'met', at, because: { key: 'metal' } };
+  if (mayBe || bonding.serviceBy.perhaps.has(id))
+    return {
+      is: 'cannot tell',
+      at,
+      because: { key: 'panel unknown', values },
+      settle: { key: 'open panel', values },
+      ...under,
+    };
+  if (bonds.has(panel.id) || perhaps.has(panel.id))
+    return {
+      is: 'cannot tell',
+      at,
+      because: { key: 'earth of panel', values },
+      settle: { key: 'ask device', values },
+      ...under,
+    };
+  return { is: 'not met', at, because: { key: 'panel cut off', values }, ...under };
 }
 
 /** Its mains line has a protective conductor, or may have one, and it ends where nobody typed a panel. */

@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { askDesigner } from './lightning.ts';
 import { sizeSentences, sizeTools } from './size-sentences.ts';
 
 const measureBend = 'Look at each bend of {at} and type `bends:` with angle and radius.';
@@ -28,9 +29,9 @@ export const conductors = {
       'The [electrode conductor] of an antenna is at least 16 mm² copper (25 mm² insulated aluminium, 50 mm² steel)',
     failTitle: '{at} is too thin for an antenna',
     why: '16 mm² of copper carries the current of a strike; a thinner one melts.',
-    met: 'The least section of its metal; for bare aluminium the clause has none. On the face of a building, well below the edge of the roof and close to the wall, none is asked, nor of a mast indoors whose antennas are all indoors.',
+    met: 'The least section of its metal; for bare aluminium the clause has none. On the face of a building, well below the edge of the roof and close to the wall, none is asked, nor of a mast indoors whose antennas are all indoors. What a lightning protection leads down has a condition of its own.',
     remedy: 'Replace {at} with at least 16 mm² copper.',
-    tools: { ...sizeTools, 'look at cover': 'eyes' },
+    tools: { ...sizeTools, 'look at cover': 'eyes', 'ask designer': 'papers' },
     because: {
       ...sizeSentences,
       'bare aluminium': '{at} {at?is:are} of bare aluminium; the figure of the clause is one of insulated aluminium.',
@@ -40,6 +41,9 @@ export const conductors = {
         '{at} {at?is:are} thinner than asked, and {at?leads:lead} from the face of a building: at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall no such conductor is asked, only the bond of shield and metal ({=4 mm2}).',
       'measure facade':
         'Measure from the edge of the roof down to the top of the antenna, and out from the wall to its farthest point. Type them as `below_roof:` and `from_wall:` of the antenna.',
+      'under terminals':
+        '{at} {at?is:are} thinner than asked, and {at?leads:lead} from a mast under the air terminals of the building. Where it keeps the [separation distance] from them, {=4 mm2} is enough.',
+      'ask designer': askDesigner,
       exempt:
         '{at} {at?leads:lead} from an antenna close to the wall and well below the roof, where no section is asked.',
     },
@@ -48,7 +52,7 @@ export const conductors = {
     title: 'Main [bonding conductor]s are at least 6 mm² copper (16 mm² aluminium, 50 mm² steel)',
     failTitle: '[Bonding conductor] {at} is too thin',
     why: 'A main bond carries fault current; local supplies may ask for more.',
-    met: 'The least section of its metal; TN-C-S supplies in the United Kingdom ask for at least 10 mm² copper. A main [bonding conductor] ends on the [main bar], on an [electrode] or on metal of the building; what joins a box to a bar of the station is none.',
+    met: 'The least section of its metal; TN-C-S supplies in the United Kingdom ask for at least 10 mm² copper, also of the wire from the [main bar] to an [electrode]. A main [bonding conductor] ends on the [main bar], on an [electrode] or on metal of the building; what joins a box to a bar of the station is none.',
     remedy: 'Have a [electrician] replace {at} with the section that the supply asks for.',
     tools: { ...sizeTools, 'ask supply': 'electrician' },
     because: {

@@ -7,6 +7,10 @@ const walkRound =
 const follow =
   'Follow the lightning protection from the roof to the soil and see what joins {at} to it; type its conductors (`role: down conductor`) and terminals (`kind: air terminal`), and the distance under `near:` where nothing joins them.';
 
+/** A tie where the two are kept apart leads part of the strike into the building. */
+export const askDesigner =
+  'Ask whoever designed the lightning protection whether {at} {at?is:are} to be tied to it or kept apart, and change nothing before. To have it worked out, type its class, places and heights, and under `near:` how far {at} {at?is:are} from each terminal and [down conductor].';
+
 const beside = {
   title: 'Metal beside a lightning conductor is bonded to it or keeps its distance',
   failTitle: '{at}: the metal is too near to the lightning conductor, and not bonded to it',
@@ -85,8 +89,9 @@ export const lightning = {
     failTitle: '{at} stands beside the lightning protection and nothing joins them',
     why: 'A mast beside a lightning conductor is struck from it through the air, and the feed line carries that into the room.',
     met: 'The mast is in one group with the lightning protection by a conductor of main size (in the United States copper of {=29 mm2} or aluminium of {=50 mm2}, above {=75 ft} twice that; {=50 mm2} by IEC), or lies inside the protected zone with the [separation distance] kept.',
-    remedy: 'Have {at} joined to the lightning protection by a conductor of main size.',
-    tools: { 'measure it': 'wire gauge', 'measure height': 'tape' },
+    remedy:
+      'Have whoever designs the lightning protection join {at} to it by a conductor of main size. By IEC {at} can also be set under its terminals and apart.',
+    tools: { 'ask designer': 'papers', 'measure it': 'wire gauge', 'measure height': 'tape' },
     because: {
       none: 'No metal mast stands on a roof.',
       'not claimed': notClaimed,
@@ -95,6 +100,14 @@ export const lightning = {
         'No bond between {at} and the lightning protection is in the file, and how far they are from each other is not known well enough.',
       follow,
       apart: 'No bond joins {at} to the lightning protection, which is nearer than {=1.8 m}.',
+      'stands apart':
+        '{at} {at?lies:lie} under the air terminals and {at?keeps:keep} the [separation distance] from them and from each [down conductor]: no tie is asked.',
+      'too near': 'No bond joins {at} to the lightning protection, which is nearer than the [separation distance].',
+      'outside zone':
+        '{at} {at?stands:stand} outside the zone that the air terminals protect, and no bond joins {at?it:them} to the lightning protection.',
+      'may stand apart':
+        'No main conductor joins {at} to the lightning protection. None is asked under its terminals and apart from it, and whether {at} {at?stands:stand} so is not known.',
+      'ask designer': askDesigner,
       bonded: '{at} is bonded to the lightning protection.',
       'size unknown': 'How thick the bond of {at} to the lightning protection is, or of what metal, is not known.',
       'measure it': 'Measure the conductor on {at}, look what metal it is of, and type `wire:`.',

@@ -41,7 +41,7 @@ export const mastLeads = {
     title: 'Shields are bonded to the mast at the antenna and at the foot',
     failTitle: 'The shield of {at} is not bonded to its mast at top and foot',
     why: 'Bonded at both ends, shield and mast share the current and stay at one voltage; bonded at neither, the line takes it into the house.',
-    met: 'One bond within {=3 m} of the antenna, and another within {=3 m} of the foot; on a mast lower than that one bond does. Masts on roofs are left out.',
+    met: 'One bond within {=3 m} of the antenna, and another within {=3 m} of the foot; on a mast lower than that one bond does. Masts on roofs and indoors are left out.',
     remedy: 'Fit a bonding kit on {at} at the antenna, and one at the foot before it leaves the mast.',
     because: {
       none: 'No shielded line comes down a mast of metal.',
@@ -73,15 +73,26 @@ export const mastLeads = {
     title: 'No box relies on the soil to bring a fault back',
     failTitle: 'A fault in {at} can go back through the soil alone',
     why: 'Soil carries too little current to trip a breaker: the case stays live until somebody touches it.',
-    met: 'Metal leads back from the case to a panel: the [protective conductor] of its cord, or a bond to the system of the [service]. An [electrode] of its own is welcome beside that, never in its place.',
+    met: 'Metal leads back from the case to a panel: the [protective conductor] of its cord, or a bond to the system of the [service]. Outside the United States and Canada a sub-panel counts where its feeder, a bond or its bonded neutral brings it back in turn. An [electrode] of its own is welcome beside that, never in its place.',
     remedy:
-      'Give {at} a cord or circuit with a [protective conductor], and bond its [electrode] to the system of the [service].',
+      'Give {at} a cord, circuit or feeder with a [protective conductor], and bond its [electrode] to the system of the [service]. Feeders and panels are for a [electrician].',
+    tools: { 'open panel': 'electrician', 'ask device': 'electrician' },
     because: {
       none: 'No box on a mains line is in the file.',
       'no electrode': 'No box on a mains line reaches an [electrode].',
       metal: 'Metal leads from {at} back to a panel.',
       perhaps: 'Whether metal leads from {at} back to a panel depends on what is not known.',
       look: 'Look how {at} {at?is:are} fed (two or three pins: `protective_conductor:` of the line) and whether a bond lands on {at?it:them}.',
+      'panel unknown':
+        '{at} {at?hangs:hang} on {panel}, and whether metal leads from {panel} back to the [service] is not known.',
+      'open panel':
+        'Have a [electrician] look whether a [protective conductor] comes with the feeder of {panel}, and whether its neutral is bonded there. Type `protective_conductor:` of the line and `neutral_bonded:` of {panel}.',
+      'earth of panel':
+        '{at} {at?hangs:hang} on {panel}, which has an [electrode] of its own and no [protective conductor] from the [service]: a fault goes back through the soil.',
+      'ask device':
+        'Have a [electrician] say whether a residual-current device guards all behind {panel} and whether local rules allow it (TT). Without that device the cases stay live.',
+      'panel cut off':
+        '{at} {at?hangs:hang} on {panel}: its feeder has no [protective conductor], no bond leads from it to the [service], and its neutral is not bonded there. At a fault no breaker trips.',
       'soil alone':
         '{at} {at?is:are} fed without a [protective conductor] and tied to an [electrode] that nothing joins to the panel.',
     },

@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { askDesigner } from './lightning.ts';
 
 /** What may release an antenna on a wall. */
 const facade = {
@@ -42,10 +43,14 @@ export const masts = {
   'mast-grounded': { ...earthed, because: { ...earthed.because, indoors } },
   'iec-mast-earthed': {
     ...earthed,
-    met: `${earthed.met} On the face of a building, at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall, none is asked.`,
+    met: `${earthed.met} On the face of a building, at least {=2 m} below the edge of the roof and at most {=1.5 m} out from the wall, none is asked. Under the air terminals of a lightning protection it is for whoever designs that.`,
+    tools: { 'ask designer': 'papers' },
     because: {
       ...earthed.because,
       ...facade,
+      'under terminals':
+        '{at} {at?is:are} not [grounded], and {at?stands:stand} under the air terminals of the building. Where the [separation distance] is kept, a mast there needs a bond to the [main bar] ({=4 mm2}), not a lightning conductor; whether it is kept is not known, or no bond is in the file.',
+      'ask designer': askDesigner,
       indoors,
     },
   },

@@ -182,6 +182,26 @@ conductors: {c: {from: ${to === 'main' ? 'pipe' : 'radio'}, to: ${to}, wire: ${w
     expect(verdictsOf(rule, bond('6 mm2 copper', 'region: iec'))).toEqual(['met c: enough']);
   });
 
+  it('asks the same of the wire from the main bar to a rod on a TN-C-S supply of the United Kingdom: a hazard', () => {
+    const rod = (wire: string, header: string) =>
+      `site: {name: Rod, ${header}, service: main}
+electrodes: {R: {kind: rod}}
+bars: {main: {kind: main earthing bar}}
+conductors: {c: {from: main, to: R, buried: no, wire: ${wire}}}
+`;
+    const uk = (wire: string, supply: string) => findingsOf(rule, rod(wire, `region: uk, supply: ${supply}`));
+    const said = (wire: string, supply: string) => verdictsOf(rule, rod(wire, `region: uk, supply: ${supply}`));
+    expect(said('6 mm2 copper', 'tn-c-s')).toEqual(['not met c: small']);
+    expect(uk('6 mm2 copper', 'tn-c-s').findings[0]!.severity).toBe('hazard');
+    expect(said('10 mm2 copper', 'tn-c-s')).toEqual(['met c: enough']);
+    expect(said('6 mm2 copper', 'unknown')).toEqual(['cannot tell c: supply unknown']);
+    // too thin on any supply: the clause on earthing conductors says so
+    expect(uk('4 mm2 copper', 'unknown').findings[0]!.under).toBe('earthing-conductor-size-iec:c');
+    expect(said('6 mm2 copper', 'tn-s')).toEqual([]);
+    expect(said('6 mm2 copper', 'tt')).toEqual([]);
+    expect(verdictsOf(rule, rod('6 mm2 copper', 'region: iec, supply: tn-c-s'))).toEqual([]);
+  });
+
   it('cannot tell without a size; takes the bond of a radio for no main bond', () => {
     expect(verdictsOf(rule, bond('unknown'))).toEqual(['cannot tell c: size unknown']);
     expect(findingsOf(rule, bond('2.5 mm2 copper', 'region: iec', 'desk')).outcome).toBe('not applicable');

@@ -89,11 +89,17 @@ describe('down-conductor-size-iec', () => {
     expect(wire('braid 25 mm copper')).toEqual(['cannot tell down: size unknown']);
   });
 
-  it('stands under the antenna’s own clause where that fails too', () => {
-    expect(findingsOf(rule, site('iec', '', '10 mm2 copper')).findings[0]!.under).toBe(
-      'antenna-earthing-size-iec:down',
-    );
-    expect(findingsOf(rule, site('iec', '', '25 mm2 copper')).findings[0]!.under).toBeNull();
+  // IEC 60728-11 is on antennas: what leads down from a terminal is no lead of one
+  it('stands alone; only a wire from an antenna’s mast, with no lightning protection, is asked by the antenna’s clause', () => {
+    const antenna = 'antenna-earthing-size-iec';
+    const thin = (text: string) => findingsOf(rule, text).findings[0]!;
+    expect(thin(site('iec', '', '10 mm2 copper')).under).toBeNull();
+    expect(findingsOf(antenna, site('iec', '', '10 mm2 copper')).outcome).toBe('not applicable');
+    const mast = (header: string) => site('iec', header, '10 mm2 copper').replace('kind: air terminal', 'kind: mast');
+    expect(verdictsOf(antenna, mast(''))).toEqual(['not met down: small']);
+    expect(thin(mast('')).under).toBe('antenna-earthing-size-iec:down');
+    expect(findingsOf(antenna, mast(', claims: class III')).outcome).toBe('not applicable');
+    expect(verdictsOf(rule, mast(', claims: class III'))).toEqual(['not met down: small']);
   });
 });
 

@@ -173,6 +173,18 @@ describe('iec-antenna-electrode-minimum: IEC 60728-11, one rod 2.5 m, or two of 
     expect(mast('R: {kind: radial, count: 2, length: 2.5 m}', lead)).toEqual(['cannot tell R: perhaps']);
   });
 
+  it('a footing that a sheet parts from the soil is none; one whose cage is not tied may be too little', () => {
+    const footing = (says: string) => mast(`R: {kind: concrete-encased${says}}`, lead);
+    expect(footing(', membrane: yes')).toEqual(['not met R: too little']);
+    expect(footing(', painted: yes')).toEqual(['not met R: too little']);
+    expect(footing(', cage: not tied')).toEqual(['cannot tell R: perhaps']);
+    expect(footing(', membrane: no, cage: tied')).toEqual(['met R: enough']);
+    expect(footing(', membrane: unknown')).toEqual(['met R: enough']);
+    expect(
+      mast('R: {kind: concrete-encased, membrane: yes}, S: {kind: rod, length: 2.5 m}', `${lead}, t: {from: R, to: S}`),
+    ).toEqual(['met R S: enough']);
+  });
+
   // 50 mm² of copper, 90 mm² of steel (80 in older texts), more than 60 degrees apart
   it('two runs by the plan, either side of 60 degrees, of the section and of the length', () => {
     const two = (to: string, wire = '50 mm2 copper') =>

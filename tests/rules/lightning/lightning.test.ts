@@ -143,9 +143,77 @@ conductors: {d1: {from: rod, to: R1, role: down conductor}${wire === null ? '' :
   it('is a hazard beside the lightning protection without a bond, 6 ft or 1.8 m', () => {
     const near = (distance: string) => `, near: [{part: d1, distance: ${distance}}]`;
     expect(verdictsOf(rule, site('us', near('5.8 ft'), null))).toEqual(['not met mast: apart']);
-    expect(verdictsOf(rule, site('iec', near('1.79 m'), null))).toEqual(['not met mast: apart']);
-    expect(verdictsOf(rule, site('iec', near('1.81 m'), null))).toEqual(['cannot tell mast: not bonded']);
+    expect(verdictsOf(rule, site('us', near('1.81 m'), null))).toEqual(['cannot tell mast: not bonded']);
     expect(findingsOf(rule, site('us', near('3 ft'), null)).findings[0]!.severity).toBe('hazard');
+  });
+
+  // The distance of the United States is no figure of IEC 62305-3: there a mast under the terminals that keeps the separation
+  // distance is left untied, since a tie would lead part of the strike into the building.
+  describe('by IEC, under the terminals', () => {
+    // class III, two down conductors, 9 m each: s at most 0.04 / 0.5 x 0.66 x 9 = 0.475 m from one of them, and, down the
+    // terminal of 13 m and one of them, 0.04 / 0.5 x 0.66 x 22 = 1.162 m from the terminal
+    const roof = (mast: string, more = '', header = claimed('iec')) => `${header}
+electrodes: {R1: {kind: rod}}
+supports: {rod: {kind: air terminal, height: 13 m, at: [10, 7]}, mast: {kind: roof mast, metal: steel, ${mast}}}
+antennas: {whip: {kind: vertical, on: mast@top}}
+bars: {main: {kind: main earthing bar}}
+conductors:
+  d1: {from: rod, to: R1, role: down conductor, length: 9 m}
+  d2: {from: rod, to: R1, role: down conductor, length: 9 m}
+  earth: {from: main, to: R1, wire: 16 mm2 copper}
+${more}`;
+    const beside = (m: string, rest = '') =>
+      `height: 11 m, at: [11.2, 7]${rest}, near: [{part: d1, distance: ${m}}, {part: d2, distance: ${m}}]`;
+    const of = (text: string) => verdictsOf(rule, text);
+
+    it('is met apart, tied to nothing or to the main bar by a bond', () => {
+      expect(of(roof(beside('0.48 m', ', bonded: no')))).toEqual(['met mast: stands apart']);
+      expect(of(roof(beside('0.48 m'), '  b: {from: mast@base, to: main, wire: 4 mm2 copper}\n'))).toEqual([
+        'met mast: stands apart',
+      ]);
+    });
+
+    it('cannot tell while a distance, a height or the class is not known; proposes no tie', () => {
+      const texts = [
+        roof(beside('0.47 m', ', bonded: no')),
+        roof('height: 11 m, at: [11.2, 7], bonded: no'),
+        roof(beside('0.48 m', ', bonded: no').replace('height: 11 m', 'height: unknown')),
+        roof(beside('0.48 m', ', bonded: no').replace('[11.2, 7]', '[11.1, 7]')),
+        roof('height: 11 m, at: [11.2, 7]', '  b: {from: mast@base, to: main, wire: 4 mm2 copper}\n'),
+      ];
+      for (const text of texts) {
+        expect(of(text)).toEqual(['cannot tell mast: may stand apart']);
+        expect(findingsOf(rule, text).findings[0]!.change ?? []).toEqual([]);
+      }
+    });
+
+    it('is a hazard nearer than that at its height, and where the mast stands out of the zone with no bond', () => {
+      // at least 0.04 x 0.66 x 8 = 0.211 m at 8 m
+      const at8 = beside('0.2 m', ', bonded: no').replace('[11.2, 7]', '[11.2, 7, 8]');
+      expect(of(roof(at8))).toEqual(['not met mast: too near']);
+      expect(of(roof(at8.replaceAll('0.2 m', '0.22 m')))).toEqual(['cannot tell mast: may stand apart']);
+      const high = beside('3 m', ', bonded: no').replace('11 m', '13 m');
+      expect(of(roof(high))).toEqual(['not met mast: outside zone']);
+      expect(findingsOf(rule, roof(high)).findings[0]!.severity).toBe('hazard');
+    });
+
+    it('asks main size of what is joined to a terminal', () => {
+      const tied = roof(beside('0.48 m'), '  b: {from: mast, to: rod, wire: 16 mm2 copper}\n');
+      expect(of(tied)).toEqual(['not met mast: thin']);
+    });
+
+    it('demands neither earth nor 16 mm² of it as of an antenna that is struck', () => {
+      const bare = roof('height: 11 m, at: [11.2, 7], bonded: no');
+      expect(verdictsOf('iec-mast-earthed', bare)).toContain('cannot tell mast: under terminals');
+      const lead = roof('height: 11 m, at: [11.2, 7]', '  b: {from: mast@base, to: main, wire: 4 mm2 copper}\n');
+      expect(verdictsOf('antenna-earthing-size-iec', lead)).toEqual(['cannot tell b: under terminals']);
+      // out of the zone, or of a class that nobody said, they are asked as ever
+      const out = (text: string) => text.replace('height: 11 m', 'height: 13 m');
+      expect(verdictsOf('iec-mast-earthed', out(bare))).toContain('not met mast: no way');
+      expect(verdictsOf('antenna-earthing-size-iec', out(lead))).toEqual(['not met b: small']);
+      const unnamed = roof('height: 11 m, at: [11.2, 7], bonded: no', '', head('region: iec'));
+      expect(verdictsOf('iec-mast-earthed', unnamed)).toContain('not met mast: no way');
+    });
   });
 
   it('cannot tell what nobody typed, and is not asked where nothing is claimed', () => {

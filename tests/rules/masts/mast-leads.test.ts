@@ -141,6 +141,19 @@ describe('shield-bonded-top-and-base', () => {
     expect(verdictsOf(rule, line('mast', 't@3 m', '{bond: t@1.5 m}'))).toEqual(['met coax: both']);
   });
 
+  it('asks nothing of a pole in a loft with its antenna; of one with an antenna outdoors it does', () => {
+    const loft = (antenna: string) =>
+      line('mast', `t@9 ft${antenna}`, '{bend: t@2 ft}')
+        .replace('height: 300 ft', 'height: 9 ft, where: house')
+        .concat('buildings: {house: {}}\n');
+    expect(outcomeOf(rule, loft(', where: house'))).toBe('not applicable');
+    expect(verdictsOf(rule, loft(', where: outside'))).toEqual(['not met coax: neither']);
+    const exit = 'line-goes-down-before-in';
+    const on = (antenna: string) => loft(antenna).replace('{bend: t@2 ft}', '{bond: t@8 ft}, unknown');
+    expect(outcomeOf(exit, on(', where: house'))).toBe('not applicable');
+    expect(verdictsOf(exit, on(', where: outside'))).toEqual(['not met coax: high']);
+  });
+
   it('asks one bond of a low mast, and nothing of a roof mast or of wood', () => {
     expect(verdictsOf(rule, line('mast', 't@9 ft', '{bond: t@base}'))).toEqual(['met coax: both']);
     expect(outcomeOf(rule, line('roof mast', 't@40 ft', '{plug: j1}'))).toBe('not applicable');
@@ -210,6 +223,53 @@ conductors: {c1: {from: panel, to: R1}${bonds}}
     expect(verdictsOf(rule, partly)).toEqual(['cannot tell radio: perhaps']);
     const outlet = site(', protective_conductor: yes', rod).replace('path: [panel, radio]', 'path: [unknown, radio]');
     expect(verdictsOf(rule, outlet)).toEqual(['cannot tell radio: perhaps']);
+  });
+
+  describe('a sub-panel without a protective conductor in its feeder', () => {
+    const shed = (
+      says: { region?: string; feeder?: string; neutral?: string; more?: string; header?: string } = {},
+    ) => `site: {name: Shed, region: ${says.region ?? 'uk'}, units: m, service: met${says.header ?? ''}}
+electrodes: {R: {kind: rod}}
+bars: {met: {kind: main earthing bar}}
+equipment:
+  cu: {kind: service panel, on: met}
+  db: {kind: sub-panel, neutral_bonded: ${says.neutral ?? 'no'}}
+  radio: {kind: transceiver}
+lines:
+  feeder: {kind: mains, path: [cu, db], protective_conductor: ${says.feeder ?? 'no'}}
+  cord: {kind: mains, path: [db, radio], protective_conductor: yes}
+conductors: {e: {from: met, to: R}${says.more ?? ''}}
+`;
+    const of = (says: Parameters<typeof shed>[0]) => verdictsOf(rule, shed(says));
+
+    it('brings nothing back, and what hangs on it neither', () => {
+      expect(of({})).toEqual(['not met db: panel cut off', 'not met radio: panel cut off']);
+      expect(findingsOf(rule, shed()).findings.map((f) => f.under)).toEqual([null, `${rule}:db`]);
+      expect(findingsOf(rule, shed()).findings[0]!.severity).toBe('hazard');
+      // whatever feeds it
+      expect(verdictsOf(rule, shed().replace('[cu, db]', '[unknown, db]'))[0]).toBe('not met db: panel cut off');
+    });
+
+    it('is a way back by its feeder, by a bond, or by a neutral that is bonded there', () => {
+      expect(of({ feeder: 'yes' })).toEqual(['met radio: metal']);
+      expect(of({ more: ', b: {from: db, to: met}' })).toEqual(['met radio: metal']);
+      expect(of({ region: 'au', neutral: 'yes' })).toEqual(['met radio: metal']);
+    });
+
+    it('cannot be told where nobody said how it is fed, or where an electrode of its own may serve a TT part', () => {
+      const unknown = ['cannot tell db: panel unknown', 'cannot tell radio: panel unknown'];
+      expect(of({ feeder: 'unknown' })).toEqual(unknown);
+      expect(of({ neutral: 'unknown' })).toEqual(unknown);
+      expect(of({ header: ', incomplete: [conductors]' })).toEqual(unknown);
+      expect(of({ more: ', b: {from: db, to: met, present: unknown}' })).toEqual(unknown);
+      expect(verdictsOf(rule, shed({ feeder: 'unknown' }).replace('[cu, db]', '[unknown, db]'))).toEqual(unknown);
+      const own = shed({ more: ', s: {from: db, to: S}' }).replace('R: {kind: rod}', 'R: {kind: rod}, S: {kind: rod}');
+      expect(verdictsOf(rule, own)).toEqual(['cannot tell db: earth of panel', 'cannot tell radio: earth of panel']);
+    });
+
+    it('stays what it was in the United States and Canada, where separate-building-electrode asks', () => {
+      for (const region of ['us', 'ca']) expect(of({ region })).toEqual(['met radio: metal']);
+    });
   });
 
   it('leaves a radio that is tied to nothing to another rule', () => {
