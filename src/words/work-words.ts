@@ -24,6 +24,9 @@ const shields: WorkStep = {
   says: 'The shield of the line is bonded by the protector; it is no bond for anything else.',
 };
 
+const eaten = 'Copper in the soil beside galvanised steel eats the steel, and the mast hangs on it.';
+const lookAtShaft = 'Look at the galvanised steel a spade deep: if it is thin already, nobody climbs the mast.';
+
 const unplugged =
   'Nothing is plugged in at the station, the transmitter is off, and no storm is near. Where the way from the [service] to its [electrode] leads over {panel}, that is for a [electrician], with the supply off.';
 const mountAnew =
@@ -143,6 +146,10 @@ export const workWords = {
       'Unplug everything at the station first; nobody opens such a joint with a storm near.',
       'Never open the only bond of a live service: that is for the [electrician].',
       'Cut back to bright metal, clean both sides, and make: {kinds}.',
+      {
+        when: 'aluminium',
+        says: 'Take only a fitting that is marked for aluminium and copper. Brush aluminium bright and coat it with joint paste at once.',
+      },
       'A weld on the steel of a mast goes on its flange or plate, never on the tube.',
       'Measure across the new joint; more than a thousandth of an ohm is made again.',
       look,
@@ -189,7 +196,11 @@ export const workWords = {
   'move-arrester': {
     title: 'Move {arrester} onto {panel}',
     why: 'An arrester that hangs on a wire, or stands in the room, brings in what it is there to keep out.',
-    steps: ['Bolt {arrester} to {panel}, metal to metal, without a lead.', 'Bring {lines} to it there.', shields],
+    steps: [
+      'Bolt {arrester} to {panel}, metal to metal, without a lead.',
+      { when: 'lines', says: 'Bring {lines} to it there.' },
+      shields,
+    ],
   },
   'new-panel': {
     title: 'A new [entry panel], {panel}, bonded to {to}',
@@ -263,9 +274,16 @@ export const workWords = {
     ],
   },
   bend: {
-    title: 'Lay the bend of {part} wider',
+    title: 'Lay the bend{count?:s} of {part} wider',
     why: 'A strike leaves a wire where it turns sharply.',
-    steps: ['Lay {part} in a sweep with a radius of {radius} or more.', 'Where it is too short for that, replace it.'],
+    steps: [
+      'Lay {part} in a sweep with a radius of {radius} or more.',
+      {
+        when: 'which',
+        says: 'Counted from {from} it is bend{count?:s} {which}; the other{others?:s} stay{others?s:} as {others?it is:they are}.',
+      },
+      'Where it is too short for that, replace it.',
+    ],
   },
   'electrode-condition': {
     title: 'Put {part} right',
@@ -286,12 +304,21 @@ export const workWords = {
     ],
   },
   'anchor-rod': {
-    title: 'A [rod] of galvanised steel in place of {part}',
-    why: 'Copper in the soil of a galvanised anchor eats the anchor, and the mast hangs on it.',
+    title: 'Galvanised [rod]{count?:s} in place of {part}',
+    why: eaten,
     steps: [
       locate,
-      'Drive a [rod] of galvanised steel and tie {guy} to it before the copper one comes off.',
-      'Look at the shaft of the anchor a spade deep: if it is thin already, nobody climbs the mast.',
+      'Drive {count} [rod]{count?:s} of galvanised steel and tie {guy} to {count?it:them} before the copper comes off.',
+      lookAtShaft,
+    ],
+  },
+  'anchor-pipe': {
+    title: 'A galvanised pipe in place of {part}',
+    why: eaten,
+    steps: [
+      locate,
+      'Drive {count} pipe{count?:s} of galvanised steel and tie {guy} to {count?it:them} before the copper comes off.',
+      lookAtShaft,
     ],
   },
   'intersystem-bar': {

@@ -35,7 +35,7 @@ function moved(scene: Scene, id: string, misplaced: readonly StudyFinding[]): re
   const lines = scene.study.lines.filter((l) => row.lines.includes(l.id));
   const building = lines.flatMap((l) => l.crossings)[0]?.building ?? scene.part(id)?.where ?? 'inside';
   const mount = mountFor(scene, building, row.kind === 'gas tube' || row.kind === 'quarter-wave stub');
-  if (row.on === mount.id) return [];
+  if (mount === null || row.on === mount.id) return [];
   const shields = scene
     .findings(...shieldRules)
     .filter((f) => lines.some((l) => f.at[0] === l.id && isInside(scene, l.id, id)));

@@ -3,7 +3,7 @@ import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { ownElectrodes } from './apart-groups.ts';
-import { besideWall, wallM } from './building-walls.ts';
+import { besideWall } from './building-walls.ts';
 import { firstRods } from './first-rods.ts';
 import { layConductor } from './lay-conductor.ts';
 import { rodOfService } from './needed-first.ts';
@@ -11,6 +11,7 @@ import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
 import { usualWire } from './usual-wire.ts';
+import { isOnWall } from './wall-of-panel.ts';
 import { apartM, type Spot, spotsOf, type WayToLay } from './way-to-lay.ts';
 
 export interface Panel {
@@ -19,38 +20,40 @@ export interface Panel {
   readonly work: string | null;
 }
 
-/** The entry panel at a building: one that is there, else one to be put up. */
-export function panelFor(scene: Scene, building: string): Panel {
-  const there = panelsAt(scene, building)[0];
-  if (there !== undefined) return { id: there.id, work: null };
+/**
+ * The entry panel at a building: one that is there, else one to be put up. null: one is there of which nobody can tell whether
+ * it hangs on this wall or on that of another building.
+ */
+export function panelFor(scene: Scene, building: string): Panel | null {
+  const there = panelsOutside(scene).map((p) => ({ id: p.id, isHere: isOnWall(scene, p.id, building) }));
+  const here = there.find((p) => p.isHere === true);
+  if (here !== undefined) return { id: here.id, work: null };
+  if (there.some((p) => p.isHere === null)) return null;
   const id = panelId(scene, building);
   return { id, work: `move-panel:${id}` };
 }
 
 /**
  * What a protector is bolted to at a building: its entry panel. Where only another building has one, a line that is no feed
- * line gets it at the bar or panel of its own supply, so that the station keeps one entry.
+ * line gets it at the bar or panel of its own supply, so that the station keeps one entry. null: nobody can tell.
  */
-export function mountFor(scene: Scene, building: string, isFeed: boolean): Panel {
+export function mountFor(scene: Scene, building: string, isFeed: boolean): Panel | null {
   const panel = panelFor(scene, building);
   const isElsewhere = scene.parts('bars').some((b) => b.kind === 'entry panel');
-  if (panel.work === null || isFeed || !isElsewhere) return panel;
-  const bars = scene.parts('bars').filter((b) => b.kind === 'intersystem bonding termination' || b.where === building);
+  if (panel === null || panel.work === null || isFeed || !isElsewhere) return panel;
+  const bars = scene.parts('bars').filter((b) => isIntersystemBar(scene, b, building) || b.where === building);
   const boxes = scene.parts('equipment').filter((e) => /panel|meter/.test(e.kind) && e.where === building);
   const there = [...bars, ...boxes][0];
   return there === undefined ? panel : { id: there.id, work: null };
 }
 
-/** Panels outside, those that stand nearest to the building first; where places are not known all of them. */
-function panelsAt(scene: Scene, building: string): readonly StudyPart[] {
-  const panels = scene.parts('bars').filter((b) => b.kind === 'entry panel' && (b.where ?? 'outside') === 'outside');
-  const others = scene.study.buildings.filter((b) => b.id !== building);
-  return panels.filter((p) => {
-    const [spot] = spotsOf(p);
-    const own = spot === undefined ? null : wallM(scene, building, spot);
-    if (spot === undefined || own === null) return true;
-    return others.every((o) => (wallM(scene, o.id, spot) ?? Infinity) >= own);
-  });
+/** Also that of the service where nothing tells on which wall it hangs; never one that hangs on another. */
+function isIntersystemBar(scene: Scene, bar: StudyPart, building: string): boolean {
+  return bar.kind === 'intersystem bonding termination' && isOnWall(scene, bar.id, building) !== false;
+}
+
+function panelsOutside(scene: Scene): readonly StudyPart[] {
+  return scene.parts('bars').filter((b) => b.kind === 'entry panel' && (b.where ?? 'outside') === 'outside');
 }
 
 function panelId(scene: Scene, building: string): string {
@@ -60,7 +63,10 @@ function panelId(scene: Scene, building: string): string {
 /** New panels that other works need, by their ids: at the wall by the service, bonded to its system. */
 export function neededPanels(scene: Scene, ids: readonly string[]): readonly Work[] {
   const buildings = [...scene.study.buildings.map((b) => b.id), 'inside', 'unknown'];
-  const asked = buildings.map((building) => ({ building, ...panelFor(scene, building) }));
+  const asked = buildings.flatMap((building) => {
+    const panel = panelFor(scene, building);
+    return panel === null ? [] : [{ building, ...panel }];
+  });
   const wanted = asked.filter(({ work }) => work !== null && ids.includes(work));
   const once = wanted.filter(({ work }, i) => wanted.findIndex((other) => other.work === work) === i);
   return once.flatMap(({ id, building }) => putUp(scene, id, building));

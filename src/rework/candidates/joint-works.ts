@@ -4,7 +4,7 @@ import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { each, newWork } from './new-work.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { type UsualJoint, usualJoint } from './usual-joint.ts';
+import { isForBoth, type UsualJoint, usualJoint } from './usual-joint.ts';
 
 /** What is put right by making a joint anew as its place wants it. */
 const jointRules: readonly string[] = [
@@ -49,7 +49,9 @@ function faultyJoints(scene: Scene, { id, joints, jointIds }: Written): readonly
   return jointIds.flatMap((joint, index) => {
     if (joint === null) return [];
     const isOwn = scene.part(joint) === undefined;
-    const isWeld = jointAt(scene, row, index, jointIds.length).material === 'exothermic weld';
+    const usual = jointAt(scene, row, index, jointIds.length);
+    if (usual === null) return [];
+    const isWeld = usual.material === 'exothermic weld';
     const about = wrong.filter((f) => f.at[0] === joint && (isWeld || f.rule !== 'galvanic-pair'));
     const own = isOwn ? about : [];
     const crowded = shared.filter((f) => f.at[0] === joint && heldFirst(f) !== id && !isOwn);
@@ -65,7 +67,7 @@ function heldFirst({ because }: StudyFinding): string {
 }
 
 function anew(scene: Scene, row: Conductor, { id, joints, jointIds }: Written, faulty: readonly Faulty[]): Work {
-  const made = faulty.map(({ index }) => jointAt(scene, row, index, jointIds.length));
+  const made = faulty.map(({ index }) => jointAt(scene, row, index, jointIds.length)!);
   const typed = (joints ?? []).map((j, i) => {
     const k = faulty.findIndex((f) => f.index === i);
     return k < 0 ? j : made[k]!.typed;
@@ -81,16 +83,22 @@ function anew(scene: Scene, row: Conductor, { id, joints, jointIds }: Written, f
       joints: faulty.map((f) => jointIds[f.index]!).join(', '),
       kinds: [...new Set(made.map((m) => m.material))].join(', '),
       count: made.length,
+      ...saysAluminium(made),
     },
   });
 }
 
-/** A splice is crimped for good; an end has what the part there wants, a guy a clamp that its strands stand. */
-function jointAt(scene: Scene, row: Conductor, index: number, count: number): UsualJoint {
+/** Says that the step on aluminium is told. */
+function saysAluminium(made: readonly UsualJoint[]): Readonly<Record<string, string>> {
+  return made.some(isForBoth) ? { aluminium: 'yes' } : {};
+}
+
+/** A splice is crimped for good; an end has what the part there wants, a guy a clamp that its strands stand. null: nothing does. */
+function jointAt(scene: Scene, row: Conductor, index: number, count: number): UsualJoint | null {
   if (index > 0 && index < count - 1) return crimp;
   const end = index === 0 ? row.from : row.to;
   const isGuy = scene.study.guys.some((g) => g.id === ownerOf(end));
-  return isGuy ? guyClamp : usualJoint(scene.part(ownerOf(end)));
+  return isGuy ? guyClamp : usualJoint(scene, end, row.wire);
 }
 
 const crimp: UsualJoint = { typed: { kind: 'irreversible crimp', listed: 'yes' }, material: 'irreversible crimp' };
@@ -103,12 +111,14 @@ export const guyClamp: UsualJoint = {
 function ownClamps(scene: Scene): readonly Work[] {
   const wrong = scene.findings(...jointRules).filter((f) => f.at.length === 1);
   const named = wrong.filter((f) => scene.part(f.at[0]!)?.section === 'joints');
-  return [...new Set(named.map((f) => f.at[0]!))].map((id) => {
+  return [...new Set(named.map((f) => f.at[0]!))].flatMap((id) => {
     const answers = named.filter((f) => f.at[0] === id);
-    const on = scene.study.joints.find((j) => j.id === id)?.on ?? null;
-    const joint = usualJoint(on === null ? undefined : scene.part(ownerOf(on)));
+    const joint = ownJoint(scene, id);
+    if (joint === null) return [];
     const fields = { listed: 'yes', for_burial: 'yes', condition: 'sound', ...fieldsOf(joint.typed) };
-    const changes = Object.entries(fields).map(
+    // the metal of the old clamp goes with it
+    const gone = 'metal' in fields || scene.part(id)?.typed.metal === undefined ? {} : { metal: null };
+    const changes = Object.entries({ ...fields, ...gone }).map(
       ([field, value]): SiteChange => ({ is: 'set', section: 'joints', id, field, value }),
     );
     return newWork({
@@ -118,9 +128,17 @@ function ownClamps(scene: Scene): readonly Work[] {
       answers: answers.map((f) => f.id),
       changes,
       materials: [each(joint.material)],
-      values: { joints: id, kinds: joint.material, count: 1 },
+      values: { joints: id, kinds: joint.material, count: 1, ...saysAluminium([joint]) },
     });
   });
+}
+
+/** By the part that it is on, and by the wires that it holds: one of aluminium is enough. null: nothing does for one of them. */
+function ownJoint(scene: Scene, id: string): UsualJoint | null {
+  const row = scene.study.joints.find((j) => j.id === id);
+  const wires = scene.study.conductors.filter((c) => row?.holds.includes(c.id)).map((c) => c.wire);
+  const wanted = [...wires, null].map((wire) => usualJoint(scene, row?.on ?? null, wire));
+  return wanted.includes(null) ? null : (wanted.find((joint) => isForBoth(joint!)) ?? wanted[0] ?? null);
 }
 
 function fieldsOf(joint: ChangeValue): Readonly<Record<string, ChangeValue>> {

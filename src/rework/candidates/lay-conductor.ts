@@ -4,7 +4,7 @@ import type { Interval } from '../../units/interval.ts';
 import type { Material, WorkRun } from '../work.ts';
 import { plannedLength, typedPlace } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { rodWeld, type UsualJoint, usualJoint } from './usual-joint.ts';
+import { lugForBoth, rodWeld, type UsualJoint, usualJoint } from './usual-joint.ts';
 import { type Duty, usualWire } from './usual-wire.ts';
 import { type WayToLay, wayToLay } from './way-to-lay.ts';
 
@@ -48,7 +48,9 @@ export function layConductor(
   const { units } = scene.study.site;
   const found = way === undefined ? wayToLay(scene, from, to) : way;
   const length = found === null ? null : plannedLength(found.lengthM + slackM, units);
-  const ends = [from, to].map((p, i) => joints[i] ?? (rods.includes(p) ? rodWeld : usualJoint(scene.part(ownerOf(p)))));
+  const ends = [from, to].map((p, i) => {
+    return joints[i] ?? (rods.includes(p) ? rodWeld : (usualJoint(scene, p, wire) ?? lugForBoth));
+  });
   const fields: Record<string, ChangeValue> = {
     from,
     to,

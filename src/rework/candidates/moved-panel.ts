@@ -137,7 +137,7 @@ function relaidWire(
       ...ofOldRun.filter((field) => typed[field] !== undefined).map((field) => set(field, null)),
       ...(isLead ? outdoors(typed).map(([field, value]) => set(field, value)) : []),
     ],
-    materials: isCut(row, lengthM) ? [each(lug)] : [...wireOf(row, count), each(lug), each(jointAt(scene, other))],
+    materials: isCut(row, lengthM) ? [each(lug)] : [...wireOf(row, count), each(lug), each(jointAt(scene, other, row))],
     run: {
       part: row.id,
       routeM: isLead ? leadRoute(scene, shift, lead) : [],
@@ -167,8 +167,8 @@ function wireOf({ wire }: Conductor, count: Interval): readonly Material[] {
   return wire === null ? [] : [{ name: wire, unit: 'm', count }];
 }
 
-function jointAt(scene: Scene, point: string): string {
-  return usualJoint(scene.part(ownerOf(point))).material;
+function jointAt(scene: Scene, point: string, { wire }: Conductor): string {
+  return usualJoint(scene, point, wire)?.material ?? lug;
 }
 
 /** As deep as typed; in soil at a depth that nobody knows as deep as new ones; null: it is not in soil. */

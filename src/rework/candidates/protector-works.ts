@@ -76,14 +76,15 @@ export interface Protection {
   readonly materials: readonly Material[];
 }
 
-/** null: it comes in nowhere bare, or nobody can say where in its path. */
+/** null: it comes in nowhere bare, or nobody can say where in its path, or on which panel at each wall. */
 export function protectionOf(scene: Scene, line: Line, path: LinePath): Protection | null {
   const walls = bareWalls(scene, line);
   if (walls.length === 0) return null;
   const ids = walls.map((_, i) => scene.newId(i === 0 ? `arrester-${line.id}` : `arrester-${line.id}-${i + 1}`));
   const after = walls.reduce<LinePath | null>((now, w, i) => (now === null ? null : through(now, w, ids[i]!)), path);
   if (after === null) return null;
-  const mounts = walls.map((w) => mountFor(scene, w.building, feedKinds.includes(line.kind)));
+  const mounts = mountsAt(scene, line, walls);
+  if (mounts === null) return null;
   const kind = kinds[line.kind] ?? 'data protector';
   const needs = [...mounts.flatMap((m) => needsOf(scene, m)), ...bondsOfLine(scene, line.id)];
   return {
@@ -95,6 +96,13 @@ export function protectionOf(scene: Scene, line: Line, path: LinePath): Protecti
     needs: [...new Set(needs)],
     materials: [each(kind, ids.length), each('bolted lug', ids.length)],
   };
+}
+
+/** What each wall has; null: nobody can tell of one, or one panel would have to hang on two buildings. */
+function mountsAt(scene: Scene, { kind }: Line, walls: readonly Crossing[]): readonly Panel[] | null {
+  const mounts = walls.flatMap((w) => mountFor(scene, w.building, feedKinds.includes(kind)) ?? []);
+  const [ids, buildings] = [mounts.map((m) => m.id), walls.map((w) => w.building)].map((all) => new Set(all).size);
+  return mounts.length === walls.length && ids === buildings ? mounts : null;
 }
 
 const feedKinds: readonly string[] = ['coax', 'open-wire', 'single wire', 'cable tv'];

@@ -1,7 +1,9 @@
 import type { Study, StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
-import type { Material, Work } from '../work.ts';
+import type { Work } from '../work.ts';
+import { anchorWorks } from './anchor-works.ts';
+import { bendWorks } from './bend-works.ts';
 import { each, newWork } from './new-work.ts';
 import { plannedLength } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
@@ -11,24 +13,23 @@ export function putRightWorks(scene: Scene): readonly Work[] {
   return [
     ...neutrals(scene),
     ...pulledLines(scene),
-    ...bends(scene),
+    ...bendWorks(scene),
     ...electrodes(scene),
     ...rodsIndoors(scene),
-    ...anchors(scene),
+    ...anchorWorks(scene),
   ];
 }
 
 interface Fix {
   readonly words: string;
   readonly subject: string;
-  readonly section: 'equipment' | 'electrodes' | 'conductors';
+  readonly section: 'equipment' | 'electrodes';
   readonly fields: Readonly<Record<string, ChangeValue>>;
   readonly answers: readonly StudyFinding[];
-  readonly materials?: readonly Material[];
   readonly values?: Readonly<Record<string, unknown>>;
 }
 
-function fix({ words, subject, section, fields, answers, materials = [], values = {} }: Fix): Work {
+function fix({ words, subject, section, fields, answers, values = {} }: Fix): Work {
   const changes = Object.entries(fields).map(
     ([field, value]): SiteChange => ({ is: 'set', section, id: subject, field, value }),
   );
@@ -39,7 +40,6 @@ function fix({ words, subject, section, fields, answers, materials = [], values 
     at: [subject],
     answers: answers.map((f) => f.id),
     changes,
-    materials,
     values: { part: subject, ...values },
   });
 }
@@ -93,27 +93,6 @@ function isOf(opening: ChangeValue, lines: readonly Study['lines'][number][]): b
   return lines.some((l) => at.startsWith(`${l.id}:`) || l.stops.includes(`plug ${at}`));
 }
 
-/** Bends too tight or too sharp: laid anew in a wide sweep. */
-function bends(scene: Scene): readonly Work[] {
-  const wrong = scene.findings('bend-radius').filter((f) => scene.part(f.at[0] ?? '')?.section === 'conductors');
-  return wrong.map((f) => {
-    const id = f.at[0]!;
-    const limitM = f.measured?.limit ?? 0.2;
-    const inches = Math.ceil(limitM / 0.0254 - 1e-6);
-    const radius = scene.study.site.units === 'ft' ? `${inches} in` : `${Math.ceil(limitM * 20 - 1e-6) * 50} mm`;
-    const angle = scene.study.conductors.find((c) => c.id === id)?.bendsDeg ?? 0;
-    const value = angle > 0 ? [{ angle: `${Math.round(angle)} deg`, radius }] : [{ radius }];
-    return fix({
-      words: 'bend',
-      subject: id,
-      section: 'conductors',
-      fields: { bends: value },
-      answers: [f],
-      values: { radius },
-    });
-  });
-}
-
 /** Electrodes found loose or eaten: made anew. */
 function electrodes(scene: Scene): readonly Work[] {
   const worn = scene.findings('condition-sound').filter((f) => scene.part(f.at[0] ?? '')?.section === 'electrodes');
@@ -159,29 +138,6 @@ function rodsIndoors(scene: Scene): readonly Work[] {
         values: { part: id },
       }),
     ];
-  });
-}
-
-/** A copper rod on a zinc-coated anchor: one of the anchor's metal in its place. */
-function anchors(scene: Scene): readonly Work[] {
-  return scene.findings('galvanised-and-copper-in-soil').flatMap((f) => {
-    const [guy] = f.at;
-    const ends = scene.study.conductors.flatMap((c) => {
-      if (ownerOf(c.from) === guy) return [ownerOf(c.to)];
-      return ownerOf(c.to) === guy ? [ownerOf(c.from)] : [];
-    });
-    const rods = [...new Set(ends)].filter((id) => scene.part(id)?.section === 'electrodes');
-    return rods.map((rod) =>
-      fix({
-        words: 'anchor-rod',
-        subject: rod,
-        section: 'electrodes',
-        fields: { metal: 'galvanised steel' },
-        answers: [f],
-        materials: [each('galvanised rod'), each('exothermic weld')],
-        values: { guy },
-      }),
-    );
   });
 }
 

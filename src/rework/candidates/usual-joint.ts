@@ -1,5 +1,8 @@
+import { readMetal } from '../../materials/metals.ts';
+import { readWire } from '../../materials/wire.ts';
 import type { StudyPart } from '../../study/study.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
+import { ownerOf, type Scene } from './scene.ts';
 
 /** A joint as it is typed, and what is bought for it. */
 export interface UsualJoint {
@@ -31,7 +34,9 @@ const flangeWeld: UsualJoint = rodWeld;
 const welded: readonly string[] = ['rod', 'rods', 'buried wire', 'radial', 'plate', 'drilled rod', 'strap on rock'];
 
 /** The joint that a place wants: no solder, nothing that works loose in soil, a metal that goes with what it is on. */
-export function usualJoint(on: StudyPart | undefined): UsualJoint {
+export function usualJoint(scene: Scene, point: string | null, wire: string | null): UsualJoint | null {
+  const on = point === null ? undefined : scene.part(ownerOf(point));
+  if (hasAluminium(wireMetal(wire)) || hasAluminium(metalOf(scene, on))) return onAluminium(on);
   if (on === undefined) return lug;
   if (on.section === 'electrodes') return onElectrode(on);
   if (on.section === 'supports') return /tower/.test(on.kind) ? flangeWeld : steelLug;
@@ -42,4 +47,47 @@ export function usualJoint(on: StudyPart | undefined): UsualJoint {
 function onElectrode({ kind }: StudyPart): UsualJoint {
   if (kind === 'pipe' || kind === 'well casing' || kind.includes('water')) return pipeClamp;
   return welded.includes(kind) ? rodWeld : rodClamp;
+}
+
+/**
+ * A weld of copper is not made to aluminium: what is bought is marked for both metals, and none such is for soil, where
+ * aluminium has no place (NFPA 70, 250.64(A) and 250.52(B), second-hand). null: on what lies in soil no joint puts it right.
+ */
+function onAluminium(on: StudyPart | undefined): UsualJoint | null {
+  if (on?.section === 'conductors') return made('irreversible crimp');
+  if (on?.section === 'supports') return made('bolted lug', { bolts: 2 });
+  const isPipe = on?.section === 'metalwork' && /pipe|tank/.test(on.kind);
+  if (isPipe || on?.kind === 'water pipe') return made('pipe clamp');
+  return on?.section === 'electrodes' && on.kind !== 'structural steel' ? null : made('bolted lug');
+}
+
+/** How the fittings are called that are marked for both metals. */
+const both = ' for aluminium and copper';
+
+function made(kind: string, more: Readonly<Record<string, ChangeValue>> = {}): UsualJoint {
+  return { typed: { kind, ...more, listed: 'yes', for_burial: 'no' }, material: `${kind}${both}` };
+}
+
+/** Where a wire has to end on aluminium all the same. */
+export const lugForBoth: UsualJoint = made('bolted lug');
+
+export function isForBoth({ material }: UsualJoint): boolean {
+  return material.endsWith(both);
+}
+
+function hasAluminium(metal: string | null): boolean {
+  return metal !== null && /aluminium/.test(metal);
+}
+
+function wireMetal(text: string | null): string | null {
+  const read = text === null ? null : readWire(text);
+  return read?.ok === true ? (read.wire.metal?.name ?? null) : null;
+}
+
+/** Of an electrode and a wire also by what it is made of. */
+function metalOf({ study }: Scene, part: StudyPart | undefined): string | null {
+  if (part === undefined) return null;
+  if (part.section === 'conductors') return wireMetal(study.conductors.find((c) => c.id === part.id)?.wire ?? null);
+  const typed = readMetal(part.typed.metal ?? '')?.name ?? null;
+  return typed ?? study.electrodes?.find((e) => e.id === part.id)?.metal ?? null;
 }
