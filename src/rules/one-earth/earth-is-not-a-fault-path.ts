@@ -1,4 +1,5 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
+import { once } from '../../units/once.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -21,11 +22,12 @@ export const earthIsNotAFaultPath = rule({
     const groups = new Set(ids.map((id) => facts.bonding.groupOf.get(id)));
     const sure = reachedByCord(facts, ids, false);
     const perhaps = reachedByCord(facts, ids, true);
+    const cuts = cutOff.map((panel) => cutOf(panel, cutOff, facts));
     const verdicts = [...cutOff, ...fed].flatMap((b) => {
       const isBack = sure.has(b.id) || groups.has(facts.bonding.groupOf.get(b.id) ?? '');
-      const panel = isBack ? undefined : cutOff.find((p) => hangsOn(b, p, facts));
-      if (panel === undefined) return ofBox(b, facts, isBack, perhaps.has(b.id));
-      return [behind(panel, b, perhaps.has(b.id) || mayBeBack(panel, cutOff, facts), facts)];
+      const cut = isBack ? undefined : cuts.find((c) => c.holds(b.id));
+      if (cut === undefined) return ofBox(b, facts, isBack, perhaps.has(b.id));
+      return [behind(cut.panel, b, perhaps.has(b.id) || cut.mayBeBack(), facts)];
     });
     return verdicts.length > 0 ? verdicts : [{ is: 'not applicable', because: { key: 'no electrode' } }];
   },
@@ -44,12 +46,16 @@ function ofBox(box: BoxFacts, facts: Asked, isBack: boolean, perhapsByCord: bool
   return [{ is: 'not met', at, because: { key: 'soil alone' } }];
 }
 
-/** The panel itself, or what a cord or a bond ties to it. */
-function hangsOn({ id }: BoxFacts, panel: BoxFacts, facts: Asked): boolean {
+/** A panel that is cut off, with what a cord or a bond ties to it: the panel itself too. */
+function cutOf(panel: BoxFacts, cutOff: readonly BoxFacts[], facts: Asked) {
   const { groupOf } = facts.bonding;
-  return (
-    id === panel.id || groupOf.get(id) === groupOf.get(panel.id) || reachedByCord(facts, [panel.id], false).has(id)
-  );
+  const byCord = reachedByCord(facts, [panel.id], false);
+  const group = groupOf.get(panel.id);
+  return {
+    panel,
+    holds: (id: string) => id === panel.id || (group !== undefined && groupOf.get(id) === group) || byCord.has(id),
+    mayBeBack: once(() => mayBeBack(panel, cutOff, facts)),
+  };
 }
 
 /** Asked with or without an electrode there: soil that a residual-current device watches (TT) is for an electrician to judge. */
