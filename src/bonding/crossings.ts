@@ -8,7 +8,7 @@ interface PlacedStop {
   readonly stop: Stop;
   readonly name: string;
   readonly where: Where;
-  /** Bends and plugs that do not say where they are say nothing of a wall. */
+  /** Bends, and plugs in mid-path, that do not say where they are say nothing of a wall. */
   readonly counts: boolean;
 }
 
@@ -23,19 +23,22 @@ interface Wall {
 
 /** Where each conductor of a line goes through a wall, and what it meets there: between two stops whose places differ. */
 export function crossingsOf(index: SiteIndex, line: Line, conductors: readonly LineConductor[]): readonly Crossing[] {
-  const walls = wallsOf(line.path.map((stop) => placed(index, stop)));
+  const last = line.path.length - 1;
+  const walls = wallsOf(line.path.map((stop, i) => placed(index, stop, i === 0 || i === last)));
   return walls.flatMap((wall) => conductors.map(({ which, count }) => crossing(index, line, wall, which, count)));
 }
 
-function placed(index: SiteIndex, stop: Stop): PlacedStop {
+/** A plug in which a line ends lies somewhere, as a box would: a spare line may come in by it. */
+function placed(index: SiteIndex, stop: Stop, isEnd: boolean): PlacedStop {
   const where = whereOfStop(index, stop);
-  const silent = stop.is === 'plug' || stop.is === 'bend';
+  const silent = stop.is === 'bend' || (stop.is === 'plug' && !isEnd);
   return { stop, name: stopName(stop), where, counts: where !== null || !silent };
 }
 
 function whereOfStop(index: SiteIndex, stop: Stop): Where {
   if (stop.is === 'street') return 'outside';
-  if (stop.is === 'plug' || stop.is === 'unknown') return null;
+  if (stop.is === 'unknown') return null;
+  if (stop.is === 'plug') return stop.where ?? null;
   if (stop.is === 'bend') return stop.where ?? (stop.at === null ? null : whereOf(index, stop.at.part));
   const guyed = stop.at.part === null ? undefined : index.guys.get(stop.at.part);
   return guyed === undefined ? whereOf(index, stop.at.part) : 'outside';
@@ -112,8 +115,8 @@ function partOf(index: SiteIndex, { stop }: PlacedStop): Part | null {
 
 /**
  * The stops that stand at the wall: from it outwards up to the first that is out in the field (an antenna, a support, a
- * machine), and an entry panel or what is on one just inside. A stop that does not say where it is stands at the wall only if it is an entry panel
- * or on one.
+ * machine), and an entry panel or what is on one just inside, be there a plug before it or not. A stop that does not say
+ * where it is stands at the wall only if it is an entry panel or on one.
  */
 function stopsAtWall(index: SiteIndex, { outwards, inwards }: Wall): readonly PlacedStop[] {
   const at: PlacedStop[] = [];
@@ -121,7 +124,7 @@ function stopsAtWall(index: SiteIndex, { outwards, inwards }: Wall): readonly Pl
     if (isAfield(index, stop)) break;
     if (stop.where !== null || isEntry(index, stop)) at.push(stop);
   }
-  const inner = inwards[0];
+  const inner = inwards.find(({ stop }) => stop.is !== 'plug');
   return inner !== undefined && isEntry(index, inner) ? [...at, inner] : at;
 }
 

@@ -18,8 +18,8 @@ export const jointMethodAllowed = rule({
       const values = { kind };
       const allowed = jointKind(kind)?.forElectrodes;
       if (allowed === 'no') {
-        const own = kind === 'twist' ? 'no-twist-joint' : kind === 'sheet-metal screw' ? 'no-sheet-metal-screw' : null;
-        const cause = own === null ? {} : { under: `${own}:${id}` };
+        const own = ownRules.get(kind ?? '');
+        const cause = own === undefined ? {} : { under: `${own}:${id}` };
         return {
           is: 'not met',
           at,
@@ -36,3 +36,10 @@ export const jointMethodAllowed = rule({
     });
   },
 });
+
+/** Kinds that a rule of their own finds, on whatever they are. */
+const ownRules: ReadonlyMap<string, string> = new Map([
+  ['twist', 'no-twist-joint'],
+  ['sheet-metal screw', 'no-sheet-metal-screw'],
+  ['solder', 'no-solder-in-path'],
+]);

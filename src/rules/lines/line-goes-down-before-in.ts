@@ -1,7 +1,9 @@
+import type { MastFacts } from '../../facts/facts.ts';
 import { partIndex } from '../../facts/part-index.ts';
 import type { Line, PointRef, Site } from '../../site/site.ts';
 import { type Interval, isAtMost } from '../../units/interval.ts';
 import { nothingThere } from '../looked-at.ts';
+import { indoorMasts } from '../masts/indoor-masts.ts';
 import { noMast } from '../masts/shield-points.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -22,7 +24,9 @@ export const lineGoesDownBeforeIn = rule({
   limits: [{ key: 'exitHeightLengthM', value: highestExitM, sense: 'most' }],
   needs: ['sections', 'masts', 'site'],
   check({ sections, masts, site }) {
-    const towers = new Set(masts.filter((m) => m.metal !== 'no' && !noMast.includes(m.part.kind)).map((m) => m.id));
+    const indoors = indoorMasts(site);
+    const isTower = (m: MastFacts) => m.metal !== 'no' && !noMast.includes(m.part.kind) && !indoors.has(m.id);
+    const towers = new Set(masts.filter(isTower).map((m) => m.id));
     const verdicts = site.lines
       .filter((l) => l.kind !== 'mains' && l.present !== 'no')
       .flatMap((l) => ofLine(l, site, towers));

@@ -34,11 +34,12 @@ function ofOpening(o: Opening, line: string, state: string): Verdict {
   const at = [line];
   const values = { state, gapLengthM: o.gapM };
   if (o.end === 'grounded') return { is: 'met', at, because: { key: 'grounded', values } };
+  // no gap would clear an end that hangs loose
+  if (o.end === 'loose') return { is: 'not met', at, because: { key: 'loose', values } };
   if (o.gapM !== null && isAtLeast(o.gapM, bridgedGapM) === 'no') {
     const measured = { key: 'gapLengthM', value: o.gapM, limit: bridgedGapM, sense: 'least' } as const;
     return { is: 'not met', at, because: { key: 'bridged', values }, measured };
   }
-  if (o.end === 'loose') return { is: 'not met', at, because: { key: 'loose', values } };
   return { is: 'cannot tell', at, because: { key: 'nobody said', values: { state } }, settle: { key: 'say it' } };
 }
 

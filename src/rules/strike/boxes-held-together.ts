@@ -15,15 +15,15 @@ export const boxesHeldTogether = rule({
     clause: 'table F.1',
     provenance: 'memory',
   },
-  needs: ['sections', 'site', 'strike', 'bonding'],
+  needs: ['sections', 'site', 'strike', 'bonding', 'electrodes'],
   check(facts) {
-    const { site, sections } = facts;
+    const { site, sections, electrodes } = facts;
     if (!canJudgePairs(site)) return nothingThere({ sections }, 'equipment');
     const { strike } = facts;
-    if (strike.refused !== null) return strikeDoubt({ strike, site, sections })!;
+    if (strike.refused !== null) return strikeDoubt({ strike, site, sections, electrodes })!;
     const asked = judgedPairs(strike, site);
     if (asked.length === 0) return nothingThere({ sections }, 'equipment');
-    const doubts = strikeDoubt({ strike, site, sections });
+    const doubts = strikeDoubt({ strike, site, sections, electrodes });
     if (doubts !== null) return doubts;
     const worstFirst = [...asked].sort((x, y) => volts(y) - volts(x));
     return folded(worstFirst, new Set(judgedBoxes(site)), facts.bonding);

@@ -11,15 +11,15 @@ export const entryLeadVolts = rule({
   severity: 'advice',
   codeSets: ['any'],
   source: { document: 'three centimetres of air about a panel', edition: null, clause: null, provenance: 'ours' },
-  needs: ['sections', 'site', 'strike'],
+  needs: ['sections', 'site', 'strike', 'electrodes'],
   check(facts) {
-    const { site, sections } = facts;
+    const { site, sections, electrodes } = facts;
     const panels = site.bars.filter((bar) => bar.kind === 'entry panel' && bar.present !== 'no');
     if (panels.length === 0 || site.supports.length + site.antennas.length === 0) {
       return nothingThere({ sections }, 'bars');
     }
     const { strike } = facts;
-    const doubts = foldedStrikeDoubt({ strike, site, sections });
+    const doubts = foldedStrikeDoubt({ strike, site, sections, electrodes });
     if (doubts !== null) return doubts;
     // one without a way into the soil is found by the rule that asks for the tie
     if (strike.leads.length === 0) return [{ is: 'not applicable', because: { key: 'no lead' } }];

@@ -15,14 +15,14 @@ export const lineLoopVolts = rule({
     clause: 'table F.1',
     provenance: 'memory',
   },
-  needs: ['sections', 'site', 'strike'],
+  needs: ['sections', 'site', 'strike', 'electrodes'],
   check(facts) {
-    const { site, sections } = facts;
+    const { site, sections, electrodes } = facts;
     if (!canJudgePairs(site)) return nothingThere({ sections }, 'lines');
     const { strike } = facts;
     const loops = judgedPairs(strike, site).filter(({ pair }) => pair.why === 'line');
     if (strike.refused === null && loops.length === 0) return nothingThere({ sections }, 'lines');
-    const doubts = foldedStrikeDoubt({ strike, site, sections });
+    const doubts = foldedStrikeDoubt({ strike, site, sections, electrodes });
     return doubts ?? loops.map((loop) => ofLoop(loop, strike));
   },
 });

@@ -2,6 +2,7 @@ import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import { heatAtLevels } from '../../facts/strike-facts.ts';
 import type { Wire } from '../../materials/wire.ts';
 import { exact, type Interval } from '../../units/interval.ts';
+import { claimsOf } from '../claims.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -19,8 +20,8 @@ export const onlyBondStandsStrike = rule({
     clause: 'table 3; annex D',
     provenance: 'memory',
   },
-  needs: ['sections', 'conductors', 'bonding', 'site'],
-  check({ sections, conductors, bonding, site }) {
+  needs: ['header', 'sections', 'conductors', 'bonding', 'site'],
+  check({ header, sections, conductors, bonding, site }) {
     const struck = new Set([...site.supports, ...site.antennas].map((part) => part.id));
     const weak = bonding.weakPoints.filter((w) => w.kind === 'conductor' && w.losesEarth.some((id) => struck.has(id)));
     const isLead = (c: ConductorFacts) => c.role === 'mast lead' || weak.some((w) => w.at === c.id);
@@ -30,13 +31,11 @@ export const onlyBondStandsStrike = rule({
     const { bonds, perhaps } = bonding.earthBy;
     const leads = conductors.filter((c) => isLead(c) && reaches(new Set([...bonds, ...perhaps]))(c));
     if (leads.length === 0) return nothingThere({ sections }, 'conductors');
-    return leads.map((c) =>
-      ofLead(
-        c,
-        weak.find((w) => w.at === c.id),
-        reaches(bonds)(c),
-      ),
-    );
+    return leads.map((c) => {
+      const own = weak.find((w) => w.at === c.id);
+      const v = ofLead(c, own, reaches(bonds)(c));
+      return v.is === 'not met' ? { ...v, ...underSize(c, header) } : v;
+    });
   },
 });
 
@@ -59,6 +58,17 @@ function ofLead(c: ConductorFacts, weak: WeakPoint | undefined, reachesSoil: boo
   if (weak === undefined || !weak.certain)
     return { is: 'cannot tell', at, because: { key: 'perhaps not alone' }, settle: { key: 'look for second' } };
   return { is: 'not met', at, because: { key: 'melts', values: { areaM2: c.areaM2 } } };
+}
+
+/**
+ * What a clause finds too thin is one finding, where the section that it asks stands a stroke. The 10 AWG that the United
+ * States and Canada ask of such a lead melts too: what asks for more stands beside it.
+ */
+function underSize({ id, role }: ConductorFacts, header: Facts['header']): { readonly under?: string } {
+  if (['us', 'ca', 'unknown'].includes(header.region)) return {};
+  if (role === 'mast lead') return { under: `antenna-earthing-size-iec:${id}` };
+  if (role !== 'down conductor') return { under: `path-minimum-area:${id}` };
+  return { under: `${claimsOf(header).lightning ? 'down-conductor-size-iec' : 'antenna-earthing-size-iec'}:${id}` };
 }
 
 /** Whether it melts over the range of its section. */

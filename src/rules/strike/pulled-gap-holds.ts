@@ -14,14 +14,14 @@ export const pulledGapHolds = rule({
     clause: null,
     provenance: 'memory',
   },
-  needs: ['sections', 'site', 'strike'],
+  needs: ['sections', 'site', 'strike', 'electrodes'],
   check(facts) {
-    const { site, sections } = facts;
+    const { site, sections, electrodes } = facts;
     const canStrike = site.supports.length + site.antennas.length > 0;
     if (!canStrike || site.states.every((s) => s.open.length === 0)) return none;
     const { strike } = facts;
     if (strike.refused === null && strike.gaps.length === 0) return none;
-    return foldedStrikeDoubt({ strike, site, sections }) ?? strike.gaps.map(ofGap);
+    return foldedStrikeDoubt({ strike, site, sections, electrodes }) ?? strike.gaps.map(ofGap);
   },
 });
 

@@ -1,24 +1,56 @@
 import type { Facts } from '../../facts/facts.ts';
+import { onceFor } from '../../units/once-for.ts';
 import { nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
+import { missingFields } from './missing-fields.ts';
 
-type Asked = Pick<Facts, 'strike' | 'site' | 'sections'>;
+type Asked = Pick<Facts, 'strike' | 'site' | 'sections' | 'electrodes'>;
 
 /**
  * What a rule says where the usual strike has no figures, or hangs on metal of which a length or a tie is not known; null: it has
  * figures. Each rule that asks has these reasons among its words.
  */
-export function strikeDoubt({ strike, site, sections }: Asked): readonly Verdict[] | null {
+export function strikeDoubt({ strike, site, sections, electrodes }: Asked): readonly Verdict[] | null {
   const { refused } = strike;
   if (refused !== null) {
     if (refused.reason === 'nothing to strike') return nothingThere({ sections }, 'equipment');
-    if (refused.reason === 'no soil') return [doubt('no soil', 'type soil', [])];
+    if (refused.reason === 'no soil')
+      return [refused.parts.length === 0 ? doubt('no soil', 'type soil', []) : unknownOhm(refused.parts, electrodes)];
     if (refused.reason === 'too large') return [doubt('too large', 'ask strike', [])];
     return [doubt('no figures', 'ask strike', [...refused.parts].sort())];
   }
   const guessed = guessedParts(strike, site.lines);
-  return guessed.length > 0 ? [doubt('metal guessed', 'measure it', guessed)] : null;
+  // of a line with a stop in between, the length of the whole says nothing of its pieces
+  const pieced = guessed.filter((id) => inPieces(site.lines).has(id) && isLengthTaken(strike, id));
+  const others = guessed.filter((id) => !pieced.includes(id));
+  const doubts = [
+    ...(others.length > 0 ? [doubt('metal guessed', 'measure it', others)] : []),
+    ...(pieced.length > 0 ? [doubt('pieces guessed', 'measure pieces', pieced)] : []),
+  ];
+  return doubts.length > 0 ? doubts : null;
 }
+
+/** The soil is known, and nothing of what any electrode has to it. */
+function unknownOhm(parts: readonly string[], electrodes: Facts['electrodes']): Doubt {
+  const at = [...parts].sort();
+  const fields = missingFields(electrodes, at);
+  if (fields.length === 0) return doubt('electrode unknown', 'measure alone', at);
+  return {
+    is: 'cannot tell',
+    at,
+    because: { key: 'electrode unknown' },
+    settle: { key: 'type fields', values: { fields } },
+  };
+}
+
+const isLengthTaken = ({ taken }: Facts['strike'], id: string): boolean =>
+  taken?.lengths.some((l) => l.parts.includes(id)) ?? false;
+
+/** Lines of more than one piece; bends end none. */
+const inPieces = onceFor(
+  (lines: Facts['site']['lines']): ReadonlySet<string> =>
+    new Set(lines.filter((l) => l.path.filter((stop) => stop.is !== 'bend').length > 2).map((l) => l.id)),
+);
 
 /** The same beneath the doubt of the rule on boxes: one look settles both. */
 export function foldedStrikeDoubt(asked: Asked): readonly Verdict[] | null {
@@ -32,11 +64,12 @@ export function foldedStrikeDoubt(asked: Asked): readonly Verdict[] | null {
   );
 }
 
-type Reason = 'no soil' | 'too large' | 'no figures' | 'metal guessed';
-type Settle = 'type soil' | 'ask strike' | 'measure it';
+type Reason = 'no soil' | 'electrode unknown' | 'too large' | 'no figures' | 'metal guessed' | 'pieces guessed';
+type Settle = 'type soil' | 'measure alone' | 'ask strike' | 'measure it' | 'measure pieces';
+type Doubt = Extract<Verdict, { is: 'cannot tell' }>;
 
-function doubt(because: Reason, settle: Settle, at: readonly string[]) {
-  return { is: 'cannot tell', at, because: { key: because }, settle: { key: settle } } as const;
+function doubt(because: Reason, settle: Settle, at: readonly string[]): Doubt {
+  return { is: 'cannot tell', at, because: { key: because }, settle: { key: settle } };
 }
 
 /**

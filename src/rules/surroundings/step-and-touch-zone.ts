@@ -1,5 +1,6 @@
 import type { MastFacts } from '../../facts/facts.ts';
 import { nothingThere } from '../looked-at.ts';
+import { indoorMasts } from '../masts/indoor-masts.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** Nobody stands at the foot of these. */
@@ -15,9 +16,10 @@ export const stepAndTouchZone = rule({
   severity: 'hazard',
   codeSets: ['iec'],
   source: { document: 'IEC 62305-3', edition: '2010', clause: '8', provenance: 'memory' },
-  needs: ['sections', 'masts'],
-  check({ sections, masts }) {
-    const reached = masts.filter((m) => m.metal !== 'no' && !above.includes(m.part.kind));
+  needs: ['sections', 'masts', 'site'],
+  check({ sections, masts, site }) {
+    const indoors = indoorMasts(site);
+    const reached = masts.filter((m) => m.metal !== 'no' && !above.includes(m.part.kind) && !indoors.has(m.id));
     if (reached.length === 0) return nothingThere({ sections }, 'supports');
     return reached.map(ofMast);
   },
@@ -30,5 +32,9 @@ function ofMast({ id, part }: MastFacts): Verdict {
   if (reach === 'signed') return { is: 'met', at, because: { key: 'signed' } };
   if (insulatingSurface === 'yes') return { is: 'met', at, because: { key: 'surfaced' } };
   if (reach === 'public' && insulatingSurface === 'no') return { is: 'not met', at, because: { key: 'open' } };
+  if (reach === 'public')
+    return { is: 'cannot tell', at, because: { key: 'surface unknown' }, settle: { key: 'look down' } };
+  if (insulatingSurface === 'no')
+    return { is: 'cannot tell', at, because: { key: 'reach unknown' }, settle: { key: 'look about' } };
   return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
 }

@@ -41,11 +41,13 @@ export const electrodes = {
     met: 'Every pair of neighbours is at least that far apart.',
     remedy: 'Add a rod further out rather than between those of {at}.',
     because: {
-      none: 'No two rods stand near each other with known places.',
+      none: 'No two rods stand near each other with known places, and no wire runs straight from one to another.',
       'spacing unknown': 'The spacing of {at} is not known well enough.',
-      'measure it': 'Measure between neighbouring rods of {at} and type `spacing:` or their places.',
+      'measure it': 'Measure between neighbouring rods of {at} and type `spacing:`, `near:` or their places.',
       'far enough': '{at}: far enough apart.',
       near: '{at}: closer than the clause asks.',
+      'short wire':
+        'The wire straight from one to the other of {at} is {wireLengthM} long: they stand closer than the clause asks.',
     },
   },
   'rod-spacing-effective': {
@@ -55,11 +57,14 @@ export const electrodes = {
     met: 'Spacing is at least twice the longest rod.',
     remedy: 'Place further rods of {at} at least two lengths away from the others.',
     because: {
-      none: 'No two rods stand near each other with known places.',
+      none: 'No two rods stand near each other with known places, and no wire runs straight from one to another.',
       'spacing unknown': 'Spacing or length of {at} is not known well enough.',
-      'measure it': 'Measure between neighbouring rods of {at} and look for their length.',
+      'measure it':
+        'Measure between neighbouring rods of {at}, and look for their length; type `spacing:`, `near:` or their places.',
       'far enough': '{at}: at least two lengths apart.',
       near: '{at}: closer than two lengths.',
+      'short wire':
+        'The wire straight from one to the other of {at} is {wireLengthM} long: they stand closer than two lengths.',
     },
   },
   'single-rod-25-ohm': {

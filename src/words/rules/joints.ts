@@ -43,7 +43,16 @@ export const joints = {
       listed: '{at} is [listed] for burial.',
       'not for soil': '{at} lies in the soil and is not [listed] for it.',
       'nobody said': 'Whether {at} {at?lies:lie} in the soil, or {at?is:are} made for it, is not known.',
-      look: 'Look at {at}: {at?is it:are they} below grade, and is “DB”, “direct burial” or the like stamped on {at?it:them}? Type `for_burial:`.',
+      look: 'Look at {at}. Above grade: type `buried: no` of the conductor, or the `top:` of the rod (0, or less where it stands out). Below grade: is “DB”, “direct burial” or the like stamped on {at?it:them}? Type `for_burial:`.',
+      'perhaps buried':
+        '{at} {at?is:are} not [listed] for burial, and whether {at?it lies:they lie} in the soil is not known.',
+      'look down':
+        'Look whether {at} {at?is:are} below grade; type `buried:` of the conductor (`no`, or how deep), or the `top:` of the rod.',
+      'stamp unknown': '{at} {at?lies:lie} in the soil, and whether {at?it is:they are} made for it is not known.',
+      'look at stamp':
+        'Look at {at}: is “DB”, “direct burial” or the like stamped on {at?it:them}? Type `for_burial:`.',
+      'kind unknown': '{at} {at?lies:lie} in the soil, and the kind of {at?it:each} is not known.',
+      'look at kind': 'Look at {at} and type what kind of joint {at?it is:each is}.',
     },
   },
   'one-conductor-per-clamp': {
@@ -66,11 +75,14 @@ export const joints = {
     title: 'Metals that meet outdoors lie near each other in the galvanic series',
     failTitle: 'The metals at {at} corrode each other when wet',
     why: 'Where two metals far apart in the series meet in the wet, the less noble one goes.',
-    met: 'At most 0.15 V apart in the anodic index (outdoors). A clamp made for both metals and kept dry is accepted practice.',
+    met: 'At most 0.15 V apart in the anodic index (outdoors); or a sheet of another metal, such as stainless steel or tinned copper, parts the two (`shim:`), or the joint is [listed] for both (`listed:`), and it is sealed against water (`sealed:`). A sheet alone does not do: it leaves a step of its own.',
+    exempt: 'Joints on what is known to be indoors, where it is dry, and welds.',
     remedy:
-      'Use a clamp made for both metals, tinned or stainless between them, and seal {at} against water; look at it each year.',
+      'Put a sheet of stainless steel or tinned copper between the two at {at}, or use a clamp [listed] for both, and seal it against water. Type `shim: stainless steel` or `listed: yes`, and `sealed: yes`; look at it each year.',
     because: {
-      none: 'No joint of two known metals is in the file.',
+      none: 'No joint of two known metals that may get wet is in the file.',
+      sheet: '{at} has a sheet between its metals, and is sealed.',
+      'made for both': '{at} is [listed] for both its metals, and sealed.',
       apart: 'The metals that meet at {at} are {first} and {second}: far apart in the series.',
       near: 'The metals that meet at {at} are {first} and {second}: near each other in the series.',
     },

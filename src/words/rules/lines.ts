@@ -153,7 +153,7 @@ export const lines = {
       none: 'No state of the file pulls a line.',
       grounded: 'In state {state} the end of {at} is [grounded].',
       bridged: 'In state {state} the gap of {at} is only {gapLengthM}.',
-      loose: 'In state {state} the end of {at} hangs loose.',
+      loose: 'In state {state} the end of {at} hangs loose; no gap makes up for that.',
       'nobody said': 'For state {state} nobody said where the pulled {at?end:ends} of {at} {at?goes:go}.',
       'say it':
         'Look where the pulled {at?end goes:ends go} and type it in that state: `end: grounded`, or `end: loose` with `gap: 3 ft`.',
@@ -163,12 +163,12 @@ export const lines = {
     title: 'Lines leave a tower at its foot',
     failTitle: '{at} leaves the tower high up',
     why: 'The tower’s inductance below the exit puts its voltage on the shield: some kilovolts for each metre.',
-    met: 'The last point at the tower is at most {=1 m} above grade. Masts on roofs are left out.',
+    met: 'The last point at the tower is at most {=1 m} above grade. Masts on roofs and indoors are left out.',
     remedy: 'Bring {at} down to the foot of the tower, bond its shield there, and go to the house from there.',
     because: {
       none: 'No line comes down a tower.',
       'exit unknown': 'The file does not say where {at} {at?leaves its support:leave their supports}.',
-      look: 'Look where {at} {at?leaves its support:leave their supports} and add a stop there, such as `{bond: tower@2 ft}`.',
+      look: 'Look how high {at} {at?leaves its support:leave their supports} and add a stop there: `{bend: tower@2 ft}` where the line only passes, `{bond: tower@2 ft}` only where its shield is really tied to the tower.',
       low: '{at} leaves the tower low.',
       high: '{at} leaves the tower well above grade.',
     },

@@ -4,11 +4,17 @@ import type { RuleWords } from '../rule-words.ts';
 const doubts = {
   'no soil': 'Nothing is known of the soil, so no volts can be worked out.',
   'type soil': 'Name the soil, such as `soil: {type: clay}`, or take a four-pin reading.',
+  'electrode unknown': 'What {at} {at?has:have} to the soil is not known, so no volts can be worked out.',
+  'type fields': 'Find out and type {fields} of {at}; or measure {at} alone and type `resistance:`.',
+  'measure alone': 'Measure {at} alone by fall of potential, in dry weather; type `resistance:`.',
   'too large': 'The site has more wires than a check works a strike out for.',
   'no figures': 'The volts of a strike cannot be worked out, because of {at}.',
   'ask strike': '`evenground strike` says why, and what to type.',
   'metal guessed': 'The volts hang on what is not known of {at}.',
   'measure it': 'Measure the length of {at}, or look whether {at?it is:they are} tied; type what you find.',
+  'pieces guessed': 'The volts hang on how long the pieces of {at} are.',
+  'measure pieces':
+    'Measure {at} from each stop to the next, and type one length a piece under `lengths:`. The whole `length:` is not enough.',
 } as const;
 
 export const strikeVolts = {

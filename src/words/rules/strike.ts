@@ -30,7 +30,8 @@ export const strike = {
     failTitle: '{at} melts in a strike, and is the only bond',
     why: 'The least section that a code asks is for static and contact. One that carries all of a strong stroke and melts throws hot metal about and leaves the rest of the stroke to the feed lines and the house.',
     met: 'It stands all of a first positive stroke of 100 kA 10/350 (2.5 MJ/ohm, levels III and IV) without melting, or it has a second bond beside it. What shields carry is not counted on.',
-    remedy: 'Replace {at} with {=6 AWG} copper or more, or run a second conductor of its own beside it.',
+    remedy:
+      'Replace {at} with {=6 AWG} copper, or with the larger section that another finding asks of it; or run a second conductor of its own beside it.',
     because: {
       none: 'No conductor of a support or an antenna to the soil is in the file.',
       shares: '{at} {at?is:are} not the only way: another bond takes its part.',
@@ -83,11 +84,17 @@ export const strike = {
       'no metal': '{at} come {peakV} apart in a median stroke: no metal joins the two.',
       'no soil': 'Nothing is known of the soil, so no volts can be worked out.',
       'type soil': 'Name the soil, such as `soil: {type: clay}`, or take a four-pin reading.',
+      'electrode unknown': 'What {at} {at?has:have} to the soil is not known, so no volts can be worked out.',
+      'type fields': 'Find out and type {fields} of {at}; or measure {at} alone and type `resistance:`.',
+      'measure alone': 'Measure {at} alone by fall of potential, in dry weather; type `resistance:`.',
       'too large': 'The site has more wires than a check works a strike out for.',
       'no figures': 'The volts of a strike cannot be worked out, because of {at}.',
       'ask strike': '`evenground strike` says why, and what to type.',
       'metal guessed': 'The volts hang on what is not known of {at}.',
       'measure it': 'Measure the length of {at}, or look whether {at?it is:they are} tied; type what you find.',
+      'pieces guessed': 'The volts hang on how long the pieces of {at} are.',
+      'measure pieces':
+        'Measure {at} from each stop to the next, and type one length a piece under `lengths:`. The whole `length:` is not enough.',
     },
   },
 } as const satisfies Readonly<Record<string, RuleWords>>;

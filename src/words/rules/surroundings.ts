@@ -93,6 +93,11 @@ export const surroundings = {
       open: 'Anybody may walk up to {at}, and nothing insulates the ground there.',
       'nobody said': 'Who may come near {at} and what covers the ground there is not known.',
       look: 'Look within {=3 m} of {at} for a fence, a warning, asphalt or gravel; type `reach:` and `insulating_surface:`.',
+      'surface unknown': 'Anybody may walk up to {at}, and what covers the ground there is not known.',
+      'look down':
+        'Look within {=3 m} of {at} for {=5 cm} of asphalt or {=15 cm} of gravel; type `insulating_surface:`.',
+      'reach unknown': 'Nothing insulates the ground round {at}, and who may come near is not known.',
+      'look about': 'Look within {=3 m} of {at} for a fence or a warning; type `reach:`.',
     },
   },
   'pool-fixed-metal-bonded': {

@@ -70,6 +70,35 @@ conductors: {${conductors}}
     expect(findingsOf(rule, pair('rod', 'c: {from: panel, to: A}')).outcome).toBe('not applicable');
   });
 
+  const wired = (wire: string, rods = 'A: {kind: rod}, B: {kind: rod}') =>
+    `${head()}electrodes: {${rods}}\nconductors: {c: {from: A, to: B${wire}}}\n`;
+
+  // of a wire of 3 ft no end is farther than 3 ft from the other; one of 30 ft may run in a coil
+  it('takes the wire between two rods for the most that they are apart', () => {
+    expect(verdictsOf(rule, wired(', length: 3 ft'))).toEqual(['not met A B: short wire']);
+    expect(verdictsOf(rule, wired(', length: 1.8 m'))).toEqual(['not met A B: short wire']);
+    for (const wire of ['', ', length: 6 ft', ', length: 30 ft', ', length: 3 to 8 ft'])
+      expect(verdictsOf(rule, wired(wire))).toEqual(['cannot tell A B: spacing unknown']);
+    const near = 'A: {kind: rod, near: {part: B, distance: 7 ft}}, B: {kind: rod}';
+    expect(verdictsOf(rule, wired(', length: 30 ft', near))).toEqual(['met A B: far enough']);
+    // by way of the panel nobody knows, nor by a wire that may not be there
+    const perhaps = wired(', length: 3 ft, present: unknown}, d: {from: panel, to: A}, e: {from: panel, to: B');
+    expect(findingsOf(rule, perhaps).outcome).toBe('not applicable');
+  });
+
+  it('of a wire past three rods asks neighbours only, in one line, each by its own piece', () => {
+    const rods = 'A: {kind: rod}, M: {kind: rod}, B: {kind: rod}';
+    expect(verdictsOf(rule, wired(', passes: [M]', rods))).toEqual(['cannot tell A B M: spacing unknown']);
+    expect(verdictsOf(rule, wired(', passes: [M], lengths: [3 ft, 9 ft]', rods))).toEqual([
+      'not met A M: short wire',
+      'cannot tell B M: spacing unknown',
+    ]);
+    expect(verdictsOf(rule, wired(', passes: [M], length: 5 ft', rods))).toEqual([
+      'not met A M: short wire',
+      'not met B M: short wire',
+    ]);
+  });
+
   it('cannot tell without a spacing', () => {
     expect(verdictsOf(rule, group('6 ft'))).toEqual(['met G: far enough']);
     expect(verdictsOf(rule, group('unknown'))).toEqual(['cannot tell G: spacing unknown']);
@@ -101,6 +130,18 @@ describe('rod-spacing-effective', () => {
     expect(verdictsOf(rule, group('unknown'))).toEqual(['cannot tell G: spacing unknown']);
     expect(verdictsOf(rule, group('16 ft', 'unknown'))).toEqual(['cannot tell G: spacing unknown']);
     expect(findingsOf(rule, `${head()}electrodes: {R: {kind: rod, length: 8 ft}}\n`).outcome).toBe('not applicable');
+  });
+
+  it('goes by the wire between two rods as the code does, and folds beneath it', () => {
+    const wired = (length: string) =>
+      `${head()}electrodes: {A: {kind: rod, length: 8 ft}, B: {kind: rod, length: 8 ft}}\nconductors: {c: {from: A, to: B${length}}}\n`;
+    expect(verdictsOf(rule, wired(', length: 12 ft'))).toEqual(['not met A B: short wire']);
+    expect(findingsOf(rule, wired(', length: 12 ft')).findings[0]!.under).toBeNull();
+    expect(findingsOf(rule, wired(', length: 3 ft')).findings[0]!.under).toBe('rod-spacing-minimum:A+B');
+    for (const length of ['', ', length: 16 ft', ', length: 40 ft']) {
+      expect(verdictsOf(rule, wired(length))).toEqual(['cannot tell A B: spacing unknown']);
+      expect(findingsOf(rule, wired(length)).findings[0]!.under).toBe('rod-spacing-minimum:A+B');
+    }
   });
 
   it('stands alone where no code asks for 6 ft', () => {

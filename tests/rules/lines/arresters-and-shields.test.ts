@@ -114,6 +114,28 @@ describe('shield-bonded-at-entry', () => {
     expect(outcomeOf(rule, site({ kind: 'open-wire' }))).toBe('not applicable');
   });
 
+  it('asks it of a spare line that ends at a plug, as its place says', () => {
+    const spare = (plug: string) => site({ path: `beam, {plug: j${plug}}` });
+    expect(verdictsOf(rule, spare(', where: house'))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, spare(''))).toEqual(['cannot tell feed: place unknown']);
+    expect(outcomeOf(rule, spare(', where: outside'))).toBe('not applicable');
+    expect(verdictsOf(rule, site({ path: 'beam, entry, {plug: j, where: house}' }))).toEqual(['met feed: bonded']);
+    const cores = 'arrester-on-every-feed-line';
+    expect(verdictsOf(cores, spare(', where: house'))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(cores, site({ path: 'beam, a1, {plug: j, where: house}' }))).toEqual(['met feed: protected']);
+  });
+
+  it('of a plug on the way takes its place, and lets one without pass', () => {
+    const through = (plug: string, radio = 'where: house') => site({ path: `beam, {plug: j${plug}}, radio`, radio });
+    expect(verdictsOf(rule, through(''))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, through(', where: house', 'where: unknown'))).toEqual(['not met feed: bare']);
+    expect(verdictsOf(rule, through('', 'where: unknown'))).toEqual(['cannot tell feed: place unknown']);
+    const inner = site({ path: 'beam, {plug: j, where: house}, entry, radio' });
+    expect(verdictsOf(rule, inner.replace('panel, where: outside', 'panel, where: house'))).toEqual([
+      'met feed: bonded',
+    ]);
+  });
+
   it('cannot tell by a panel or arrester that may not be there, and takes no loose box for a bond', () => {
     expect(verdictsOf(rule, site({ arrester: ', on: entry, present: unknown' }))).toEqual([
       'cannot tell feed: perhaps',
@@ -240,6 +262,14 @@ describe('spare-and-disconnected-lines', () => {
     expect(verdictsOf(rule, pulled(', gap: 0.11 m'))).toEqual(['cannot tell feed: nobody said']);
     expect(verdictsOf(rule, pulled(', gap: 3.8 in'))).toEqual(['not met feed: bridged']);
     expect(verdictsOf(rule, pulled(', gap: 4.1 in'))).toEqual(['cannot tell feed: nobody said']);
+  });
+
+  // a gap of more than 0.1 m would not clear it
+  it('of an end that hangs loose says that, whatever the gap', () => {
+    for (const gap of ['0.05 m', '3 ft']) {
+      expect(verdictsOf(rule, pulled(`, gap: ${gap}, end: loose`))).toEqual(['not met feed: loose']);
+      expect(findingsOf(rule, pulled(`, gap: ${gap}, end: loose`)).findings[0]!.measured).toBeNull();
+    }
   });
 
   it('is asked where a state pulls something', () => {

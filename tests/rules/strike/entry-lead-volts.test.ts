@@ -44,6 +44,34 @@ describe('what is not known', () => {
     const unplaced = strikeSite({ lead: ' ' }).replace('at: wall', 'where: outside');
     expect(verdictsOf(rule, unplaced)).toEqual(['cannot tell lead: metal guessed']);
   });
+  const settle = (text: string) => findingsOf(rule, text).findings[0]!.remedy!;
+  it('of a typed soil asks for no soil, but for what is missing of the electrodes', () => {
+    const short = strikeSite().replaceAll('length: 8 ft, ', '');
+    expect(verdictsOf(rule, short)).toEqual(['cannot tell R1 R2: electrode unknown']);
+    expect(settle(short)).toBe(
+      'Find out and type `length:` of R1, R2; or measure R1, R2 alone and type `resistance:`.',
+    );
+    const open = strikeSite().replaceAll('length: 8 ft', 'length: over 2 m');
+    expect(verdictsOf(rule, open)).toEqual(['cannot tell R1 R2: electrode unknown']);
+    expect(settle(open)).toMatch(/^Measure R1, R2 alone by fall of potential/);
+    // one that is known is enough
+    expect(verdictsOf(rule, strikeSite().replace('length: 8 ft, ', ''))).not.toContain(
+      'cannot tell R1: electrode unknown',
+    );
+  });
+  it('of a line of two pieces asks for the length of each: that of the whole settles nothing', () => {
+    const feed = (path: string, lengths: string) =>
+      strikeSite({
+        more: `antennas: {a: {kind: yagi, on: mast@9 m, touches_support: yes}}\nlines: {feed: {kind: coax, path: [${path}]${lengths}}}\n`,
+      }).replace('desk: [22, 4, 1], wall: [20, 0, 0]', 'desk: {where: inside}, wall: {where: outside}');
+    const two = 'a, entry, radio';
+    for (const lengths of ['', ', length: 34 m'])
+      expect(verdictsOf(rule, feed(two, lengths))).toEqual(['cannot tell feed: pieces guessed']);
+    expect(settle(feed(two, ', length: 34 m'))).toContain('`lengths:`');
+    expect(verdictsOf(rule, feed(two, ', lengths: [30 m, 4 m]'))).toEqual(['met entry: short']);
+    expect(verdictsOf(rule, feed('a, {bend: [3, 3]}, entry', ''))).toEqual(['cannot tell feed: metal guessed']);
+    expect(verdictsOf(rule, feed('a, {bend: [3, 3]}, entry', ', length: 30 m'))).toEqual(['met entry: short']);
+  });
   it('stands beneath the doubt on boxes where there is one', () => {
     const usb = '  pc: {kind: computer, at: desk}\n';
     const text = strikeSite({ soil: '', more: 'lines: {usb: {kind: usb, path: [radio, pc]}}\n' });

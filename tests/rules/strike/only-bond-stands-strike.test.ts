@@ -37,6 +37,25 @@ test('copper melts below 5.565 mm² and not above: 10 AWG, the least of the code
   expect(verdictsOf(rule, lead('8 AWG copper'))).toEqual(['met c1: stands']);
 });
 
+test('stands beneath the clause that asks a section which stands a stroke, and beside one whose section melts', () => {
+  const under = (region: string, wire: string) =>
+    findingsOf(rule, lead(wire).replace('region: us', `region: ${region}`)).findings[0]!.under;
+  expect(under('iec', '4 mm2 copper')).toBe('antenna-earthing-size-iec:c1');
+  expect(under('uk', '10 mm2 galvanised steel')).toBe('antenna-earthing-size-iec:c1');
+  // 12 AWG is less than the clause asks, 10 AWG is what it asks: both melt
+  expect(under('us', '12 AWG copper')).toBeNull();
+  expect(under('us', '10 AWG copper')).toBeNull();
+  const beyond = lead('16 mm2 copper')
+    .replace('region: us', 'region: iec')
+    .replace('to: R1,', 'to: bar,')
+    .replace(
+      'conductors: {',
+      'bars: {bar: {kind: other}}\nconductors: {c2: {from: bar, to: R1, wire: 4 mm2 copper, role: bond}, ',
+    );
+  const found = findingsOf(rule, beyond).findings.find((f) => f.at[0] === 'c2')!;
+  expect([found.outcome, found.under]).toEqual(['not met', 'path-minimum-area:c2']);
+});
+
 test('a second bond takes its part', () => {
   const second = 'c2: {from: mast@base, to: R2, wire: 10 AWG copper, length: 2 m}';
   expect(verdictsOf(rule, site(`c1: {from: mast@base, to: R1, wire: 10 AWG copper, length: 2 m}, ${second}`))).toEqual([

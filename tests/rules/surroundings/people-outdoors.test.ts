@@ -13,9 +13,17 @@ describe('step-and-touch-zone', () => {
     ['lattice tower, reach: signed', 'met mast: signed'],
     ['lattice tower, reach: public, insulating_surface: yes', 'met mast: surfaced'],
     ['lattice tower, reach: public, insulating_surface: no', 'not met mast: open'],
-    ['lattice tower, reach: public', 'cannot tell mast: nobody said'],
+    ['lattice tower, reach: public', 'cannot tell mast: surface unknown'],
+    ['lattice tower, insulating_surface: no', 'cannot tell mast: reach unknown'],
     ['lattice tower', 'cannot tell mast: nobody said'],
   ])('%s: %s', (mast, expected) => expect(verdictsOf(rule, site(mast))).toEqual([expected]));
+
+  it('does not ask a pole in a loft that carries an indoor antenna', () => {
+    const loft = (where: string) =>
+      `${site(`mast, where: ${where}, reach: public, insulating_surface: no`)}antennas: {whip: {kind: vertical, on: mast@top, where: ${where}}}\nbuildings: {house: {}}\n`;
+    expect(verdictsOf(rule, loft('outside'))).toEqual(['not met mast: open']);
+    expect(verdictsOf(rule, loft('house'))).toEqual([]);
+  });
 
   it('asks masts of metal on the ground, in IEC countries and the United Kingdom', () => {
     for (const kind of ['roof mast', 'wood pole', 'mast, metal: none'])
