@@ -1,6 +1,7 @@
 import type { Site } from '../../site/site.ts';
 import type { IsolatedGroup } from '../isolated-groups.ts';
 import type { Verdict } from '../rule.ts';
+import { panels } from './cut-off-panels.ts';
 
 /**
  * The panel that makes a group the TT part of a site whose supply is of another kind: typed so, and fed without a protective
@@ -11,12 +12,12 @@ export function ownSupply({ parts }: IsolatedGroup, site: Site): string | null {
   if (site.header.supply === 'tt') return null;
   const panel = site.equipment.find((e) => e.supply === 'tt' && e.present !== 'no' && parts.has(e.id));
   if (panel === undefined) return null;
-  const feeders = site.lines.filter(
-    (l) => l.kind === 'mains' && l.present !== 'no' && l.path.some((s) => s.is === 'part' && s.at.part === panel.id),
-  );
-  const brings = feeders.some(
-    (l) => l.protectiveConductor !== 'no' && l.path.some((s) => s.is === 'part' && !parts.has(s.at.part ?? '')),
-  );
+  const sources = new Set(site.equipment.filter((e) => panels.includes(e.kind) && !parts.has(e.id)).map((e) => e.id));
+  const brings = site.lines.some((l) => {
+    if (l.kind !== 'mains' || l.present === 'no' || l.protectiveConductor === 'no') return false;
+    const ids = l.path.flatMap((s) => (s.is === 'part' ? [s.at.part ?? ''] : []));
+    return ids.includes(panel.id) && ids.some((id) => sources.has(id));
+  });
   return brings ? null : panel.id;
 }
 

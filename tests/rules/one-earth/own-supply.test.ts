@@ -12,8 +12,8 @@ supports: {tower: {kind: lattice tower, metal: galvanised steel, sections: bolte
 antennas: none
 bars: {met: {kind: main earthing bar}, bar: {kind: station ground bar}}
 arresters: none
-equipment: {cu: {kind: service panel, on: met}, db: {kind: sub-panel${panel}}}
-lines: {feeder: {kind: mains, path: [cu, db], protective_conductor: ${feeder}}}
+equipment: {cu: {kind: service panel, on: met}, db: {kind: sub-panel${panel}}, radio: {kind: transceiver}}
+lines: {feeder: {kind: mains, path: [cu, db], protective_conductor: ${feeder}}, cord: {kind: mains, path: [db, radio], protective_conductor: yes}}
 conductors: {a: {from: bar, to: rods}, b: {from: db, to: bar}, leg: {from: tower@base, to: rods}}
 metalwork: none
 `;
