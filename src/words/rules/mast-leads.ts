@@ -83,16 +83,15 @@ export const mastLeads = {
       metal: 'Metal leads from {at} back to a panel.',
       perhaps: 'Whether metal leads from {at} back to a panel depends on what is not known.',
       look: 'Look how {at} {at?is:are} fed (two or three pins: `protective_conductor:` of the line) and whether a bond lands on {at?it:them}.',
-      'panel unknown':
-        '{at} {at?hangs:hang} on {panel}, and whether metal leads from {panel} back to the [service] is not known.',
+      'panel unknown': 'For a fault at {at}: whether metal leads from {panel} back to the [service] is not known.',
       'open panel':
         'Have a [electrician] look whether a [protective conductor] comes with the feeder of {panel}, and whether its neutral is bonded there. Type `protective_conductor:` of the line and `neutral_bonded:` of {panel}.',
       'earth of panel':
-        '{at} {at?hangs:hang} on {panel}, which has an [electrode] of its own and no [protective conductor] from the [service]: a fault goes back through the soil.',
+        'For a fault at {at}: {panel} has an [electrode] of its own and no [protective conductor] from the [service], so that it goes back through the soil.',
       'ask device':
         'Have a [electrician] say whether a residual-current device guards all behind {panel} and whether local rules allow it (TT). Without that device the cases stay live.',
       'panel cut off':
-        '{at} {at?hangs:hang} on {panel}: its feeder has no [protective conductor], no bond leads from it to the [service], and its neutral is not bonded there. At a fault no breaker trips.',
+        'For a fault at {at}: the feeder of {panel} has no [protective conductor], no bond leads from {panel} to the [service], and its neutral is not bonded there. No breaker trips.',
       'soil alone':
         '{at} {at?is:are} fed without a [protective conductor] and tied to an [electrode] that nothing joins to the panel.',
     },
