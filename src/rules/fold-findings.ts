@@ -1,3 +1,4 @@
+import { severities } from './order-findings.ts';
 import type { Severity } from './rule.ts';
 
 interface Foldable {
@@ -49,6 +50,3 @@ function causes(parent: Foldable, f: Foldable): boolean {
 function rankOf({ severity }: Foldable): number {
   return severity === undefined ? 0 : severities.indexOf(severity);
 }
-
-/** The gravest first. */
-const severities: readonly Severity[] = ['hazard', 'defect', 'advice'];

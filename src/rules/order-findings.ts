@@ -2,7 +2,8 @@ import type { Severity } from './rule.ts';
 import type { Finding } from './run-rules.ts';
 
 const outcomes = ['not met', 'cannot tell', 'met'] as const;
-const severities: readonly Severity[] = ['hazard', 'defect', 'advice'];
+/** The gravest first. */
+export const severities: readonly Severity[] = ['hazard', 'defect', 'advice'];
 
 /**
  * Findings in a total order: what everything else hangs on (`first`), then outcome (not met, cannot tell, met), what is not

@@ -3,7 +3,10 @@ import { exitCode, Stop } from './exit-code.ts';
 import { writeWhole } from './files.ts';
 import { findBrowser } from './find-browser.ts';
 
-/** Prints a page whose HTML is written already; `named` is a browser that somebody asked for; `pages`: as many as it should fit on. No browser, no PDF: that is said. */
+/**
+ * Prints a page whose HTML is written already; `named` is a browser that somebody asked for, `pages` as many as it should fit
+ * on. No browser, no PDF: that is said.
+ */
 export async function writePdf(
   html: string,
   { footer, pageNumber }: Pick<ReportModel, 'footer' | 'pageNumber'>,

@@ -26,8 +26,15 @@ export interface StudyWritten {
     readonly joints: readonly ChangeValue[] | null;
     /** Ids of the joints in the same order; null where a joint is none. */
     readonly jointIds: readonly (string | null)[];
+    readonly bends: readonly WrittenBend[];
   }[];
   readonly states: readonly { readonly id: string; readonly open: readonly ChangeValue[] }[];
+}
+
+/** A bend as it is typed; without a radius nobody gave one. */
+export interface WrittenBend {
+  readonly angle: string;
+  readonly radius?: string;
 }
 
 type Units = Site['header']['units'];
@@ -47,7 +54,12 @@ export function writtenLists(site: Site): StudyWritten {
       path: pathOf(l, units),
       lengths: l.lengthsM.map((m) => span(m, units)),
     })),
-    conductors: site.conductors.map((c) => ({ id: c.id, joints: jointsOf(c), jointIds: jointIdsOf(c) })),
+    conductors: site.conductors.map((c) => ({
+      id: c.id,
+      joints: jointsOf(c),
+      jointIds: jointIdsOf(c),
+      bends: c.bends.map((b) => bendOf(b, units)),
+    })),
     states: site.states.map((s) => ({ id: s.id, open: s.open.map((o) => openingOf(o, units)) })),
   };
 }
@@ -82,6 +94,11 @@ function jointsOf(c: Conductor): readonly ChangeValue[] | null {
 function jointIdsOf(c: Conductor): readonly (string | null)[] {
   const { from, splices, to } = meetingsOf(c);
   return [from, ...splices, to].map((m) => m.joint);
+}
+
+function bendOf({ angleDeg, radiusM }: Conductor['bends'][number], units: Units): WrittenBend {
+  const angle = angleDeg === null ? 'unknown' : range({ low: tidy(angleDeg.low), high: tidy(angleDeg.high) }, 'deg');
+  return radiusM === null ? { angle } : { angle, radius: span(radiusM, units) };
 }
 
 /** A joint of a conductor as typed: the id of a clamp, a kind alone, or all that was said of it. */

@@ -74,6 +74,9 @@ export const figureNames: Readonly<Record<string, string>> = {
   spacingM: 'spacing',
   holeDiameterM: 'hole',
   backfillOhmM: 'backfill_resistivity',
+  count: 'count',
+  layout: 'layout',
+  stands: 'stands',
 };
 
 export type StudyWord = keyof typeof studyWords;

@@ -1,12 +1,13 @@
 import type { SiteChange } from '../../site/change.ts';
 import type { Region, Site } from '../../site/site.ts';
+import { isAmerican } from '../code-sets/is-american.ts';
 import { freeId } from './free-id.ts';
 
 /** 6 AWG copper: NFPA 70 810.21(J); 16 mm2 copper: IEC 60728-11, antenna earthing (both second-hand). */
 const usual = { us: '6 AWG copper', iec: '16 mm2 copper' };
 
 export function usualWire(region: Region): string {
-  return region === 'us' || region === 'ca' || region === 'unknown' ? usual.us : usual.iec;
+  return isAmerican(region) ? usual.us : usual.iec;
 }
 
 /**

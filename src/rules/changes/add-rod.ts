@@ -1,5 +1,6 @@
 import type { SiteChange } from '../../site/change.ts';
 import type { Region, Site } from '../../site/site.ts';
+import { isAmerican } from '../code-sets/is-american.ts';
 import { addBond, usualWire } from './add-bond.ts';
 import { freeId } from './free-id.ts';
 
@@ -11,10 +12,6 @@ const rods = {
   us: { length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel' },
   iec: { length: '2.5 m', diameter: '16 mm', metal: 'copper-clad steel', coating: '0.25 mm' },
 };
-
-function rodOf(region: Region): Readonly<Record<string, string>> {
-  return region === 'us' || region === 'ca' || region === 'unknown' ? rods.us : rods.iec;
-}
 
 /** One more rod of the size that a region asks, bonded to a part, and to the service where it is named; all still to be built. */
 export function addRod(
@@ -31,7 +28,7 @@ export function addRod(
       is: 'add',
       section: 'electrodes',
       id: rod,
-      fields: { kind: 'rod', ...rodOf(region), known: 'planned' },
+      fields: { kind: 'rod', ...(isAmerican(region) ? rods.us : rods.iec), known: 'planned' },
     },
     {
       is: 'add',

@@ -1,4 +1,5 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
+import { isAmerican } from '../code-sets/is-american.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { iecLeadSections, iecLeadVerdict } from './iec-lead-verdict.ts';
@@ -21,7 +22,7 @@ export const pathMinimumArea = rule({
   check(facts) {
     const onWay = beyondTheLead(facts);
     const found = facts.conductors.filter((c) => onWay.has(c.id));
-    const isAbroad = !['us', 'ca', 'unknown'].includes(facts.header.region);
+    const isAbroad = !isAmerican(facts.header.region);
     if (found.length === 0) return nothingThere(facts, 'conductors');
     return found.map((c) => ofWire(c, isAbroad));
   },

@@ -2,46 +2,34 @@ import type { Bonding } from '../../bonding/bonding.ts';
 import type { Site } from '../../site/site.ts';
 import { onceFor } from '../../units/once-for.ts';
 
+type Asked = { readonly bonding: Bonding; readonly site: Site };
+
 /**
  * What a part still reaches by permanent metal without that conductor: the service before an electrode, or where `enough` is
  * 'either' the first that is met. null: neither.
  */
-export function sideOf(
-  start: string,
-  without: string,
-  { bonding, site }: { readonly bonding: Bonding; readonly site: Site },
-  enough: 'either' | 'service',
-) {
-  const next = metalOf(bonding);
-  const ends = endsOf(site);
-  const electrodes = electrodesOf(site);
-  const reached = new Set([start]);
+export function sideOf(start: string, without: string, facts: Asked, enough: 'either' | 'service') {
+  const electrodes = electrodesOf(facts.site);
   let found: 'electrode' | null = null;
-  // A set goes on to what is added while it is walked.
-  for (const id of reached) {
-    if (id === bonding.service.part) return 'service';
+  for (const id of metWithout(start, without, facts)) {
+    if (id === facts.bonding.service.part) return 'service';
     if (electrodes.has(id)) found = 'electrode';
     if (found !== null && enough === 'either') return found;
-    if (ends.has(id)) continue;
-    for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
   }
   return found;
 }
 
-/** All that a part reaches by permanent metal without that conductor and without going on over the service. */
-export function metWithout(
-  start: string,
-  without: string,
-  { bonding, site }: { readonly bonding: Bonding; readonly site: Site },
-): ReadonlySet<string> {
+/** All that a part reaches by permanent metal without that conductor, nearest first, not going on over the service. */
+export function* metWithout(start: string, without: string, { bonding, site }: Asked): Generator<string> {
   const next = metalOf(bonding);
   const ends = endsOf(site);
   const reached = new Set([start]);
+  // A set goes on to what is added while it is walked.
   for (const id of reached) {
+    yield id;
     if (id === bonding.service.part || ends.has(id)) continue;
     for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
   }
-  return reached;
 }
 
 const electrodesOf = onceFor(

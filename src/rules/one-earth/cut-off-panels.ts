@@ -1,5 +1,6 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
 import type { Line } from '../../site/site.ts';
+import { isAmerican } from '../code-sets/is-american.ts';
 import { isWhole } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
 
@@ -16,7 +17,7 @@ type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 export function panelsOf(facts: Asked): { readonly roots: readonly BoxFacts[]; readonly cutOff: readonly BoxFacts[] } {
   const { header, bonding, boxes } = facts;
   const all = boxes.filter((b) => panels.includes(b.part.kind));
-  if (['us', 'ca', 'unknown'].includes(header.region)) return { roots: all, cutOff: [] };
+  if (isAmerican(header.region)) return { roots: all, cutOff: [] };
   const sources = all.filter((b) => b.part.kind !== 'sub-panel' || b.part.neutralBonded === 'yes').map((b) => b.id);
   const byCord = reachedByCord(facts, sources, false);
   const groups = new Set(sources.map((id) => bonding.groupOf.get(id)));

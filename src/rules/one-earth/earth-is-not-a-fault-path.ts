@@ -65,22 +65,10 @@ function behind(panel: BoxFacts, { id }: BoxFacts, mayBe: boolean, { bonding }: 
   const values = { panel: panel.id };
   const under = id === panel.id ? {} : { under: `earth-is-not-a-fault-path:${panel.id}` };
   if (bonding.serviceBy.bonds.has(id)) return { is: 'met', at, because: { key: 'metal' } };
-  if (mayBe || bonding.serviceBy.perhaps.has(id))
-    return {
-      is: 'cannot tell',
-      at,
-      because: { key: 'panel unknown', values },
-      settle: { key: 'open panel', values },
-      ...under,
-    };
-  if (bonds.has(panel.id) || perhaps.has(panel.id))
-    return {
-      is: 'cannot tell',
-      at,
-      because: { key: 'earth of panel', values },
-      settle: { key: 'ask device', values },
-      ...under,
-    };
+  const open = { because: { key: 'panel unknown', values }, settle: { key: 'open panel', values } };
+  if (mayBe || bonding.serviceBy.perhaps.has(id)) return { is: 'cannot tell', at, ...open, ...under };
+  const byEarth = { because: { key: 'earth of panel', values }, settle: { key: 'ask device', values } };
+  if (bonds.has(panel.id) || perhaps.has(panel.id)) return { is: 'cannot tell', at, ...byEarth, ...under };
   return { is: 'not met', at, because: { key: 'panel cut off', values }, ...under };
 }
 

@@ -3,6 +3,7 @@ import { heatAtLevels } from '../../facts/strike-facts.ts';
 import type { Wire } from '../../materials/wire.ts';
 import { exact, type Interval } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
+import { isAmerican } from '../code-sets/is-american.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -65,7 +66,7 @@ function ofLead(c: ConductorFacts, weak: WeakPoint | undefined, reachesSoil: boo
  * States and Canada ask of such a lead melts too: what asks for more stands beside it.
  */
 function underSize({ id, role }: ConductorFacts, header: Facts['header']): { readonly under?: string } {
-  if (['us', 'ca', 'unknown'].includes(header.region)) return {};
+  if (isAmerican(header.region)) return {};
   if (role === 'mast lead') return { under: `antenna-earthing-size-iec:${id}` };
   if (role !== 'down conductor') return { under: `path-minimum-area:${id}` };
   return { under: `${claimsOf(header).lightning ? 'down-conductor-size-iec' : 'antenna-earthing-size-iec'}:${id}` };

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { candidatesOf } from '../../../src/rework/candidates/candidates-of.ts';
-import { typedBends } from '../../../src/rework/candidates/typed-bends.ts';
 import { unanswered } from '../../../src/rework/candidates/unanswered.ts';
 import type { Work } from '../../../src/rework/work.ts';
 import { sayWork } from '../../../src/words/work-words.ts';
@@ -80,10 +79,8 @@ conductors:
     expect(written('\n      angle: 90 deg\n      radius: 2 in')).toEqual([{ angle: '90 deg', radius: '8 in' }]);
   });
 
-  it('are for a person where the list cannot be taken apart for certain', () => {
+  it('are for a person where a comment of the owner would go with the list', () => {
     expect(written('\n      - angle: 90 deg # by the gutter\n        radius: 2 in')).toBeUndefined();
-    expect(typedBends('[{angle: 90 deg, radius: 2 in}, {angle: 45', 135)).toBeNull();
-    expect(typedBends('[{angle: 90 deg, radius: 2 in}]', 135)).toBeNull();
   });
 
   it('are told one by one, and the study of the new file has no tight one', () => {
