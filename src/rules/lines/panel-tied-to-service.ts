@@ -1,6 +1,7 @@
 import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups, mayGoOn, underGroup } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
+import { ownSupplyOf, twoSupplies } from '../one-earth/own-supply.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 export const panelTiedToService = rule({
@@ -35,6 +36,8 @@ export const panelTiedToService = rule({
       if (bonding.serviceBy.perhaps.has(bar.id) || isOpen || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
+      const panel = ownSupplyOf(bar.id, groups, site);
+      if (panel !== null) return { ...twoSupplies(at, panel), ...underGroup(bar.id, groups) };
       return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };
     });
   },

@@ -3,6 +3,7 @@ import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups, mayGoOn, underGroup } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
+import { ownSupplyOf } from './own-supply.ts';
 
 /**
  * Of the parts that reach the service when ties that are no bonds count too (`wider`): met where bonds alone do it, else
@@ -26,7 +27,9 @@ export function heldBy(
     if (perhaps.has(id) || mayGoOn(bonding, id) || !isWhole(facts, 'conductors')) {
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
     }
-    const tie = addBond(facts.site, facts.header.region, id, bonding.service.part);
+    // what stands on a supply of its own is not to be tied before somebody has looked
+    const isOwn = ownSupplyOf(id, groups, facts.site) !== null;
+    const tie = isOwn ? {} : addBond(facts.site, facts.header.region, id, bonding.service.part);
     return { is: 'not met', at, ...apart, ...underGroup(id, groups), ...tie };
   });
 }

@@ -21,12 +21,18 @@ export function ownSupply({ parts }: IsolatedGroup, site: Site): string | null {
   return brings ? null : panel.id;
 }
 
+/** The same of the group that a part belongs to. */
+export function ownSupplyOf(part: string, groups: readonly IsolatedGroup[], site: Site): string | null {
+  const group = groups.find((g) => g.parts.has(part));
+  return group === undefined ? null : ownSupply(group, site);
+}
+
 /** Nobody can tell from a file whether the two parts are far enough apart; no bond is offered before somebody has. */
-export function twoSupplies(electrodes: readonly string[], panel: string): Verdict {
+export function twoSupplies(at: readonly string[], panel: string): Verdict {
   const values = { panel };
   return {
     is: 'cannot tell',
-    at: electrodes,
+    at,
     because: { key: 'supply of its own', values },
     settle: { key: 'look between the two', values },
   };

@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { ownSupplySentences } from './own-supply-sentences.ts';
 
 const followIt =
   'Follow {at} from end to end and write down each stop, where it goes through the wall, and what it is bonded to there.';
@@ -43,6 +44,7 @@ export const lines = {
     met: 'Permanent metal leads from the bar to the [service].',
     remedy: 'Run a [bonding conductor] of at least {=6 AWG} copper from {at} to the system of the [service].',
     because: {
+      ...ownSupplySentences,
       none: 'No bar is in the file.',
       'field station': 'The station has no power service.',
       'service unknown': 'The file does not say where the power service is.',

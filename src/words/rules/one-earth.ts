@@ -1,14 +1,8 @@
 import type { RuleWords } from '../rule-words.ts';
+import { ownSupplySentences } from './own-supply-sentences.ts';
 
 const trace = 'Trace the conductors from {at} to the [service] and type what is found, or `conductors: none`.';
 const findService = 'Look where the power service is [grounded] and name it under `site.service`.';
-
-const island = {
-  'supply of its own':
-    'No permanent metal joins {at} to the [service]: {panel} stands on a TT supply of its own, without a [protective conductor] from the [service]. Whether that is in order hangs on what joins the two or can be touched with both.',
-  'look between the two':
-    'Have a [electrician] say whether the TT part at {panel} is in order: own [electrode] and residual-current device, nothing of both sides within reach of one person, no cable, screen, pipe or fence from one to the other. Join the two only if that fails.',
-};
 
 export const oneEarth = {
   'service-electrode-known': {
@@ -44,7 +38,7 @@ export const oneEarth = {
       'The bars of a footing that nobody reaches without breaking concrete need not be bonded in an existing building (United States): say so to the [authority]. A part on a TT supply of its own (`supply: tt` on its panel, no [protective conductor] in the feeder) is left to a [electrician], and no bond is offered.',
     remedy: 'Run a [bonding conductor] outside the building from {at} to the [electrode system] of the [service].',
     because: {
-      ...island,
+      ...ownSupplySentences,
       none: 'No [electrode] is in the file.',
       'field station':
         'The station has no power service; what may be touched together decides (see the rule on things within reach).',
@@ -117,7 +111,7 @@ export const oneEarth = {
     met: 'Permanent metal leads from the antenna’s [electrode] to the [main bar], even where it is the foundation’s own.',
     remedy: 'Connect {at} to the [main bar] with at least 16 mm² copper (work of a [electrician]).',
     because: {
-      ...island,
+      ...ownSupplySentences,
       none: 'No outdoor antenna or mast is [grounded], or there is no [service].',
       'service unknown': 'The file does not say where the [main bar] is.',
       'find service': findService,
@@ -135,7 +129,7 @@ export const oneEarth = {
     remedy:
       'Have a [electrician] bond {at} to the [main bar] with at least 10 mm² copper (a main bond: the network operator may ask for more), or put the shack on a TT supply out of reach of the other. Do not make this connection yourself.',
     because: {
-      ...island,
+      ...ownSupplySentences,
       'field station': 'The station has no power service.',
       'other supply': 'The supply is not TN-C-S, or no [electrode] of the owner is in the file.',
       'supply unknown': 'The file does not say what kind of supply this is.',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verdictsOf } from '../verdicts-of.ts';
+import { findingsOf, verdictsOf } from '../verdicts-of.ts';
 
 /** A barn with rods of its own, fed from a house whose supply is earthed many times. */
 const farm = (
@@ -33,6 +33,21 @@ describe('an earth of a TT part on a site with another supply', () => {
 
   it.each(rules)('%s is not met where nobody typed such a supply', (rule) => {
     expect(verdictsOf(rule, farm(''))).toEqual([expect.stringMatching(/^not met rods.*: apart$/)]);
+  });
+
+  it('its bar is not to be tied either, and a shield between the two is found without offering a bond', () => {
+    const bar = (panel: string) => verdictsOf('panel-tied-to-service', farm(panel)).filter((v) => / bar: /.test(v));
+    expect(bar(', supply: tt')).toEqual(['cannot tell bar: supply of its own']);
+    expect(bar('')).toEqual(['not met bar: apart']);
+    const screened = (panel: string) =>
+      farm(panel).replace('lines: {', 'lines: {coax: {kind: coax, path: [bar, {bond: met}]}, ');
+    const changes = (panel: string) =>
+      findingsOf('screens-not-sole-bond', screened(panel))
+        .findings.filter((f) => f.outcome === 'not met')
+        .map((f) => f.change);
+    expect(new Set(changes(', supply: tt'))).toEqual(new Set([null]));
+    expect(changes('').length).toBeGreaterThan(0);
+    expect(changes('')).not.toContain(null);
   });
 
   it('a protective conductor from the house makes it no supply of its own', () => {
