@@ -81,6 +81,12 @@ describe('what practitioners wanted', () => {
     expect(isNamed(first, named)).toBe(exception === undefined);
   });
 
+  // grade B, with dissent: the owner planned it, and nobody said that the two sides can be touched together
+  it('an island of another supply is not joined to the house before somebody has looked', () => {
+    const { plan } = planned('case-47');
+    expect(plan.steps.filter(({ work }) => work.kind === 'bond').map(({ work }) => work.id)).toEqual([]);
+  });
+
   it.each(all)('$file: no step brings a hazard or a defect', ({ file }) => {
     const { plan } = planned(file);
     const brought = plan.steps.flatMap((s) => s.inTurn.appeared.filter((f) => f.severity !== 'advice'));

@@ -278,10 +278,16 @@ export const wantedOfB: readonly Wanted[] = [
     says: 'A bond that long adds nothing: local earth and a panel; others bond.',
   },
   {
-    file: 'case-47',
-    removed: [],
+    file: 'case-47-pme',
+    removed: [[oneSystem, 'mast-rod']],
     named: [['bond', 'mast-rod']],
     says: 'No island: a rod on the side of the supply is main-bonded.',
+  },
+  {
+    file: 'case-47-touch',
+    removed: [['shelters-within-reach-bonded', 'radio']],
+    named: [['bond', 'mast-rod']],
+    says: 'An island is dangerous where the two earths can be touched together.',
   },
   {
     file: 'case-53',
