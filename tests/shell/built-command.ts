@@ -36,7 +36,8 @@ export function buildCommand(): BuiltCommand {
     main,
     run: (...args) => ran(process.execPath, [main, ...args]),
     bash: (line, options) =>
-      ran('bash', ['-c', `evenground="${process.execPath} ${main}"; ${line}`], { uid: options?.uid }),
+      // a shell whose input is a socket would read the start-up file of whoever runs the tests
+      ran('bash', ['--norc', '-c', `evenground="${process.execPath} ${main}"; ${line}`], { uid: options?.uid }),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
 }
