@@ -38,6 +38,8 @@ export interface Building {
   readonly heightM: Interval | null;
   readonly walls: string | null;
   readonly roof: string | null;
+  /** Whether one or two families live in it. */
+  readonly dwelling: Answer;
   readonly source: SourcePlace;
 }
 

@@ -52,8 +52,8 @@ function buildSoil({ soil }: TypedSite, report: Report): Soil | null {
 }
 
 function buildBuilding({ id, values, source }: TypedSite['buildings'][number], { places }: Build): Building {
-  const { height, walls, roof } = values;
-  return { id, corners: places.corners(id), heightM: height, walls, roof, source };
+  const { height, walls, roof, dwelling } = values;
+  return { id, corners: places.corners(id), heightM: height, walls, roof, dwelling: dwelling ?? 'unknown', source };
 }
 
 function buildPlace({ id, values, source }: TypedSite['places'][number], { places }: Build): Place {

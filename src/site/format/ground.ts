@@ -7,7 +7,7 @@ import { bareLength, length, quantity } from './quantity.ts';
 import { howKnownWords } from './read-value.ts';
 import { corners } from './routes.ts';
 import { where } from './where.ts';
-import { oneOf } from './words.ts';
+import { answer, oneOf } from './words.ts';
 
 const layer = record({
   resistivity: field(quantity('resistivity', { positive: true }), 'Resistivity of the layer.'),
@@ -31,6 +31,7 @@ export const buildingFields = {
   height: field(bareLength, 'Height of the eaves or roof.'),
   walls: field(anyText, 'What the walls are made of.'),
   roof: field(anyText, 'What the roof is made of.'),
+  dwelling: field(answer, 'Whether one or two families live in it.'),
   known,
   note,
   photo,

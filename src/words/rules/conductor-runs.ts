@@ -109,8 +109,12 @@ export const conductorRuns = {
       none: 'No lead of a telephone, cable or network protector is in the file.',
       short: '{at} is short enough.',
       long: '{at} is longer than the clause allows.',
+      'no dwelling': 'The building is no house of one or two families: the lead has to be as short as is practicable.',
       'length unknown': 'The length of {at} is not known well enough.',
       'measure it': 'Measure {at} along its run and type `length:`.',
+      'house unknown':
+        '{at} is longer than is allowed at a house of one or two families; whether this building is one is not known.',
+      'who lives there': 'Type `dwelling: yes` or `dwelling: no` of the building at {at}, under `buildings:`.',
     },
   },
   'aluminium-18-inch': {

@@ -163,7 +163,13 @@ conductors: {c: {from: mast@base, to: R, wire: 2 AWG copper}, d: {from: mast@bas
 /** NFPA 70 800.100(A)(4) (second-hand): 20 ft, printed as 6.0 m; article 810 has no such limit. */
 describe('protector-lead-20-ft', () => {
   const rule = 'protector-lead-20-ft';
-  const of = (kind: string, length: string, region = 'us') => `site: {name: Phone, region: ${region}, service: unknown}
+  const of = (
+    kind: string,
+    length: string,
+    region = 'us',
+    house = 'house: {dwelling: yes}',
+  ) => `site: {name: Phone, region: ${region}, service: unknown}
+buildings: {${house}}
 electrodes: {R: {kind: rod}}
 arresters: {block: {kind: ${kind}}}
 conductors: {c: {from: block, to: R, wire: 10 AWG copper, length: ${length}}}
@@ -185,8 +191,26 @@ conductors: {c: {from: block, to: R, wire: 10 AWG copper, length: ${length}}}
 
   it('reads the lead that is typed on the protector itself', () => {
     const own =
-      'site: {name: Own, region: us, service: unknown}\narresters: {block: {kind: telephone protector, lead: 25 ft}}\n';
+      'site: {name: Own, region: us, service: unknown}\nbuildings: {house: {dwelling: yes}}\narresters: {block: {kind: telephone protector, lead: 25 ft}}\n';
     expect(verdictsOf(rule, own)).toEqual(['not met block: long']);
+  });
+
+  it('has a figure for houses of one or two families alone', () => {
+    const long = (house: string) => verdictsOf(rule, of('telephone protector', '25 ft', 'us', house));
+    expect(long('hut: {dwelling: no}')).toEqual([]);
+    expect(findingsOf(rule, of('telephone protector', '25 ft', 'us', 'hut: {dwelling: no}')).outcome).toBe(
+      'not applicable',
+    );
+    expect(long('hut: {walls: brick}')).toEqual(['cannot tell c: house unknown']);
+    expect(long('house: {dwelling: yes}, hut: {dwelling: no}')).toEqual(['cannot tell c: house unknown']);
+    const near = (where: string) =>
+      verdictsOf(
+        rule,
+        of(`telephone protector, where: ${where}`, '25 ft', 'us', 'house: {dwelling: yes}, hut: {dwelling: no}'),
+      );
+    expect(near('house')).toEqual(['not met c: long']);
+    expect(near('hut')).toEqual([]);
+    expect(verdictsOf(rule, of('telephone protector', '15 ft', 'us', 'hut: {walls: brick}'))).toEqual(['met c: short']);
   });
 });
 

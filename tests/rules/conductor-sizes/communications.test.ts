@@ -145,6 +145,7 @@ describe('the grounding block of cable television', () => {
     wire: string,
     line = 'kind: cable tv, path: [street, gb, modem]',
   ) => `site: {name: Block, region: us, units: ft, service: panel}
+buildings: {house: {dwelling: yes}}
 electrodes: {r1: {kind: rod, length: 8 ft}}
 antennas: {dish: {kind: satellite dish}}
 bars: {gb: {kind: entry panel, where: outside}}
