@@ -214,9 +214,10 @@ describe('an antenna on the face of a building', () => {
     below: string,
     out: string,
     lead = 'none',
+    kind = 'building face',
   ) => `site: {name: Balcony, region: iec, units: m, service: unknown}
 electrodes: {E1: {kind: rod}}
-supports: {arm: {kind: building face, metal: aluminium}}
+supports: {arm: {kind: ${kind}, metal: aluminium}}
 antennas: {whip: {kind: vertical, on: arm, below_roof: ${below}, from_wall: ${out}}}
 conductors: ${lead}
 `;
@@ -235,6 +236,16 @@ conductors: ${lead}
 
   it('cannot be told while one of the two is not known', () => {
     expect(earthed('3 m', 'unknown')).toEqual(['cannot tell arm: on facade']);
+  });
+
+  it('on a short mast counts from what somebody measured, and from nothing else', () => {
+    const onMast = (below: string, out: string) => verdictsOf('iec-mast-earthed', arm(below, out, 'none', 'mast'));
+    expect(onMast('2 m', '1.5 m')).toEqual(['met arm: exempt']);
+    expect(onMast('2 m', '1.6 m')).toEqual(['not met arm: no way']);
+    expect(onMast('2 m', 'unknown')).toEqual(['cannot tell arm: on facade']);
+    expect(onMast('unknown', 'unknown')).toEqual(['not met arm: no way']);
+    const lead = arm('3 m', '1 m', '{c: {from: arm, to: E1, wire: 4 mm2 copper}}', 'mast');
+    expect(verdictsOf('antenna-earthing-size-iec', lead)).toEqual(['met c: exempt']);
   });
 
   it('inside the zone its lead is judged as a bond alone', () => {
