@@ -8,6 +8,7 @@ import { addBodies, joinLandings } from './tie-bodies.ts';
 import { tieConductors } from './tie-conductors.ts';
 import { tieLines } from './tie-lines.ts';
 import { tieMounted } from './tie-mounted.ts';
+import { tieSaid } from './tie-said.ts';
 import { tieSupports } from './tie-supports.ts';
 
 /** The metal of a site as a graph, with the points of each part and what its owner calls them. */
@@ -36,6 +37,7 @@ export function buildGraph(index: SiteIndex, openings: readonly Opening[], also:
   for (const point of also) if (isOfSupport(index, point)) nodeOfPoint(builder, point, 'asked');
   tieSupports(builder);
   joinLandings(builder);
+  tieSaid(builder);
   const { graph, landings, typed, heights } = builder;
   return { graph, index, landings, typed, heights };
 }

@@ -108,7 +108,7 @@ function tieStated(builder: GraphBuilder, part: Part, landedOn: LandedOn): void 
 }
 
 /** The part that the service is; null where that is not known, absent, or the part itself. */
-function serviceNode(builder: GraphBuilder, part: Part): string | null {
+export function serviceNode(builder: GraphBuilder, part: Part): string | null {
   const service = builder.index.parts.get(builder.index.site.header.service);
   if (service === undefined || service.id === part.id || service.present === 'no') return null;
   return passesOn(service) || service.section === 'supports' ? ownLanding(builder, service, part.id) : null;
