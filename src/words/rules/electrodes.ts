@@ -39,13 +39,21 @@ export const electrodes = {
     failTitle: 'Rods {at} stand too close',
     why: 'Rods that stand close share the same soil and count as one.',
     met: 'Every pair of neighbours is at least that far apart.',
-    remedy: 'Add a rod further out rather than between those of {at}.',
+    remedy:
+      'Count {at} as one: drive another rod at least {=6 ft} from all of these and bond it, or move one of them that far away.',
+    exempt:
+      'Rods that stand close where another of the same system stands {=6 ft} or more from both: those two meet the clause.',
     because: {
       none: 'No two rods stand near each other with known places, and no wire runs straight from one to another.',
       'spacing unknown': 'The spacing of {at} is not known well enough.',
       'measure it': 'Measure between neighbouring rods of {at} and type `spacing:`, `near:` or their places.',
       'far enough': '{at}: far enough apart.',
       near: '{at}: closer than the clause asks.',
+      'perhaps as one':
+        '{at} stand closer than the clause asks and count as one; whether another rod of the same system stands far enough from them is not known.',
+      'measure others':
+        'Measure from {at} to the other rods that are bonded to them, and type `near:` or their places.',
+      'count as one': '{at} count as one; another rod of the same system stands far enough from them.',
       'short wire':
         'The wire straight from one to the other of {at} is {wireLengthM} long: they stand closer than the clause asks.',
     },

@@ -90,13 +90,31 @@ conductors: {${conductors}}
     const rods = 'A: {kind: rod}, M: {kind: rod}, B: {kind: rod}';
     expect(verdictsOf(rule, wired(', passes: [M]', rods))).toEqual(['cannot tell A B M: spacing unknown']);
     expect(verdictsOf(rule, wired(', passes: [M], lengths: [3 ft, 9 ft]', rods))).toEqual([
-      'not met A M: short wire',
+      // B may stand far enough from both
+      'cannot tell A M: perhaps as one',
       'cannot tell B M: spacing unknown',
     ]);
     expect(verdictsOf(rule, wired(', passes: [M], length: 5 ft', rods))).toEqual([
       'not met A M: short wire',
       'not met B M: short wire',
     ]);
+  });
+
+  // 250.53(A)(3) speaks of rods that are needed to meet the section (from memory)
+  it('counts two close ones as one where another stands far enough from both', () => {
+    const three = (c: string, wires = 'c: {from: A, to: B}, d: {from: B, to: C}') =>
+      verdictsOf(
+        rule,
+        `${head()}electrodes: {A: {kind: rod, at: [0, 0]}, B: {kind: rod, at: [4, 0]}, C: {kind: rod, ${c}}}\nconductors: {${wires}}\n`,
+      ).filter((v) => v.includes('A B'));
+    expect(three('at: [10, 0]')).toEqual(['met A B: count as one']);
+    expect(three('at: [9.9, 0]')).toEqual(['not met A B: near']);
+    expect(three('at: [-6, 0]')).toEqual(['met A B: count as one']);
+    expect(three('length: 8 ft')).toEqual(['cannot tell A B: perhaps as one']);
+    // of another system
+    expect(three('at: [10, 0]', 'c: {from: A, to: B}')).toEqual(['not met A B: near']);
+    const advice = `${head()}electrodes: {A: {kind: rod, length: 8 ft, at: [0, 0]}, B: {kind: rod, length: 8 ft, at: [4, 0]}, C: {kind: rod, length: 8 ft, at: [30, 0]}}\nconductors: {c: {from: A, to: B}, d: {from: B, to: C}}\n`;
+    expect(verdictsOf('rod-spacing-effective', advice)).toContain('not met A B: near');
   });
 
   it('cannot tell without a spacing', () => {
