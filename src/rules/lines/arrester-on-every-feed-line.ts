@@ -16,7 +16,7 @@ export const arresterOnEveryFeedLine = rule({
   check(facts) {
     const lines = facts.bonding.lines.filter((l) => feedLines.includes(l.kind));
     const verdicts = lines.flatMap((l) => {
-      const found = coresProtected(l).map((v) => withArrester(v, l, facts.site));
+      const found = coresProtected(l, facts.site).map((v) => withArrester(v, l, facts.site));
       return l.kind === 'coax' ? found : found.map(underCode);
     });
     return verdicts.length > 0 ? verdicts : nothingThere(facts, 'lines');

@@ -14,6 +14,8 @@ const unprotected = {
   'place unknown': placeUnknown,
   'follow it': followIt,
   bare: 'Nothing protects {at} on its way in from outside.',
+  'one for two':
+    '{at} {at?goes:go} into {buildings}, and all that covers {at?it:them} is {by}: each building needs its own.',
   partly: 'The protectors of {at} leave out {count} of its conductors.',
 } as const;
 

@@ -98,6 +98,21 @@ describe('arrester-on-every-control-line', () => {
     ]);
     expect(outcomeOf(rule, site())).toBe('not applicable');
   });
+
+  it('asks one for each building in which the line meets a box', () => {
+    const between = (path: string) => `site: {name: Two, region: us, units: ft, service: panel}
+buildings: {house: {}, hut: {}}
+places: {loft: {where: house}}
+arresters: {a: {kind: data protector, where: outside, covers: all}, b: {kind: data protector, where: outside, covers: all}}
+equipment: {panel: {kind: service panel, where: house}, router: {kind: router, where: house}, camera: {kind: computer, where: hut}, mast-head: {kind: computer, where: outside}}
+lines: {lan: {kind: network, path: [${path}]}}
+`;
+    expect(verdictsOf(rule, between('router, a, camera'))).toEqual(['not met lan: one for two']);
+    expect(verdictsOf(rule, between('router, a, b, camera'))).toEqual(['met lan: protected']);
+    expect(verdictsOf(rule, between('router, a, mast-head'))).toEqual(['met lan: protected']);
+    // through the loft it meets nothing
+    expect(verdictsOf(rule, between('mast-head, {bend: loft}, a, camera'))).toEqual(['met lan: protected']);
+  });
 });
 
 /** MIL-HDBK-419A (read), NFPA 70 810.20, 820.93; no threshold. */
