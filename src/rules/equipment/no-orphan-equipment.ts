@@ -42,7 +42,8 @@ function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'secti
   if (open || !whole || byCord === 'unknown') {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   }
-  return { is: 'not met', at, because: { key: 'nothing' } };
+  // where no protective conductor comes to its panel that weighs more, and is put right first
+  return { is: 'not met', at, because: { key: 'nothing' }, under: `earth-is-not-a-fault-path:${b.id}` };
 }
 
 /** Whether a cord or circuit brings a protective conductor from a panel or generator; a source brings it to others. */

@@ -3,6 +3,7 @@ import type { Line } from '../../site/site.ts';
 import { isAmerican } from '../code-sets/is-american.ts';
 import { isWhole } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
+import { homeOfService } from './home-of-service.ts';
 
 /** Boxes on which a supply begins or is shared out. */
 export const panels: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
@@ -12,20 +13,23 @@ type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 /**
  * Panels of the file: those that a fault may come back to, and sub-panels that nothing surely brings back to a source, be it
  * a protective conductor, a bond, or a neutral that is bonded there. In the United States and Canada, where
- * separate-building-electrode asks of them, and where nobody said whose clauses are asked, every sub-panel is a root.
+ * separate-building-electrode asks of those that are not known to stand in the building of the service, and where nobody said
+ * whose clauses are asked, these are roots.
  */
 export function panelsOf(facts: Asked): { readonly roots: readonly BoxFacts[]; readonly cutOff: readonly BoxFacts[] } {
   const { header, bonding, boxes } = facts;
   const all = boxes.filter((b) => panels.includes(b.part.kind));
-  if (isAmerican(header.region)) return { roots: all, cutOff: [] };
   const sources = all.filter((b) => b.part.kind !== 'sub-panel' || b.part.neutralBonded === 'yes').map((b) => b.id);
   const byCord = reachedByCord(facts, sources, false);
   const groups = new Set(sources.map((id) => bonding.groupOf.get(id)));
-  const isBack = ({ id }: BoxFacts) =>
+  const home = homeOfService(facts);
+  const isElsewhere = ({ where }: BoxFacts) => where === null || where !== home;
+  const isTiedBack = ({ id }: BoxFacts) =>
     sources.includes(id) ||
     byCord.has(id) ||
     groups.has(bonding.groupOf.get(id) ?? '') ||
     bonding.serviceBy.bondsAndCords.has(id);
+  const isBack = (b: BoxFacts) => (isAmerican(header.region) && isElsewhere(b)) || isTiedBack(b);
   return { roots: all.filter(isBack), cutOff: all.filter((b) => !isBack(b)) };
 }
 

@@ -4,6 +4,7 @@ import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { electrodesAtBuilding } from './electrodes-at-building.ts';
+import { homeOfService } from './home-of-service.ts';
 
 /** Boxes from which a feeder may come. */
 const sources: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
@@ -18,26 +19,25 @@ export const separateBuildingElectrode = rule({
   source: { document: 'NFPA 70', edition: null, clause: '250.32', provenance: 'second-hand' },
   needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
-    const { bonding, boxes } = facts;
-    const service = boxes.find((b) => b.id === bonding.service.part);
-    const panels = boxes.filter((b) => b.part.kind === 'sub-panel');
-    const elsewhere = panels.filter((b) => b.where === null || b.where !== (service?.where ?? null));
+    const home = homeOfService(facts);
+    const panels = facts.boxes.filter((b) => b.part.kind === 'sub-panel');
+    const elsewhere = panels.filter((b) => b.where === null || b.where !== home);
     if (elsewhere.length === 0) return nothingThere(facts, 'equipment');
     return elsewhere.map((b): Verdict => {
-      const electrode = electrodeOf(b, service, facts);
+      const electrode = electrodeOf(b, home, facts);
       return electrode.is === 'met' ? (ofFeeders(b.id, facts) ?? electrode) : electrode;
     });
   },
 });
 
-function electrodeOf(b: BoxFacts, service: BoxFacts | undefined, facts: Asked): Verdict {
+function electrodeOf(b: BoxFacts, home: string | null, facts: Asked): Verdict {
   const { bonding } = facts;
   const at = [b.id];
   const byFeeder = bonding.groups.find((g) => g.parts.includes(b.id))?.byFeeder ?? [];
   const way = bonding.ways.find((w) => w.part === b.id)?.toElectrode ?? null;
   const found = electrodesAtBuilding(b, facts, 'certain');
   if (found.some((e) => !e.shared)) return { is: 'met', at, because: { key: 'own electrode' } };
-  if (b.where === null || service === undefined || service.where === null) {
+  if (b.where === null || home === null) {
     return { is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'say where' } };
   }
   const [shared] = found;

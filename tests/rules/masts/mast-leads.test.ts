@@ -250,6 +250,19 @@ conductors: {e: {from: met, to: R}${says.more ?? ''}}
       expect(verdictsOf(rule, shed().replace('[cu, db]', '[unknown, db]'))[0]).toBe('not met db: panel cut off');
     });
 
+    it('weighs the same in the building of an American service; in another the clause on buildings asks of it', () => {
+      const american = (where: string) =>
+        `${shed({ region: 'us' }).replace('kind: service panel', 'kind: service panel, where: house').replace('kind: sub-panel', `kind: sub-panel, where: ${where}`)}buildings: {house: {}, shed: {}}\n`;
+      expect(verdictsOf(rule, american('house'))).toEqual([
+        'not met db: panel cut off',
+        'not met radio: panel cut off',
+      ]);
+      const { findings } = findingsOf('no-orphan-equipment', american('house'));
+      expect(findings.find((f) => f.at.includes('db'))?.under).toBe(`${rule}:db`);
+      for (const where of ['shed', 'unknown']) expect(verdictsOf(rule, american(where)).join()).not.toMatch(/cut off/);
+      expect(verdictsOf('separate-building-electrode', american('shed'))).toEqual(['not met db: no electrode']);
+    });
+
     it('is a way back by its feeder, by a bond, or by a neutral that is bonded there', () => {
       expect(of({ feeder: 'yes' })).toEqual(['met radio: metal']);
       expect(of({ more: ', b: {from: db, to: met}' })).toEqual(['met radio: metal']);
