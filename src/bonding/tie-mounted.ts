@@ -19,27 +19,33 @@ export function tieMounted(builder: GraphBuilder): void {
   for (const part of rest) if (part.present !== 'no') tieStated(builder, part, landedOn);
 }
 
-/** Parts whose bond a conductor describes: null, or the field that decides whether that wire is there. */
-type LandedOn = ReadonlyMap<string, string | null>;
+interface LandedOn {
+  /** Parts whose bond a conductor describes: null, or the field that decides whether that wire is there. */
+  readonly described: ReadonlyMap<string, string | null>;
+  /** Parts that any conductor lands on. */
+  readonly all: ReadonlySet<string>;
+}
 
 /**
  * A conductor that lands on a part describes its bond, unless it only comes from what the part is to ground: the lead of a
  * mast down to a pipe is not what bonds the pipe.
  */
 function conductorEnds({ index }: GraphBuilder): LandedOn {
-  const landed = new Map<string, string | null>();
+  const described = new Map<string, string | null>();
+  const all = new Set<string>();
   const isServed = (id: string | null) => served.has(index.parts.get(id ?? '')?.section ?? '');
   for (const c of index.site.conductors) {
     if (c.present === 'no') continue;
     const ends = [c.from, c.to, ...c.passes.map((p) => p.at)].map((p) => p.part);
     for (const part of ends) {
+      all.add(part ?? '');
       const others = ends.filter((id) => id !== part);
       if (part === null || (index.parts.get(part)?.section === 'metalwork' && others.every(isServed))) continue;
-      const isSure = c.present === 'yes' || landed.get(part) === null;
-      landed.set(part, isSure ? null : fieldPath(c, 'present'));
+      const isSure = c.present === 'yes' || described.get(part) === null;
+      described.set(part, isSure ? null : fieldPath(c, 'present'));
     }
   }
-  return landed;
+  return { described, all };
 }
 
 /** What a lead comes from that grounds it. */
@@ -97,8 +103,10 @@ function tieAntenna(builder: GraphBuilder, antenna: Antenna, landedOn: LandedOn)
 /** `bonded` where no conductor lands: to what carries the part, else to the service's system, by something undescribed. */
 function tieStated(builder: GraphBuilder, part: Part, landedOn: LandedOn): void {
   const carrier = part.on === null ? null : carrierNode(builder, part, part.on);
-  const bonded = part.bonded ?? (carrier === null ? 'no' : 'unknown');
-  const described = landedOn.get(part.id);
+  const described = landedOn.described.get(part.id);
+  // of metal that no wire lands on nobody said anything
+  const isOpen = carrier !== null || (part.section === 'metalwork' && !landedOn.all.has(part.id));
+  const bonded = part.bonded ?? (isOpen ? 'unknown' : 'no');
   if (bonded === 'no' || (bonded === 'yes' && described === null)) return;
   const target = carrier ?? serviceNode(builder, part) ?? somewhere(builder, part);
   const decidedBy = bonded === 'unknown' ? fieldPath(part, 'bonded') : (described ?? null);

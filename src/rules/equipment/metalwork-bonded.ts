@@ -4,6 +4,7 @@ import { isAtMost } from '../../units/interval.ts';
 import { apart } from '../apart.ts';
 import { armsReachM, withinArmsReach } from '../arms-reach.ts';
 import { addBond } from '../changes/add-bond.ts';
+import { isInPieces } from '../in-pieces.ts';
 import { lightningSystem } from '../lightning/lightning-system.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -65,6 +66,8 @@ function ofMetal(m: Metalwork, facts: Asked, distances: Distances): Verdict {
   const { bonding, site, header } = facts;
   const at = [m.id];
   const reaches = bonding.service.is === 'known' ? bonding.serviceBy.bonds : bonding.earthBy.bonds;
+  if (reaches.has(m.id) && isInPieces(m))
+    return { is: 'cannot tell', at, because: { key: 'in pieces' }, settle: { key: 'each piece' } };
   if (reaches.has(m.id)) return { is: 'met', at, because: { key: 'bonded' } };
   if (m.bonded !== 'no') return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
   if (m.kind === 'unknown')

@@ -2,6 +2,7 @@ import type { Facts } from '../../facts/facts.ts';
 import { once } from '../../units/once.ts';
 import { armsReachM } from '../arms-reach.ts';
 import { addBond } from '../changes/add-bond.ts';
+import { isInPieces } from '../in-pieces.ts';
 import { isWhole } from '../looked-at.ts';
 import { cordsFrom } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
@@ -42,17 +43,34 @@ function ofPair(p: PairInReach, facts: Asked, byCords: (pair: Pair) => boolean):
   const distance = distanceOf(p);
   if (p.how === 'far') return { is: 'met', at, because: { key: 'far' }, ...distance };
   const [a, b] = at.map((id) => facts.bonding.groupOf.get(id));
-  const v = a !== undefined && a === b ? ofBond(at, facts) : ofGroups(p, facts, byCords);
+  const v = a !== undefined && a === b ? ofOne(at, facts) : ofGroups(p, facts, byCords);
   if (p.how !== 'perhaps near' || v.is !== 'not met') return v;
   return { is: 'cannot tell', at, because: { key: 'how near' }, settle: { key: 'tape' }, ...distance };
+}
+
+/** One bonded group: of metal that is not one piece the bond holds the piece that it lands on, and nobody said which that is. */
+function ofOne(at: Pair, facts: Asked): Verdict {
+  const v = ofBond(at, facts);
+  const inPieces = facts.site.metalwork.filter((m) => at.includes(m.id) && isInPieces(m)).map((m) => m.id);
+  if (v.is !== 'met' || inPieces.length === 0) return v;
+  return {
+    is: 'cannot tell',
+    at,
+    because: { key: 'in pieces', values: { inPieces } },
+    settle: { key: 'each piece', values: { inPieces } },
+  };
 }
 
 /** What no bond joins, as far as anybody knows. */
 function ofGroups(p: PairInReach, facts: Asked, byCords: (pair: Pair) => boolean): Verdict {
   const { bonding, site, header } = facts;
   const at = p.pair;
-  const bothPerhaps = at.every((id) => bonding.serviceBy.perhaps.has(id));
-  if (bothPerhaps || !isWhole(facts, 'conductors'))
+  const { perhaps, bonds, bondsAndCords } = bonding.serviceBy;
+  // one that may hang on the service, and another that does or may
+  const mayJoin =
+    at.some((id) => perhaps.has(id) && !bonds.has(id)) &&
+    at.every((id) => perhaps.has(id) || bonds.has(id) || bondsAndCords.has(id));
+  if (mayJoin || !isWhole(facts, 'conductors'))
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
   const beside = { ...distanceOf(p), ...addBond(site, header.region, at[0], at[1]) };
   if (byCords(at)) return { is: 'not met', at, because: { key: 'cords only' }, severity: 'advice', ...beside };

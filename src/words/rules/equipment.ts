@@ -28,6 +28,9 @@ export const equipment = {
     because: {
       none: 'No such metal is in the file.',
       bonded: '{at} is bonded.',
+      'in pieces': 'A bond lands on {at}, which {at?is:are} not one piece of metal: what hangs free of it is not held.',
+      'each piece':
+        'Look where {at} {at?is:are} parted (gates, overlaps, painted joints). Bridge it with jumpers and type `continuous: yes`; or type each piece as a part of its own, with its own `bonded:`.',
       'not bonded': '{at} is not bonded to anything.',
       'practice asks':
         '{at} is not bonded to anything. The clauses name pipes and the steel of a frame; for metal of this kind common practice asks it. Another article of your code may: this program does not hold them all.',

@@ -179,6 +179,10 @@ export const oneEarth = {
     because: {
       none: 'Nothing is typed as within reach of anything else, no shelter, vehicle or generator has a distance to another, and no connector is pulled by hand between two bonded places.',
       'one group': '{at} belong to one bonded group.',
+      'in pieces':
+        'A bond joins {at}, but {inPieces} {inPieces?is:are} not one piece of metal: a piece that hangs free is not held.',
+      'each piece':
+        'Look where {inPieces} {inPieces?is:are} parted (gates, overlaps, painted joints). Bridge it with jumpers and type `continuous: yes`; or type each piece as a part of its own.',
       far: '{at} are farther from each other than one person reaches.',
       'how near': 'Whether one person reaches {at} at once is not known well enough.',
       tape: 'Measure how near {at} come to each other; type the distance under `near:`.',

@@ -154,3 +154,39 @@ test('cannot tell while the wires were not all looked at; not asked where nothin
 });
 
 everyOutcome(rule);
+
+describe('metal of which not all is known', () => {
+  const heater = (bonded: string, radio = '') => `electrodes: {R1: {kind: rod}}
+equipment: {main: {kind: service panel}, radio: {kind: transceiver, within_reach: [heater]}}
+lines: {cord: {kind: mains, path: [main, radio], protective_conductor: yes}}
+metalwork: {heater: {kind: radiator${bonded}}}
+conductors: {gec: {from: main, to: R1, wire: 4 AWG copper}${radio}}
+`;
+  const tie = ', b: {from: radio, to: main, wire: 4 AWG copper}';
+
+  it('may hang on the service, as what is touched with it does: nobody can tell', () => {
+    for (const unknown of ['', ', bonded: unknown'])
+      expect(reach(heater(unknown))).toEqual(['cannot tell heater radio: perhaps']);
+    expect(reach(heater('', tie))).toEqual(['cannot tell heater radio: perhaps']);
+    expect(reach(heater(', bonded: no', tie))).toEqual(['hazard not met heater radio: two groups']);
+    expect(reach(heater(', bonded: yes'))).toEqual(['advice not met heater radio: cords only']);
+  });
+
+  // site-file.md: metalwork passes a bond on only with `continuous: yes`
+  it('that is not one piece is held where the bond lands, and a gate may hang free', () => {
+    const fence = (says: string) => `electrodes: {R1: {kind: rod}}
+equipment: {main: {kind: service panel}}
+supports: {mast: {kind: mast, metal: steel, within_reach: [fence]}}
+metalwork: {fence: {${says}}}
+conductors: {a: {from: fence, to: R1, wire: 4 AWG copper}, b: {from: mast@base, to: R1, wire: 4 AWG copper}, gec: {from: main, to: R1, wire: 4 AWG copper}}
+`;
+    expect(reach(fence('kind: fence, continuous: no'))).toEqual(['cannot tell fence mast: in pieces']);
+    expect(reach(fence('kind: fence, continuous: yes'))).toEqual(['met fence mast: one group']);
+    expect(reach(fence('kind: fence'))).toEqual(['met fence mast: one group']);
+    expect(reach(fence('kind: water pipe, continuous: no'))).toEqual(['met fence mast: one group']);
+    const bonded = (says: string) => verdictsOf('metalwork-bonded', typed(fence(says)));
+    expect(bonded('kind: fence, continuous: no')).toEqual(['cannot tell fence: in pieces']);
+    expect(bonded('kind: fence')).toEqual(['met fence: bonded']);
+    expect(bonded('kind: gas pipe, continuous: no')).toEqual(['met fence: bonded']);
+  });
+});
