@@ -41,7 +41,13 @@ export const typeALength = rule({
 });
 
 /** Two at least are asked; whether there is another is asked where electrodes were left out of the file. */
-function ofLone(own: Verdict, { id }: ElectrodeFacts, facts: Pick<Facts, 'header' | 'sections'>): readonly Verdict[] {
+function ofLone(
+  own: Verdict,
+  { id, part }: ElectrodeFacts,
+  facts: Pick<Facts, 'header' | 'sections'>,
+): readonly Verdict[] {
+  if (part.kind === 'buried wire' && part.closed !== 'no')
+    return [{ is: 'cannot tell', at: [id], because: { key: 'perhaps a ring' }, settle: { key: 'follow it' } }];
   if (isWhole(facts, 'electrodes')) return [{ is: 'not met', at: [id], because: { key: 'only one' } }];
   if (own.is === 'not met') return [own];
   return [{ is: 'cannot tell', at: [id], because: { key: 'perhaps only one' }, settle: { key: 'look for others' } }];

@@ -16,7 +16,8 @@ export function runVerdict(run: Metalwork, facts: Asked, least: number): Verdict
   const asked = Math.max(least, lengthM === null ? least : Math.ceil(lengthM / farthestM) + least - 1);
   const measured = { key: 'count', value: bonds, limit: asked, sense: 'least' } as const;
   if (run.continuous === 'no') return { is: 'not met', at, because: { key: 'parted' } };
-  const isOpen = run.bonded === 'unknown' || run.bonded === 'yes' || !isWhole(facts, 'conductors');
+  const isSaid = run.bonded === 'no' || (run.bonded === null && bonds > 0);
+  const isOpen = !isSaid || !isWhole(facts, 'conductors');
   if (bonds < asked && !isOpen) return { is: 'not met', at, because: { key: 'few' }, measured };
   if (bonds < asked || lengthM === null || run.continuous === 'unknown')
     return { is: 'cannot tell', at, because: { key: 'unknown' }, settle: { key: 'walk along' } };

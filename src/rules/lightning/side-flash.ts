@@ -63,12 +63,14 @@ function ofPair(body: Metalwork, down: ConductorFacts, distanceM: Interval, limi
     return { is: 'cannot tell', at, because: { key: 'bonded lower' }, settle: { key: 'look up' } };
   }
   if (distanceM.low >= limitM.high) return { is: 'met', at, because: { key: 'far' } };
-  const nobodySaid = body.bonded !== 'no' && !isWhole(facts, 'conductors');
+  const isSpokenOf = body.bonded !== null || facts.conductors.some((c) => [...c.ends, ...c.passes].includes(body.id));
+  const nobodySaid = body.bonded !== 'no' && (!isSpokenOf || !isWhole(facts, 'conductors'));
   const isOpen = body.bonded === 'unknown' || nobodySaid || bonding.openEnds.has(group ?? '');
   if (isNear && !isOpen) {
     const measured = { key: 'distanceLengthM', value: distanceM, limit: limitM.low, sense: 'least' } as const;
     return { is: 'not met', at, because: { key: 'near' }, measured, under: `metalwork-bonded:${body.id}` };
   }
+  if (isNear) return { is: 'cannot tell', at, because: { key: 'bond unknown' }, settle: { key: 'look for bond' } };
   return { is: 'cannot tell', at, because: { key: 'height unknown' }, settle: { key: 'tape' } };
 }
 

@@ -90,6 +90,9 @@ export const earthResistance = {
       'not claimed': noClass,
       'a ring': 'A ring or a footing serves the lightning protection.',
       'only one': '{at} is the only one; two at least are asked.',
+      'perhaps a ring':
+        'Whether {at} comes back to where it begins is not known: a ring is the other type, a single run is one where two at least are asked.',
+      'follow it': 'Find out whether {at} closes to a ring; type `closed: yes` or `closed: no`.',
       'perhaps only one':
         '{at} is the only one in the file, and not all [electrode]s were looked at; two at least are asked.',
       'look for others':

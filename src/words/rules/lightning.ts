@@ -27,6 +27,8 @@ const beside = {
     'bonded lower':
       '{at} are bonded to each other, perhaps at the foot of the building alone, and at that height they are nearer than is asked of metal whose bond is down there.',
     'look up': 'Look whether a conductor joins {at} near the place where they are close to each other; type it.',
+    'bond unknown': '{at} are nearer than is asked where no bond joins them; whether one does nobody said.',
+    'look for bond': 'Look at {at} for a clamp and a conductor; type `bonded:` or the conductor.',
     'height unknown': 'Whether {at} keep their distance hangs on the height of the place and on what lies between.',
     tape: 'Measure how high above the ground {at} come near each other, and how near; type the height as the third figure of `at:` of the metal, the distance under `near:`, or the bond.',
   },

@@ -66,6 +66,11 @@ describe('type-a-length: level l1, upright half of it', () => {
     expect(ask('type-a-length', 'A: {kind: rod, length: 9 m}', ', claims: class III', '100 ohm m')).toEqual([
       'not met A: only one',
     ]);
+    const lone = (closed: string) =>
+      ask('type-a-length', `A: {kind: buried wire, length: 40 m${closed}}`, ', claims: class III', '100 ohm m');
+    expect(lone(', closed: no')).toEqual(['not met A: only one']);
+    for (const closed of ['', ', closed: unknown']) expect(lone(closed)).toEqual(['cannot tell A: perhaps a ring']);
+    expect(lone(', closed: yes')).toEqual([]);
     const partly = ', claims: class III, incomplete: [electrodes]';
     expect(ask('type-a-length', 'A: {kind: rod, length: 9 m}', partly, '100 ohm m')).toEqual([
       'cannot tell A: perhaps only one',

@@ -30,7 +30,9 @@ describe('cable-tray-bonded', () => {
   it('asks one metal, and cannot tell what nobody walked along', () => {
     expect(tray('20 ft', 2, ', continuous: no')).toEqual(['not met run: parted']);
     expect(tray('20 ft', 2, '')).toEqual(['cannot tell run: unknown']);
-    expect(tray('20 ft', 0, ', continuous: yes, bonded: unknown')).toEqual(['cannot tell run: unknown']);
+    for (const bonded of ['', ', bonded: unknown'])
+      expect(tray('20 ft', 0, `, continuous: yes${bonded}`)).toEqual(['cannot tell run: unknown']);
+    expect(tray('20 ft', 0, ', continuous: yes, bonded: no')).toEqual(['not met run: few']);
     expect(outcomeOf(rule, site('fence', '20 ft', 0))).toBe('not applicable');
   });
 });

@@ -46,6 +46,19 @@ describe('side-flash-distance-us', () => {
     expect(first(site('us', near(distance, '9 m', others), downs))).toBe(reasons[outcome as keyof typeof reasons]);
   });
 
+  it('cannot be told of metal of whose bond nobody spoke, where it is near', () => {
+    const of = (bonded: string, distance: string, tie = '') =>
+      verdictsOf(rule, `${site('us', near(distance)).replace('bonded: no, ', bonded)}${tie}`).find((v) => /d1/.test(v));
+    const open = 'cannot tell d1 rail: bond unknown';
+    for (const bonded of ['', 'bonded: unknown, ']) expect(of(bonded, '0.74 m')).toBe(open);
+    expect(of('', '0.76 m')).toBe('cannot tell d1 rail: height unknown');
+    expect(of('bonded: no, ', '0.74 m')).toBe('not met rail d1: near');
+    // a wire is typed, and it leads elsewhere
+    expect(of('', '0.74 m', '  w: {from: rail, to: pole}\nbars: {pole: {kind: other}}\n')).toBe(
+      'not met rail d1: near',
+    );
+  });
+
   // NFPA 780: conductors within 100 ft share; farther ones, and those of unknown place, do not make the distance smaller
   it('counts the conductors within 100 ft alone', () => {
     const two = (other: string, distance: string) => first(site('us', near(distance, '9 m', other), 2));
@@ -62,7 +75,7 @@ describe('side-flash-distance-us', () => {
 
   it('cannot tell where conductors were left out: more may share, or join', () => {
     const partly = site('us', near('0.3 m')).replace('unknown, claims', 'unknown, incomplete: [conductors], claims');
-    expect(first(partly.replace('bonded: no, ', ''))).toBe('cannot tell d1 rail: height unknown');
+    expect(first(partly.replace('bonded: no, ', ''))).toBe('cannot tell d1 rail: bond unknown');
     // even among three and more: 9 / 6 / 2.25 x 0.5 = 0.333 m
     expect(first(partly)).toBe('not met rail d1: near');
     expect(first(partly.replace('0.3 m', '0.34 m'))).toBe('cannot tell d1 rail: height unknown');
