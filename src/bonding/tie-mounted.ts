@@ -103,7 +103,8 @@ function tieAntenna(builder: GraphBuilder, antenna: Antenna, landedOn: LandedOn)
 /** `bonded` where no conductor lands: to what carries the part, else to the service's system, by something undescribed. */
 function tieStated(builder: GraphBuilder, part: Part, landedOn: LandedOn): void {
   const carrier = part.on === null ? null : carrierNode(builder, part, part.on);
-  const described = landedOn.described.get(part.id);
+  // what carries a part is named: no wire is meant by that
+  const described = carrier === null ? landedOn.described.get(part.id) : undefined;
   // of metal that no wire lands on nobody said anything
   const isOpen = carrier !== null || (part.section === 'metalwork' && !landedOn.all.has(part.id));
   const bonded = part.bonded ?? (isOpen ? 'unknown' : 'no');

@@ -1,4 +1,4 @@
-import type { Metalwork } from '../site/site.ts';
+import type { Part } from '../site/site.ts';
 import { addTie, type GraphBuilder, tieOf } from './graph-builder.ts';
 import { bodyOf } from './node-of-point.ts';
 import { passesOn } from './passes-on.ts';
@@ -6,25 +6,28 @@ import { fieldPath } from './site-index.ts';
 import { serviceNode } from './tie-mounted.ts';
 
 /**
- * A pipe that is said to be bonded while its wires lead to no service: they come to it, or they are all that was meant, and
- * nobody can tell which. So a bond of its own to the service is unknown there. Called when every other tie is made.
+ * A pipe, bar or panel that is said to be bonded while its wires lead to no service: they come to it, or they are all that was
+ * meant, and nobody can tell which. So a bond of its own to the service is unknown there. Called when every other tie is made.
  */
 export function tieSaid(builder: GraphBuilder): void {
-  const said = builder.index.site.metalwork.filter((m) => m.bonded === 'yes' && m.present !== 'no' && passesOn(m));
+  const { metalwork, bars, equipment, header } = builder.index.site;
+  const all: readonly Part[] = [...metalwork, ...bars, ...equipment];
+  const isSaid = (p: Part) => p.bonded === 'yes' && p.on === null && p.present !== 'no' && p.id !== header.service;
+  const said = all.filter((p) => isSaid(p) && passesOn(p));
   if (said.length === 0) return;
   const service = serviceNode(builder, said[0]!);
   if (service === null) return;
   const held = heldFrom(builder, service);
-  for (const pipe of said) if (!held.has(pipe.id)) tiePerhaps(builder, pipe, service);
+  for (const part of said) if (!held.has(part.id)) tiePerhaps(builder, part, service);
 }
 
-function tiePerhaps(builder: GraphBuilder, pipe: Metalwork, service: string): void {
-  const unknown = { is: 'unknown', decidedBy: fieldPath(pipe, 'bonded') } as const;
+function tiePerhaps(builder: GraphBuilder, part: Part, service: string): void {
+  const unknown = { is: 'unknown', decidedBy: fieldPath(part, 'bonded') } as const;
   addTie(
     builder,
-    bodyOf(builder, pipe),
+    bodyOf(builder, part),
     service,
-    tieOf('metal', pipe.id, { body: 'undescribed', lengthM: null, ...unknown }),
+    tieOf('metal', part.id, { body: 'undescribed', lengthM: null, ...unknown }),
   );
 }
 

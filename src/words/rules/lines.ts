@@ -54,7 +54,7 @@ export const lines = {
       tied: '{at} is tied to the [service].',
       perhaps: 'Whether {at} {at?is:are} tied to the [service] depends on what is not known.',
       trace:
-        'Trace the conductors that end on {at}; where {at?it is:one is} bolted straight to [grounded] metal, type `bonded: yes`.',
+        'Trace the conductors that end on {at}; where {at?it is:one is} bolted straight to [grounded] metal, type what that is under `on:`, and `bonded: yes`.',
       apart: 'No permanent metal joins {at} to the [service].',
     },
   },
