@@ -2,6 +2,7 @@ import { partIndex } from '../facts/part-index.ts';
 import { positionsOf } from '../site/positions-of.ts';
 import type { Part, Position, Site } from '../site/site.ts';
 import { exact, type Interval, min } from '../units/interval.ts';
+import { isPool } from './is-pool.ts';
 
 type Plan = readonly [eastM: number, northM: number];
 type Outline = readonly (readonly [Plan, Plan])[];
@@ -38,7 +39,7 @@ function outline(part: Part, position: Position | null): Outline {
     const at = route[0] ?? position;
     return at === null ? [] : [[plan(at), plan(at)]];
   }
-  const run = part.kind === 'pool' ? [...route, route[0]!] : route;
+  const run = part.section === 'metalwork' && isPool(part.kind) ? [...route, route[0]!] : route;
   return run.slice(1).map((to, i) => [plan(run[i]!), plan(to)]);
 }
 
@@ -46,7 +47,7 @@ const plan = ([eastM, northM]: Position): Plan => [eastM, northM];
 
 function onPlan(a: Outline, b: Outline, [one, other]: readonly [Part, Part]): Interval | null {
   if (a.length === 0 || b.length === 0) return null;
-  const isWithin = (shape: Outline, part: Part, at: Outline) => part.kind === 'pool' && holds(shape, at[0]![0]);
+  const isWithin = (shape: Outline, part: Part, at: Outline) => isPool(part.kind) && holds(shape, at[0]![0]);
   if (isWithin(a, one, b) || isWithin(b, other, a)) return exact(0);
   return exact(Math.min(...a.flatMap((p) => b.map((q) => piecesApart(p, q)))));
 }

@@ -30,9 +30,14 @@ export function mayGoOn({ openEnds, groupOf }: Bonding, part: string): boolean {
 
 function withoutService(groups: readonly Group[], bonding: Bonding): readonly IsolatedGroup[] {
   const perhaps = new Set(bonding.perhapsUnbonded.map((p) => p.electrode));
-  return groups
-    .filter((g) => !g.hasService && !g.electrodes.some((e) => perhaps.has(e)))
-    .map((g) => isolated(g, g.electrodes));
+  const unbonded = new Set(bonding.unbondedElectrodes ?? []);
+  return (
+    groups
+      .filter((g) => !g.hasService && !g.electrodes.some((e) => perhaps.has(e)))
+      // of one that may not be there the wire that lands on it is its bond, if it is there
+      .filter((g) => g.electrodes.some((e) => unbonded.has(e)))
+      .map((g) => isolated(g, g.electrodes))
+  );
 }
 
 function noneWithService(groups: readonly Group[]): readonly IsolatedGroup[] {

@@ -15,7 +15,7 @@ export const protectorLead20Ft = rule({
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2020', clause: '800.100(A)(4)', provenance: 'second-hand' },
   clauses: [
-    { from: 1999, clause: '820.100(A)(4)' },
+    { from: 1999, clause: '800.100(A)(4), 820.100(A)(4)' },
     { from: 2020, clause: '800.100(A)(4)' },
   ],
   limits: [{ key: 'runLengthM', value: mostM, sense: 'most' }],

@@ -15,6 +15,10 @@ export const barToBarBondIec = rule({
   severity: 'defect',
   codeSets: ['iec'],
   source: { document: 'IEC 62305-3', edition: '2010', clause: 'Table 8', provenance: 'memory' },
+  clauses: [
+    { from: 2006, clause: 'Table 8' },
+    { from: 2010, clause: 'Table 8' },
+  ],
   limits: limitsOf(least),
   needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {

@@ -14,6 +14,10 @@ export const bodyToBarBondIec = rule({
   severity: 'defect',
   codeSets: ['iec'],
   source: { document: 'IEC 62305-3', edition: '2010', clause: 'Table 9', provenance: 'memory' },
+  clauses: [
+    { from: 2006, clause: 'Table 9' },
+    { from: 2010, clause: 'Table 9' },
+  ],
   limits: limitsOf(least),
   needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
   check(facts) {

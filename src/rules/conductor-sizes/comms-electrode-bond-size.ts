@@ -13,7 +13,7 @@ export const commsElectrodeBondSize = rule({
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '2020', clause: '800.100(D)', provenance: 'second-hand' },
   clauses: [
-    { from: 1999, clause: '820.100(D)' },
+    { from: 1999, clause: '800.100(D), 820.100(D)' },
     { from: 2020, clause: '800.100(D)' },
   ],
   limits: limitsOf(least),

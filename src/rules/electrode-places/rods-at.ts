@@ -1,6 +1,7 @@
 import type { ElectrodeFacts, Facts } from '../../facts/facts.ts';
-import type { Answer } from '../../site/site.ts';
+import type { Answer, Conductor } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
+import { apart } from '../apart.ts';
 import { routeLength } from '../electrode-sizes/route-length.ts';
 import { printedShare } from '../electrodes/driven.ts';
 import { isWhole } from '../looked-at.ts';
@@ -15,6 +16,9 @@ export interface RodCount {
   readonly most: number;
 }
 
+/** Ours: a rod farther out on a lead of its own stands elsewhere, metres (20 ft). */
+const atM = 6.096;
+
 /** Where no rod can be driven a drilled one, a strap on the rock or a radial stands for it. */
 const kinds: readonly string[] = ['rod', 'rods', 'drilled rod', 'strap on rock', 'radial'];
 const grouped: readonly string[] = ['rods', 'radial'];
@@ -22,7 +26,9 @@ const grouped: readonly string[] = ['rods', 'radial'];
 /** Rods long enough, each of a group counted (one of a group that nothing joins); one of unknown length may be. */
 export function rodsAt(part: string, facts: Asked, leastM: number): RodCount {
   const near = new Set(reachedFrom(part, facts));
-  const rods = facts.electrodes.filter((e) => kinds.includes(e.part.kind));
+  const between = apart(facts.site);
+  const isElsewhere = (id: string) => !near.has(id) && (between(part, id)?.low ?? 0) > atM;
+  const rods = facts.electrodes.filter((e) => kinds.includes(e.part.kind) && !isElsewhere(e.id));
   const group = facts.bonding.groupOf.get(part) ?? null;
   const isOne = (e: ElectrodeFacts) => group !== null && e.group === group;
   const sure = rods.filter(
@@ -56,6 +62,10 @@ function count(rods: readonly ElectrodeFacts[], unknown: number): number {
   return rods.reduce((n, { part }) => n + (grouped.includes(part.kind) ? (part.members ?? unknown) : 1), 0);
 }
 
+/** A lead on its way past nothing else. */
+const isFar = ({ lengthM, passes, present }: Conductor) =>
+  present === 'yes' && passes.length === 0 && lengthM !== null && lengthM.low > atM;
+
 /** Electrodes that a lead of the part lands on, and those on a wire in the soil that it lands on. */
 function reachedFrom(part: string, { site, electrodes }: Asked): readonly string[] {
   const wires = wiresOn(site.conductors);
@@ -65,7 +75,8 @@ function reachedFrom(part: string, { site, electrodes }: Asked): readonly string
       const parts = [c.from.part, c.to.part, ...c.passes.map((p) => p.at.part)];
       return parts.filter((p) => p !== null && p !== id);
     }) as readonly string[];
-  const first = met(part);
   const inSoil = new Set(electrodes.filter((e) => ['buried wire', 'radial'].includes(e.part.kind)).map((e) => e.id));
+  const far = new Set((wires.get(part) ?? []).filter(isFar).flatMap((c) => [c.from.part, c.to.part]));
+  const first = met(part).filter((id) => inSoil.has(id) || !far.has(id));
   return [...first, ...first.filter((id) => inSoil.has(id)).flatMap(met)];
 }

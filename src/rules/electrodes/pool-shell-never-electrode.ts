@@ -1,4 +1,5 @@
 import type { ConductorFacts } from '../../facts/facts.ts';
+import { isPool } from '../is-pool.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -15,7 +16,7 @@ export const poolShellNeverElectrode = rule({
   needs: ['header', 'sections', 'site', 'conductors', 'bonding'],
   check(facts) {
     const { site, conductors, bonding } = facts;
-    const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
+    const pools = site.metalwork.filter((m) => isPool(m.kind) && m.present !== 'no');
     if (pools.length === 0) return nothingThere(facts, 'metalwork');
     return pools.map((p): Verdict => {
       // A bond to the pool is asked for beside it; what has no other way to earth uses it as an electrode.

@@ -5,12 +5,13 @@ import { apart } from '../apart.ts';
 import { armsReachM, withinArmsReach } from '../arms-reach.ts';
 import { addBond } from '../changes/add-bond.ts';
 import { isInPieces } from '../in-pieces.ts';
+import { isPool } from '../is-pool.ts';
 import { lightningSystem } from '../lightning/lightning-system.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
 /** Not the owner's to bond, no metal of the building, or live by purpose; the bond of a pool need not reach any panel. */
-const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence', 'pool'];
+const leftOut: readonly string[] = ['overhead power line', 'property line', 'service mast', 'electric fence'];
 /** Ours: a fence this near to a tower or mast is in reach of what it carries, metres. */
 const fenceM = 3;
 /** Metal that carries people's water and gas through the house: a difference of potential there is a hazard. */
@@ -34,7 +35,7 @@ export const metalworkBonded = rule({
   needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
     const { site } = facts;
-    const metal = site.metalwork.filter((m) => !leftOut.includes(m.kind) && m.present !== 'no');
+    const metal = site.metalwork.filter((m) => !leftOut.includes(m.kind) && !isPool(m.kind) && m.present !== 'no');
     if (metal.length === 0) return nothingThere(facts, 'metalwork');
     const distances = { between: apart(site), down: (lightningSystem(facts)?.down ?? []).map((c) => c.id) };
     return metal.map((m) => (m.kind === 'fence' ? ofFence(m, facts, distances) : ofMetal(m, facts, distances)));

@@ -22,7 +22,9 @@ export const noOrphanEquipment = rule({
   },
   needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
-    const boxes = facts.boxes.filter((b) => !exempt.includes(b.part.kind) && b.part.present !== 'no');
+    // of the service itself service-electrode-known asks
+    const { part } = facts.bonding.service;
+    const boxes = facts.boxes.filter((b) => !exempt.includes(b.part.kind) && b.part.present !== 'no' && b.id !== part);
     if (boxes.length === 0) return nothingThere(facts, 'equipment');
     const fed = fedWithEarth(facts);
     return boxes.map((b) => ofBox(b, fed(b), facts));
@@ -38,7 +40,7 @@ function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'secti
   if (b.part.bonded === 'no' && byCord === 'no' && !earthBy.perhaps.has(b.id))
     return { is: 'not met', at, because: { key: 'nothing' } };
   const whole = isWhole(facts, 'conductors') && isWhole(facts, 'lines');
-  const open = earthBy.perhaps.has(b.id) || b.id === service.part || b.part.bonded === 'unknown';
+  const open = earthBy.perhaps.has(b.id) || b.part.bonded === 'unknown';
   if (open || !whole || byCord === 'unknown') {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   }
@@ -56,8 +58,25 @@ function fedWithEarth(facts: Pick<Facts, 'bonding' | 'site'>): (b: BoxFacts) => 
   const [boxSure, boxPerhaps] = reach(ofKinds([...sources, 'sub-panel']));
   return ({ id, part }) => {
     if (sources.includes(part.kind)) return 'no';
+    const outlet = byOutlet(id, facts.site);
+    if (outlet === 'yes') return 'yes';
     const isPanel = part.kind === 'sub-panel';
     if ((isPanel ? panelSure : boxSure)!.has(id)) return 'yes';
+    if (outlet === 'unknown') return 'unknown';
     return (isPanel ? panelPerhaps : boxPerhaps)!.has(id) ? 'unknown' : 'no';
   };
+}
+
+/** By a cord to where no panel was typed; and where nobody spoke of the mains at all, perhaps by one. */
+function byOutlet(id: string, { lines, header }: Facts['site']): Answer {
+  const mains = lines.filter((l) => l.kind === 'mains' && l.present !== 'no');
+  if (mains.length === 0) return header.without.includes('mains') ? 'no' : 'unknown';
+  const cords = mains.filter(
+    ({ path }) =>
+      path.some((s) => s.is === 'part' && s.at.part === id) &&
+      path.some((s) => s.is === 'street' || s.is === 'unknown'),
+  );
+  const answers = cords.map((l) => l.protectiveConductor);
+  if (answers.includes('yes')) return 'yes';
+  return answers.includes('unknown') ? 'unknown' : 'no';
 }

@@ -31,6 +31,11 @@ export const serviceElectrodeKnown = rule({
       const change = addRod(site, header.region, service.part);
       return [{ is: 'not met', at, because: { key: 'no electrode' }, change }];
     }
+    const perhaps = site.electrodes.filter((e) => e.present === 'unknown' && bonding.serviceBy.perhaps.has(e.id));
+    if (perhaps.length > 0) {
+      const values = { electrodes: perhaps.map((e) => e.id) };
+      return [{ is: 'cannot tell', at, because: { key: 'not seen', values }, settle: { key: 'see it', values } }];
+    }
     return [{ is: 'cannot tell', at, because: { key: 'not found' }, settle: { key: 'find electrode' } }];
   },
 });

@@ -2,13 +2,14 @@ import type { Facts } from '../../facts/facts.ts';
 import type { Answer, Part } from '../../site/site.ts';
 import type { Interval } from '../../units/interval.ts';
 import { apart } from '../apart.ts';
+import { isPool } from '../is-pool.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
 
 type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'site'>;
 
 /** Not fixed metal that a bather may touch. */
-const leftOut: readonly string[] = ['pool', 'overhead power line', 'property line', 'electric fence'];
+const leftOut: readonly string[] = ['overhead power line', 'property line', 'electric fence'];
 
 /**
  * Each fixed metal part beside a pool: farther than `withinM`, all of it higher than `reachM`, or in one group with the pool
@@ -21,7 +22,7 @@ export function metalAtPools(
   reachM = Infinity,
 ): readonly Verdict[] {
   const { site } = facts;
-  const pools = site.metalwork.filter((m) => m.kind === 'pool' && m.present !== 'no');
+  const pools = site.metalwork.filter((m) => isPool(m.kind) && m.present !== 'no');
   if (pools.length === 0) return nothingThere(facts, 'metalwork');
   const metal = fixedMetal(facts).filter((part) => !isAllAbove(part, reachM));
   if (metal.length === 0) return [{ is: 'not applicable', because: { key: 'no metal' } }];
@@ -33,7 +34,7 @@ export function metalAtPools(
 
 function fixedMetal({ site, masts }: Asked): readonly Part[] {
   const supports = masts.filter((m) => m.metal !== 'no').map((m) => m.part);
-  const others = site.metalwork.filter((m) => !leftOut.includes(m.kind));
+  const others = site.metalwork.filter((m) => !leftOut.includes(m.kind) && !isPool(m.kind));
   return [...supports, ...others].filter((p) => p.present !== 'no');
 }
 

@@ -265,7 +265,7 @@ export const conductorSizes = {
   },
   'bar-to-bar-bond-iec': {
     title:
-      'Bonds between bars, and from a bar to [ground], are at least 16 mm² copper, 25 mm² aluminium or 50 mm² steel',
+      'Bonds between bars, and from a bar to [ground], are at least 16 mm² copper, 25 mm² aluminium or 50 mm² steel (14, 22 and 50 in 2006)',
     failTitle: 'The bond {at} between bars is too thin',
     why: 'With lightning protection on the building these bonds carry a share of the strike.',
     met: 'That section; 14 and 22 mm² where the 2006 edition applies.',
@@ -275,7 +275,8 @@ export const conductorSizes = {
     because: { ...sizeSentences, ...claimed },
   },
   'body-to-bar-bond-iec': {
-    title: 'Bonds from metal indoors to a bar are at least 6 mm² copper, 10 mm² aluminium or 16 mm² steel',
+    title:
+      'Bonds from metal indoors to a bar are at least 6 mm² copper, 10 mm² aluminium or 16 mm² steel (5, 8 and 16 in 2006)',
     failTitle: 'The bond {at} to the bar is too thin',
     why: 'With lightning protection on the building even bonds indoors carry some of the strike.',
     met: 'That section; 5 and 8 mm² where the 2006 edition applies.',

@@ -115,7 +115,8 @@ export const conductors = {
     failTitle: 'The way from {at} to its [electrode] is long',
     why: 'Each metre adds about a microhenry: more than a kilovolt at one kiloampere per microsecond.',
     met: 'At most {=1 m} of conductor; more is advice, more than {=20 ft} a defect. Protectors of the mains are left out.',
-    remedy: 'Drive an [electrode] right below {at} and bond it to the others.',
+    remedy:
+      'Mount {at} lower, or lead it straight to the nearest [electrode]; where none is near, drive one {=2 ft} or more from the wall and {=6 ft} or more from the others, and bond it to these.',
     because: {
       none: 'No [entry panel] or arrester reaches an [electrode].',
       'length unknown': 'The length of the way from {at} to {electrode} is not known.',

@@ -24,6 +24,10 @@ export const oneEarth = {
       'find supply':
         'Ask the network operator, or read the label at the meter: TN-S, TN-C-S (PME) or TT; type it under `site.supply`.',
       'no electrode': 'Somebody looked and there is no [electrode] at all.',
+      'not seen':
+        '{at} {at?leads:lead} to {electrodes}, of which nobody knows whether {electrodes?it is:they are} there.',
+      'see it':
+        'Look whether {electrodes} {electrodes?is:are} there, and whether the wire ends on {electrodes?it:them}; type `present:`.',
       'not found': 'No [electrode] is known to be tied to {at}.',
       'find electrode':
         'Look at the meter and the panel for a bare or green conductor that goes to a rod, a pipe or the footing; type the [electrode] and that conductor.',

@@ -53,6 +53,20 @@ describe('comms-electrode-bond-size', () => {
     ]);
   });
 
+  // before 2020 article 800 spoke of telephone and 820 of cable television
+  it('names both articles in which the clause stood before 2020', () => {
+    const clause = (edition: string) =>
+      findingsOf(
+        rule,
+        site('telephone protector', '10 AWG copper', '13.2 mm2 copper').replace(
+          'region: us',
+          `region: us, code: {document: NEC, edition: ${edition}}`,
+        ),
+      ).findings[0]!.source.clause;
+    expect(clause('2017')).toBe('800.100(D), 820.100(D)');
+    expect(clause('2020')).toBe('800.100(D)');
+  });
+
   it('leaves the tie of an antenna’s electrode to its own clause', () => {
     const thin = site('gas tube', '10 AWG copper', '8 AWG copper');
     expect(findingsOf(rule, thin).outcome).toBe('not applicable');

@@ -190,6 +190,9 @@ metalwork: {pipe: {kind: water pipe}}
     expect(bond('24 mm2 aluminium')).toEqual(['not met bond: small']);
     expect(bond('50 mm2 galvanised steel')).toEqual(['met bond: enough']);
     expect(bond('unknown')).toEqual(['cannot tell bond: size unknown']);
+    const source = (code: string) => findingsOf(rule, bars('4 mm2 copper', '6 mm2 copper', code)).findings[0]!.source;
+    expect(source(old)).toMatchObject({ edition: '2006', clause: 'Table 8' });
+    expect(source('')).toMatchObject({ edition: '2010', clause: 'Table 8' });
     const thin = findingsOf(rule, bars('4 mm2 copper', '6 mm2 copper')).findings[0]!;
     expect(thin.under).toBe('main-bonding-size-iec:bond');
   });

@@ -187,6 +187,15 @@ describe('the number of rods at a tower', () => {
     ]);
   });
 
+  it('does not count a rod that a long lead of its own reaches, or that stands elsewhere on the plan', () => {
+    const leads = (c: string) => `a: {from: T@base, to: R1}, b: {from: T@base, to: R2}, c: {from: T@base, to: R3${c}}`;
+    expect(tower(legs, three, leads(', length: 20 ft'))).toEqual(['met T: a rod a leg']);
+    expect(tower(legs, three, leads(', length: 21 ft'))).toEqual(['cannot tell T: rods unknown']);
+    expect(tower(legs, three, leads(', length: 6.2 m'))).toEqual(['cannot tell T: rods unknown']);
+    const far = three.replace('R3: {', 'R3: {near: [{part: T, distance: 40 ft}], ');
+    expect(tower(legs, far, leads(', length: 42 ft'))).toEqual(['not met T: too few']);
+  });
+
   it('counts rods on a ring that the legs land on; rods at the far end of the site may be its own', () => {
     const ring = `ring: {kind: buried wire, closed: yes}, ${three}`;
     const onRing =

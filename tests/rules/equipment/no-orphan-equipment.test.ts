@@ -51,7 +51,27 @@ test('beside a service a generator is tied like any other case', () => {
 test('a sub-panel is not tied by the cords that it feeds', () => {
   const lost = barn.replace(', c2: {from: barn, to: R2}', '');
   const lines = `lines:\n${radioCord(', protective_conductor: yes')}`;
-  expect(cases('main', lost + lines)).toEqual(['met main: bonded', 'met radio: by its cord', 'not met barn: nothing']);
+  expect(cases('main', lost + lines)).toEqual(['met radio: by its cord', 'not met barn: nothing']);
+});
+
+test('where nobody spoke of the mains a cord may tie a box; one to where no panel was typed ties it as it says', () => {
+  const alone = (lines: string, header = '') =>
+    verdictsOf(
+      rule,
+      `site: {name: Desk, region: us, service: unknown${header}}\nequipment: {radio: {kind: transceiver}}\nconductors: none\nlines: ${lines}\n`,
+    );
+  expect(alone('{usb: {kind: usb, path: [radio, unknown]}}')).toEqual(['cannot tell radio: perhaps']);
+  expect(alone('none', ', without: [mains]')).toEqual(['not met radio: nothing']);
+  for (const end of ['street', 'unknown']) {
+    const cord = (says: string) => alone(`{cord: {kind: mains, path: [${end}, radio]${says}}}`);
+    expect(cord(', protective_conductor: yes')).toEqual(['met radio: by its cord']);
+    expect(cord(', protective_conductor: no')).toEqual(['not met radio: nothing']);
+    expect(cord('')).toEqual(['cannot tell radio: perhaps']);
+  }
+});
+
+test('of the service itself another rule asks', () => {
+  expect(verdictsOf(rule, typed('main', 'equipment: {main: {kind: service panel}}\nconductors: none\n'))).toEqual([]);
 });
 
 test('computers, modems and routers are too small to be asked', () => {

@@ -21,7 +21,9 @@ describe('equipment-on-station-bar', () => {
     expect(verdictsOf(rule, site('kind: transceiver', onBar('6 AWG copper')))).toEqual(['met box: on bar']);
     expect(verdictsOf(rule, site('kind: transceiver', ''))).toEqual(['not met box: not on bar']);
     const tied = (lines: string) => findingsOf(rule, site('kind: transceiver', '') + lines).findings[0]!.under;
-    expect(tied('lines: none\n')).toBe('no-orphan-equipment:box');
+    expect(tied('lines: {cord: {kind: mains, path: [unknown, box], protective_conductor: no}}\n')).toBe(
+      'no-orphan-equipment:box',
+    );
     // whether a cord ties it is not known: what cannot be told causes nothing
     expect(tied('')).toBeNull();
   });

@@ -173,3 +173,21 @@ everyOutcome('screens-not-sole-bond');
 everyOutcome('outlet-ground-not-lightning-ground');
 everyOutcome('iec-antenna-electrode-to-main-bar');
 everyOutcome('uk-multiple-earth-rf-rod-bond');
+
+describe('an electrode that may not be there, with the wire to it', () => {
+  const rod = (present: string) => `site: {name: Rod, region: us, units: ft, service: panel}
+electrodes: {R: {kind: rod, length: 8 ft${present}}}
+equipment: {panel: {kind: service panel}}
+conductors: {gec: {from: panel, to: R, wire: 6 AWG copper}}
+`;
+
+  it('is not apart from the service, and what is to be looked at is the electrode', () => {
+    const unseen = rod(', present: unknown');
+    expect(verdictsOf('all-electrodes-one-system', unseen).filter((v) => /^not met/.test(v))).toEqual([]);
+    expect(verdictsOf('service-electrode-known', unseen)).toEqual(['cannot tell panel: not seen']);
+    expect(verdictsOf('service-electrode-known', rod(''))).toEqual(['met panel: tied']);
+    expect(verdictsOf('service-electrode-known', rod(', present: no'))).toEqual(['cannot tell panel: not found']);
+    const apart = `${unseen}`.replace('from: panel', 'from: bar').concat('bars: {bar: {kind: other}}\n');
+    expect(verdictsOf('service-electrode-known', apart)).toEqual(['cannot tell panel: not found']);
+  });
+});

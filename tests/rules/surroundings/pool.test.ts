@@ -26,6 +26,19 @@ describe('pool-fixed-metal-bonded', () => {
     expect(verdictsOf(rule, site('us', near('1.52 m'), 'none'))).toEqual(['not met mast pool: apart']);
   });
 
+  // NFPA 70 680.42 asks of hot tubs and spas outdoors what it asks of pools (from memory)
+  it('asks it beside a hot tub or a spa too, which is fixed metal of no other pool', () => {
+    for (const kind of ['swimming pool', 'hot tub', 'spa']) {
+      const text = site('us', near('2 ft'), 'none').replace('kind: pool', `kind: ${kind}`);
+      expect(verdictsOf(rule, text)).toEqual(['not met mast pool: apart']);
+      expect(findingsOf('metalwork-bonded', text).outcome).toBe('not applicable');
+    }
+    const two = site('us', near('2 ft'), 'none', 'bonded: no}, tub: {kind: hot tub');
+    expect(verdictsOf(rule, two).filter((v) => / (?:pool tub|tub pool):/.test(v))).toEqual([]);
+    const spare = site('us', near('2 ft'), 'none').replace('kind: pool', 'kind: spare mast pipe');
+    expect(verdictsOf(rule, spare)).toEqual([]);
+  });
+
   it('measures on the plan: a mast in the pool stands at no distance, one beside it at its own', () => {
     const pool = 'bonded: no, route: [[0, 0], [20, 0], [20, 10], [0, 10]]';
     expect(verdictsOf(rule, site('us', ', bonded: no, at: [10, 5]', 'none', pool))).toEqual([
