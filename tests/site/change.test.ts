@@ -245,6 +245,10 @@ describe('a change is refused', () => {
     expect(refusal('bars: {B1: ', { is: 'remove', section: 'bars', id: 'B1' })).toBe('bracket-not-closed');
     expect(refusal(base, set('electrodes', 'E1', 'length', '8'))).toContain('accepted');
     expect(refusal(base, set('electrodes', 'E1', 'diameter', '8'))).toBe('unit-missing');
+    // nothing is nothing in any unit, where nothing can be
+    expect(refusal(base, set('electrodes', 'E1', 'top', '0'))).toContain('accepted');
+    expect(refusal(base, set('electrodes', 'E1', 'top', '2'))).toBe('unit-missing');
+    expect(refusal(base, set('electrodes', 'E1', 'diameter', '0'))).toBe('unit-missing');
     expect(refusal(base, set('electrodes', 'E1', 'colour', 'green'))).toBe('key-unknown');
     expect(refusal(base, { is: 'add', section: 'electrodes', id: 'my rod', fields: rod })).toBe('id-letters');
     const tied = `${base}conductors:\n  c1: {from: E1, to: E2}\n`;

@@ -1,5 +1,5 @@
 import type { Dimension } from '../../units/dimension.ts';
-import type { Interval } from '../../units/interval.ts';
+import { exact, type Interval } from '../../units/interval.ts';
 import { type QuantityOptions, readQuantity } from '../../units/quantity.ts';
 import { refuse, type Spot } from '../reading/report.ts';
 import type { TreeNode } from '../reading/tree.ts';
@@ -33,12 +33,18 @@ const examples: Partial<Readonly<Record<Dimension, string>>> = {
 export function quantity(dimension: Dimension, rules: QuantityRules = {}): FieldType<Interval> {
   const expects = examples[dimension] ?? `a ${dimension} with its unit`;
   const allowsNumber = rules.bare === true || dimension === 'number';
+  // nothing is nothing in any unit
+  const allowsZero = dimension === 'length' && rules.positive !== true && !allowsNumber;
   return {
-    schema: { type: allowsNumber ? ['string', 'number'] : 'string' },
+    schema: allowsZero
+      ? { anyOf: [{ type: 'string' }, { const: 0 }] }
+      : { type: allowsNumber ? ['string', 'number'] : 'string' },
     expects,
     read: (node, spot) => {
       const typed = textOf(node, spot, expects);
-      return typed === null ? null : (readFigure(typed, dimension, rules, node, spot)?.interval ?? null);
+      if (typed === null) return null;
+      if (allowsZero && /^0(?:\.0*)?$/.test(typed)) return exact(0);
+      return readFigure(typed, dimension, rules, node, spot)?.interval ?? null;
     },
   };
 }
