@@ -76,6 +76,7 @@ function ofMetal(m: Metalwork, facts: Asked, distances: Distances): Verdict {
   const bond = addBond(site, header.region, m.id, bonding.service.part);
   if (named.test(m.kind)) {
     const severity = services.includes(m.kind) ? 'hazard' : 'defect';
+    if (m.kind === 'gas pipe') return { is: 'not met', at, because: { key: 'gas not bonded' }, severity, ...bond };
     return { is: 'not met', at, because: { key: 'not bonded' }, severity, ...bond };
   }
   if (m.kind === 'solar array')

@@ -60,6 +60,7 @@ function ofPair(mast: Support, heightM: Interval | null, line: OverheadLine, dis
   if (measured === null)
     return { is: 'cannot tell', at, because: { key }, settle: { key: key === 'height unknown' ? 'tape' : 'look up' } };
   if (measured.value.low >= marginM) return { is: 'met', at, because: { key: 'clear' }, measured };
+  if (measured.value.high < 0 && line.certain) return { is: 'not met', at, because: { key: 'in reach' }, measured };
   if (measured.value.high < marginM && line.certain) return { is: 'not met', at, because: { key: 'near' }, measured };
   return { is: 'cannot tell', at, because: { key: 'not exact' }, settle: { key: 'look up' } };
 }

@@ -24,7 +24,7 @@ export const equipment = {
     why: 'Metal that is left out stands at another voltage in a strike and is what the flash jumps to.',
     met: 'Permanent metal leads from it to the [service] (to an [electrode] where the [service] is not known). A fence is asked about within {=3 m} of a tower or mast, as advice. The clauses name pipes and the steel that forms the frame of a building; of cladding, gutters, roofs, foil, tanks and other metal common practice asks it, as advice, or as a defect where it is within {=2.5 m} of what is touched with it or is a solar array. Power lines, the power service’s mast, the live wire of an electric fence and pools (whose bond is asked of its own) are left out.',
     tools: { tape: 'tape' },
-    remedy: 'Bond {at} to the system of the [service]; gas piping downstream of the meter and never as an [electrode].',
+    remedy: 'Bond {at} to the system of the [service].',
     because: {
       none: 'No such metal is in the file.',
       bonded: '{at} is bonded.',
@@ -32,6 +32,8 @@ export const equipment = {
       'each piece':
         'Look where {at} {at?is:are} parted (gates, overlaps, painted joints). Bridge it with jumpers and type `continuous: yes`; or type each piece as a part of its own, with its own `bonded:`.',
       'not bonded': '{at} is not bonded to anything.',
+      'gas not bonded':
+        '{at} is not bonded to anything. A gas pipe is bonded on the side of the house, behind the meter, and never serves as an [electrode].',
       'practice asks':
         '{at} is not bonded to anything. The clauses name pipes and the steel of a frame; for metal of this kind common practice asks it. Another article of your code may: this program does not hold them all.',
       'frames of an array':

@@ -40,6 +40,7 @@ export const surroundings = {
       none: 'No mast, or no power line overhead, is in the file.',
       clear: '{at}: it falls clear of the power line.',
       near: '{at}: the distance exceeds the height of the mast by less than the margin.',
+      'in reach': '{at}: the mast is taller than it stands from the power line. Distance less height:',
       'distance unknown': 'How far {at} are from each other is not known.',
       'not exact': 'How far {at} are from each other is not known well enough.',
       'look up': lookUp,

@@ -14,7 +14,7 @@ const finding = (metal: string) => findingsOf(rule, site(metal)).findings[0]!;
 /** NFPA 70 250.104; IEC 60364-4-41 411.3.1.2 (second-hand); no threshold. */
 test('metal of a building is bonded; of pipes of water and gas it is a hazard where it is not', () => {
   expect(verdictsOf(rule, site('kind: water pipe', ', b: {from: panel, to: m}'))).toEqual(['met m: bonded']);
-  expect(verdictsOf(rule, site('kind: gas pipe, bonded: no'))).toEqual(['not met m: not bonded']);
+  expect(verdictsOf(rule, site('kind: gas pipe, bonded: no'))).toEqual(['not met m: gas not bonded']);
   expect(finding('kind: gas pipe, bonded: no').severity).toBe('hazard');
   expect(finding('kind: steel frame, bonded: no').severity).toBe('defect');
 });

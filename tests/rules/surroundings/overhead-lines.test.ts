@@ -31,7 +31,9 @@ describe('antenna-clear-of-overhead-line', () => {
     const near = 'height: 10 ft, near: [{part: power, distance: 25 ft}]';
     const on = (antenna: string) => `${site('ft', near, '')}antennas: {whip: {${antenna}}}\n`;
     expect(verdictsOf(rule, on('kind: vertical, on: mast@top'))).toEqual(['met mast power: clear']);
-    expect(verdictsOf(rule, on('kind: vertical, on: mast@top, length: 20 ft'))).toEqual(['not met mast power: near']);
+    expect(verdictsOf(rule, on('kind: vertical, on: mast@top, length: 20 ft'))).toEqual([
+      'not met mast power: in reach',
+    ]);
     expect(verdictsOf(rule, on('kind: yagi, on: mast@top, length: 20 ft'))).toEqual(['met mast power: clear']);
     expect(verdictsOf(rule, on('kind: yagi, on: mast@top, height: 16 ft'))).toEqual(['not met mast power: near']);
   });
@@ -55,7 +57,7 @@ describe('antenna-clear-of-overhead-line', () => {
   it('counts a service drop that hangs free, and asks where somebody does not know', () => {
     const drop = (overhead: string) =>
       `${head('us', 'ft')}supports: {mast: {kind: mast, height: 30 ft, near: [{part: drop, distance: 20 ft}]}}\nlines: {drop: {kind: mains, path: [street, unknown], overhead: ${overhead}}}\n`;
-    expect(verdictsOf(rule, drop('yes'))).toEqual(['not met mast drop: near']);
+    expect(verdictsOf(rule, drop('yes'))).toEqual(['not met mast drop: in reach']);
     expect(verdictsOf(rule, drop('unknown'))).toEqual(['cannot tell drop mast: not exact']);
     expect(findingsOf(rule, drop('no')).outcome).toBe('not looked at');
   });
