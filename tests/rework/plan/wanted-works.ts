@@ -110,7 +110,6 @@ export const wantedOfA: readonly Wanted[] = [
       ['move-arrester', ''],
     ],
     says: 'Mast conductor straight to the service rod and the coax the same way, shield bonded where it leaves.',
-    exception: 'The layout has all that they named; of what is left, a bond of the radio costs less than a rod.',
   },
   {
     file: 'case-18',
