@@ -5,6 +5,7 @@ import { pageWords } from '../words/page.ts';
 import { type Block, cell, paragraph, type Row, row, type Section } from './block.ts';
 import type { CompareContext } from './compare-context.ts';
 import { ohmText } from './compare-figures.ts';
+import { countText } from './counts-by-set.ts';
 import { sayIn } from './page-context.ts';
 
 const words = compareReportWords.change;
@@ -90,10 +91,10 @@ function byChange(page: CompareContext): Block {
   };
 }
 
-function bySeverity({ comparison, sides }: CompareContext): Block {
-  const { before, after } = comparison;
-  const line = (name: string, key: keyof ComparedHead['counts']): Row =>
-    row(cell(name), cell(String(before.counts[key])), cell(String(after.counts[key])));
+function bySeverity({ before, after, sides }: CompareContext): Block {
+  const line = (name: string, key: Parameters<typeof countText>[1]): Row =>
+    row(cell(name), cell(countText(before.study, key)), cell(countText(after.study, key)));
+  const agreed = ({ study }: CompareContext['before']) => cell(String(study.verdict.agreed));
   return {
     is: 'table',
     id: 'counts-severity',
@@ -105,7 +106,7 @@ function bySeverity({ comparison, sides }: CompareContext): Block {
       line(pageWords.verdict.defect, 'defects'),
       line(pageWords.verdict.advice, 'advices'),
       line(pageWords.verdict.cannotTell, 'cannotTell'),
-      line(words.agreed, 'agreed'),
+      row(cell(words.agreed), agreed(before), agreed(after)),
     ],
   };
 }

@@ -61,9 +61,12 @@ function setCell(page: PageContext, all: readonly StudyCondition[], set: string)
     (set === 'own' ? undefined : all.find((c) => c.codeSet === 'any' || (isFirst && !others.includes(c.codeSet))));
   if (found === undefined) return cell(words.notAsked);
   const basis = found.basis ?? '';
+  // an owner may ask another figure than the title of the row has
+  const asked = found.title === all[0]!.title ? [] : [found.title];
   const source = basis !== '' ? basis : hasDocument(found.source) ? clauseName(page, found.source) : '';
   return cell(
     `${signs[found.outcome]} ${words.outcomes[found.outcome]}`,
+    ...asked,
     source,
     countText(page, found),
     found.because,

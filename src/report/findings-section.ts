@@ -1,5 +1,6 @@
 import { foldedUnder } from '../study/folded-under.ts';
 import type { Study, StudyFinding } from '../study/study.ts';
+import { agreedAs } from '../words/agreement-words.ts';
 import { setName } from '../words/code-set-words.ts';
 import { pageWords } from '../words/page.ts';
 import { type Block, type FindingGroup, type FindingView, paragraph, type Section, subheading } from './block.ts';
@@ -112,7 +113,7 @@ function linesOf(page: PageContext, f: StudyFinding): FindingView['lines'] {
 }
 
 function sourceText(page: PageContext, f: StudyFinding): string {
-  const kind = `${words.family[f.family]}; ${provenanceName(f.source)} (${f.rule}).`;
+  const kind = `${words.family[f.family]}; ${provenanceName(f.source)} (${agreedAs(f)}).`;
   const sentence = `${kind.charAt(0).toUpperCase()}${kind.slice(1)}`;
   if ((f.basis ?? '') !== '') return `${f.basis} ${sentence}`;
   if (!hasDocument(f.source)) return sentence;

@@ -1,4 +1,4 @@
-import type { ComparedHead, DifferenceRow } from '../compare/comparison.ts';
+import type { DifferenceRow } from '../compare/comparison.ts';
 import { formatQuantity } from '../units/format.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { cell, type Row, row, type Section, tableIfAny } from './block.ts';
@@ -6,6 +6,7 @@ import { unbonded } from './compare-change.ts';
 import type { CompareContext } from './compare-context.ts';
 import { ohmText } from './compare-figures.ts';
 import { endNames } from './compare-strike.ts';
+import { countText } from './counts-by-set.ts';
 import { sayIn } from './page-context.ts';
 import { hasUnprotected, isFromOutside } from './statement-cables.ts';
 import { volt } from './strike-view.ts';
@@ -28,9 +29,9 @@ function line(name: string, before: string, after: string, known: string): Row {
   return row(cell(name), cell(before), cell(after), cell(known));
 }
 
-function counts({ comparison }: CompareContext): readonly Row[] {
-  const of = (key: keyof ComparedHead['counts'] & keyof typeof words) =>
-    line(words[key], String(comparison.before.counts[key]), String(comparison.after.counts[key]), words.counted);
+function counts({ before, after }: CompareContext): readonly Row[] {
+  const of = (key: 'hazards' | 'defects' | 'advices' | 'cannotTell') =>
+    line(words[key], countText(before.study, key), countText(after.study, key), words.counted);
   return [of('hazards'), of('defects'), of('advices'), of('cannotTell')];
 }
 

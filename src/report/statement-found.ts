@@ -1,7 +1,9 @@
 import type { ComparedMaterial, ComparedPart } from '../compare/comparison.ts';
 import { unitPrice } from '../rework/cost/price-lines.ts';
+import type { StudySetCounts } from '../study/study.ts';
 import type { Interval } from '../units/interval.ts';
 import { moneyText } from '../units/money-text.ts';
+import { setName } from '../words/code-set-words.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { type Block, paragraph, type Section } from './block.ts';
 import type { CompareContext } from './compare-context.ts';
@@ -16,16 +18,24 @@ const mostNames = 8;
 /** What the first file tells: how many findings, and the gravest. */
 export function foundSection(page: CompareContext): Section {
   const words = statementWords.found;
-  const { hazards, defects, advices, cannotTell } = page.comparison.before.counts;
-  const counts = sayIn(page.after, words.counts, {
-    hazards: String(hazards),
-    defects: String(defects),
-    advices: String(advices),
-    cannotTell: String(cannotTell),
-  });
   const entries = alikeEntries(page.before, standing(page.before.study.findings, 'not met'));
   const blocks = entries.length === 0 ? [paragraph(words.none)] : [paragraph(words.most), gravest(page, entries)];
-  return { id: 'found', heading: words.heading, blocks: [paragraph(counts), ...blocks] };
+  return { id: 'found', heading: words.heading, blocks: [paragraph(foundCounts(page)), ...blocks] };
+}
+
+/** With several sets of conditions those of each by its name. */
+function foundCounts(page: CompareContext): string {
+  const words = statementWords.found;
+  const sayCounts = ({ hazards, defects, advices, cannotTell }: Omit<StudySetCounts, 'codeSet'>) =>
+    sayIn(page.after, words.counts, {
+      hazards: String(hazards),
+      defects: String(defects),
+      advices: String(advices),
+      cannotTell: String(cannotTell),
+    });
+  const { bySet } = page.before.study.verdict;
+  if (bySet === undefined) return sayCounts(page.comparison.before.counts);
+  return bySet.map((set) => `${setName(set.codeSet)}: ${sayCounts(set)}`).join(' ');
 }
 
 /** The first of them, one a line, and how many more there are. */

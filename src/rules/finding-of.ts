@@ -1,4 +1,5 @@
 import type { Agreement, SiteHeader } from '../site/site.ts';
+import { agreedAs } from '../words/agreement-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import { toolFor } from '../words/tool-words.ts';
 import type { Asked } from './asked.ts';
@@ -29,7 +30,7 @@ export function findingOf(asked: Asked, v: Verdict, heading: Heading): Finding |
   if (v.is === 'not applicable' || v.is === 'not looked at') return null;
   const { id: rule } = asked.rule;
   const id = `${heading.prefix}${v.at.length === 0 ? rule : `${rule}:${v.at.join('+')}`}`;
-  const agreed = agreementOf(rule, v.at, heading.agreed);
+  const agreed = agreementOf(agreedAs({ rule, codeSet: asked.codeSet }), v.at, heading.agreed);
   if (v.is === 'met') return new MetFinding(asked, v, heading, id, agreed);
   return v.is === 'not met' ? notMet(asked, v, heading, { id, agreed }) : doubt(asked, v, heading, { id, agreed });
 }
@@ -92,6 +93,7 @@ function doubt(
     because: becauseOf(r, v, speech),
     measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
     remedy: ruleSentence(r, v.settle, speech, v.at),
+    asks: ruleSentence(r, v.settle, speech, ['{at}']),
   };
 }
 
@@ -99,9 +101,9 @@ function becauseOf(r: Rule, { because, at }: Extract<Verdict, { at: unknown }>, 
   return { key: because.key, values: because.values ?? {}, text: ruleSentence(r, because, speech, at) };
 }
 
-/** The agreement that lets a finding of a rule stand at these places. */
-export function agreementOf(rule: string, at: readonly string[], agreed: readonly Agreement[]): Finding['agreed'] {
+/** The agreement that lets a finding of this name stand at these places. */
+export function agreementOf(name: string, at: readonly string[], agreed: readonly Agreement[]): Finding['agreed'] {
   if (agreed.length === 0) return null;
-  const found = agreed.find((a) => a.rule === rule && (a.at === null || at.includes(a.at)));
+  const found = agreed.find((a) => a.rule === name && (a.at === null || at.includes(a.at)));
   return found === undefined ? null : { reason: found.reason, by: found.by, date: found.date };
 }

@@ -3,6 +3,7 @@ import type { SiteChange } from '../site/change.ts';
 import type { Agreement, SiteHeader } from '../site/site.ts';
 import type { OwnerStandard } from '../site/standard/owner-standard.ts';
 import { once } from '../units/once.ts';
+import { agreedAs } from '../words/agreement-words.ts';
 import type { Tool } from '../words/rule-words.ts';
 import type { Speech } from '../words/say.ts';
 import { askSets } from './ask-sets.ts';
@@ -39,6 +40,8 @@ export interface Finding {
   /** What stands behind it where that is not simply the code of the place: borrowed from abroad, an edition not known; ''. */
   readonly basis: string;
   readonly remedy: string;
+  /** The remedy of a doubt with `{at}` for its places: two that differ in nothing else are one look. */
+  readonly asks?: string;
   /** What to bring who goes to look; null where it can be told. */
   readonly tool: Tool | null;
   /** A change of the file that would put it right; null where only a person can say. */
@@ -161,5 +164,5 @@ function withParents(found: readonly Finding[]): readonly Finding[] {
 }
 
 function answersTo(f: Finding, { rule, at }: Agreement): boolean {
-  return f.rule === rule && (at === null || f.at.includes(at));
+  return agreedAs(f) === rule && (at === null || f.at.includes(at));
 }

@@ -2,6 +2,7 @@ import { speechOf } from '../drawing/speech.ts';
 import { foldedUnder } from '../study/folded-under.ts';
 import { lookAtList } from '../study/look-at-list.ts';
 import type { Study, StudyFinding, StudyLook, StudySetCounts } from '../study/study.ts';
+import { agreedAs } from '../words/agreement-words.ts';
 import { checkWords } from '../words/check-words.ts';
 import { setName } from '../words/code-set-words.ts';
 import type { Tool } from '../words/rule-words.ts';
@@ -64,7 +65,7 @@ function findingBlock(f: StudyFinding, folded: readonly StudyFinding[], { width,
 }
 
 function clause(f: StudyFinding): string {
-  if ((f.basis ?? '') !== '') return `[${f.rule}; ${plain(f.basis!)}${memory(f)}]`;
+  if ((f.basis ?? '') !== '') return `[${agreedAs(f)}; ${plain(f.basis!)}${memory(f)}]`;
   const { document, edition, clause: number } = f.source;
   const cited = [document, edition, number].filter((part) => part !== null).join(', ');
   return `[${f.rule}; ${f.family}: ${cited}${memory(f)}]`;

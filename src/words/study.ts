@@ -1,8 +1,16 @@
 /** Sentences of the study itself: verdict, unknowns, assumptions. `[idea]` and `{name}` as in say.ts. */
 export const studyWords = {
+  'verdict failed': '{list}.',
   'verdict hazards':
-    '{hazards} that can hurt people or start a fire, {defects} that break a clause or are likely to cost equipment, {advices} of advice.',
+    '{hazards} that can hurt people or start a fire, {defects} that break a clause or are likely to cost equipment, {advices} of advice',
   'verdict clean': 'No listed condition failed; that is not a promise that damage cannot happen.',
+  'verdict clean agreed':
+    'No listed condition failed beyond the {agreed} agreed to stand; that is not a promise that damage cannot happen.',
+  'set hazards': '{hazards} that can hurt people, {defects} that break a clause, {advices} of advice',
+  'set clean': 'no listed condition failed',
+  'set clean agreed': 'nothing beyond the {agreed} agreed to stand',
+  'By own standard': 'By the owner’s standard',
+  'by own standard': 'by the owner’s standard',
   'verdict unbonded': '{count} [electrode]s are outside the system of the [service]: {list}.',
   'verdict unbonded one': 'One [electrode] is outside the system of the [service]: {list}.',
   'verdict no electrode': 'No [electrode] is in the file.',
@@ -10,9 +18,11 @@ export const studyWords = {
   'verdict no service':
     'Where the [service] is tied to [ground] is not known, so nothing can be shown to be bonded to it.',
   'verdict field': 'The station has no power service; what can be touched together decides.',
-  'verdict cannot tell':
-    '{cannotTell} could not be told from what the file says; the list of things to look at says how to settle each.',
+  'verdict cannot tell': '{cannotTell} could not be told from what the file says',
+  'verdict look': '{list}; the list of things to look at says how to settle each.',
   'verdict all told': 'Nothing was left that could not be told from what the file says.',
+  'verdict all told agreed':
+    'Nothing was left that could not be told from what the file says, beyond the {agreed} agreed to stand.',
   'thin ca':
     'Of the codes of Canada this program holds little: no size or number of [electrode]s, and no size of conductors. What it does not ask may still be asked: look in your copy, or ask the authority.',
   'thin au':

@@ -4,9 +4,9 @@ import { readStandard } from '../../src/site/standard/read-standard.ts';
 import { sayProblem } from '../../src/words/say-problem.ts';
 
 const known = [
-  { id: 'rod-length-us', key: 'rodLengthM' },
+  { id: 'rod-length-us', key: 'rodLengthM', senses: ['least'] },
   { id: 'mast-grounded', key: null },
-];
+] as const;
 
 const read = (text: string) => readStandard(text, 'landlord.yaml', known);
 const said = (text: string) => read(text).problems.map((p) => sayProblem(p, 'landlord.yaml'));
@@ -57,6 +57,11 @@ rules:
     ],
     ['no subject', 'limits:\n  a: {wire: at least 2 AWG}', /:2:6: limits\.a: .*`of:`/],
     ['nothing asked', 'limits:\n  a: {of: joints}', /:2:6: limits\.a: nothing is asked/],
+    [
+      'the other side than the rule asks',
+      'rules:\n  rod-length-us: {limit: at most 10 ft}',
+      /:2:26: rules\.rod-length-us\.limit: .*`at least`.* Begin with `at least`; .*under `limits:`/,
+    ],
     ['no side', 'limits:\n  a: {of: joints, bolts: 2}', /:2:26: limits\.a\.bolts: .*`at least` or `at most`/],
     ['a range', 'limits:\n  a: {of: mast leads, length: at most 1 to 2 m}', /:2:31: limits\.a\.length: .*range/],
     ['a length for a section', 'limits:\n  a: {of: mast leads, wire: at least 2 ft}', /:2:29: limits\.a\.wire: /],

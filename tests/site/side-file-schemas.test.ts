@@ -68,6 +68,7 @@ const wrong: readonly (readonly [File, string, at: string])[] = [
   ['standard', 'rules: {mast-grounded: {limit: at least 2 m}}', '.rules.mast-grounded.limit'],
   ['standard', 'rules: {mast-grounded: {remedy: none}}', '.rules.mast-grounded.remedy'],
   ['standard', 'rules: {rod-length-us: {limit: 10 ft}}', '.rules.rod-length-us.limit'],
+  ['standard', 'rules: {rod-length-us: {limit: at most 10 ft}}', '.rules.rod-length-us.limit'],
   ['agreed', 'agreed: rod-length-us', '.agreed'],
   ['agreed', 'agreed: [{at: E1, reason: rock}]', '.agreed'],
   ['agreed', 'agreed: [{rule: rod-length-us, why: rock}]', '.agreed'],

@@ -4,6 +4,8 @@ import { isAtMost } from '../../units/interval.ts';
 import { setFields } from '../changes/set-field.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { arresterLead } from './arrester-lead.ts';
+import { howToMeasureLead } from './how-to-measure-lead.ts';
 
 /** Longest lead between an arrester and its bar, metres. Ours. */
 const longestLeadM = 0.1;
@@ -29,28 +31,20 @@ export const arresterLeadShort = rule({
 
 function ofArrester(a: ArresterFacts, conductors: readonly ConductorFacts[], site: Site): Verdict {
   const at = [a.id];
-  const bars = new Set(site.bars.map((b) => b.id));
-  const isBolted = bars.has(a.part.on?.part ?? '') && a.bonded === 'yes';
-  if (a.part.leadM === null && isBolted) return { is: 'met', at, because: { key: 'bolted' } };
-  const wire = a.part.leadM === null ? wireOf(a.id, conductors) : null;
-  const lead = a.part.leadM ?? wire?.lengthM ?? null;
-  if (lead === null) return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' } };
+  const { bolted, lengthM: lead, wire } = arresterLead(a, conductors, site);
+  if (bolted) return { is: 'met', at, because: { key: 'bolted' } };
   const isMains = a.part.kind === 'mains protector';
+  const key = howToMeasureLead(a.part);
+  if (lead === null) return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key } };
   const limit = isMains ? ofMainsM : longestLeadM;
   const measured = { key: 'leadLengthM', value: lead, limit, sense: 'most' } as const;
   const short = isAtMost(lead, limit);
   if (short === 'yes') return { is: 'met', at, because: { key: 'short' }, measured };
   if (short === 'unknown')
-    return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' }, measured };
-  const bar = wire?.ends.find((id) => id !== null && bars.has(id));
+    return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key }, measured };
+  const bar = wire?.ends.find((id) => site.bars.some((b) => b.id === id));
   if (isMains) return { is: 'not met', at, because: { key: 'long' }, measured, under: `surge-device-lead:${a.id}` };
   const fields = wire === null ? { lead: '0 in' } : bar == null ? null : { on: bar };
   const change = fields === null ? {} : setFields('arresters', a.id, fields);
   return { is: 'not met', at, because: { key: 'long' }, measured, ...change };
-}
-
-/** The lead where it is typed as a conductor of its own; of several nobody can say which carries the surge. */
-function wireOf(arrester: string, conductors: readonly ConductorFacts[]): ConductorFacts | null {
-  const [only, ...others] = conductors.filter((c) => c.ends.includes(arrester));
-  return only !== undefined && others.length === 0 ? only : null;
 }

@@ -54,13 +54,13 @@ function findingOf(limit: OwnLimit, place: OwnPlace, shared: Shared, { standard,
   const { rule, family, codeSet, severity, source, basis } = shared;
   const outcomes = limit.conditions.map((c) => conditionOutcome(place, c));
   const outcome = worst(outcomes);
-  const at = [place.at];
+  const { at } = place;
   const said = once(() => {
     const telling = limit.conditions.filter((_, i) => outcomes[i] === outcome);
     return sayPlace(limit, place, { outcome, telling, standard, speech });
   });
   return {
-    id: `own/${rule}:${place.at}`,
+    id: `own/${rule}:${at.join('+')}`,
     rule,
     family,
     codeSet,
@@ -82,7 +82,7 @@ function findingOf(limit: OwnLimit, place: OwnPlace, shared: Shared, { standard,
     get remedy() {
       return said().remedy;
     },
-    tool: outcome === 'cannot tell' ? 'eyes' : null,
+    tool: outcome !== 'cannot tell' ? null : place.of === undefined ? 'eyes' : 'earth tester',
     change: null,
     untied: [],
     agreed: agreementOf(rule, at, agreed),

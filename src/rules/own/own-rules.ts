@@ -37,25 +37,38 @@ function ofRule(own: OwnRule, asked: Asked, { standard, header, agreed, speech }
   const severity = own.severity ?? asked.rule.severity;
   const again: Asked = { ...asked, codeSet: 'own', family: 'practice', verdicts };
   const heading = headingOf(again, { ...header, agreed }, speech, 'own/');
-  const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech), severity };
+  const owned = { source: ownSource(standard, own.rule), basis: ownBasis(standard, own.because, speech) };
+  const titled = own.limit === null ? {} : { title: limitTitle(own, standard, speech) };
   const alone = { under: null, untied: [], change: null };
   const findings = verdicts.flatMap((v): readonly Finding[] => {
     const f = findingOf(again, v, heading);
     if (f === null) return [];
     const said = isOver(v, own.limit)
       ? overWords(v.at, own, standard, speech)
-      : { title: titleOf(f, standard, speech) };
-    return [{ ...allOf(f), ...owned, ...alone, ...said }];
+      : { title: titleOf(f, own, standard, speech) };
+    // a place may be worse than the rule's usual: the owner who says nothing of it takes it as it is
+    return [{ ...allOf(f), ...owned, ...alone, ...said, severity: own.severity ?? f.severity }];
   });
-  return { findings, conditions: [{ ...conditionOf(again, heading), ...owned }] };
+  return { findings, conditions: [{ ...conditionOf(again, heading), ...owned, severity, ...titled }] };
 }
 
 function allOf(f: Finding): Finding {
   return f instanceof MetFinding ? f.toJSON() : f;
 }
 
-function titleOf({ outcome, title }: Finding, { name }: OwnerStandard, speech: Speech): string {
-  return outcome === 'not met' ? say(words.ruleFailTitle, { title, standard: name }, speech) : title;
+/** What is met, or cannot be told, is so at the owner's figure: a title with that of the code would be wrong. */
+function titleOf({ outcome, title }: Finding, own: OwnRule, standard: OwnerStandard, speech: Speech): string {
+  if (outcome === 'not met') return say(words.ruleFailTitle, { title, standard: standard.name }, speech);
+  return own.limit === null ? title : limitTitle(own, standard, speech);
+}
+
+function limitTitle({ rule, limit }: OwnRule, { name }: OwnerStandard, speech: Speech): string {
+  return say(words.limitTitle, { rule, standard: name, limit: sayAsked(limit!, speech) }, speech);
+}
+
+function sayAsked(limit: NonNullable<OwnRule['limit']>, speech: Speech): string {
+  const figure = sayFigure(limit, limit.value, speech);
+  return say(limit.sense === 'least' ? words.atLeast : words.atMost, { figure }, speech);
 }
 
 type NotMet = Extract<Verdict, { is: 'not met' }>;
@@ -66,9 +79,7 @@ function isOver(v: Verdict, limit: OwnRule['limit']): v is NotMet {
 }
 
 function overWords(at: NotMet['at'], { rule, limit }: OwnRule, { name }: OwnerStandard, speech: Speech) {
-  const figure = sayFigure(limit!, limit!.value, speech);
-  const asked = say(limit!.sense === 'least' ? words.atLeast : words.atMost, { figure }, speech);
-  const values = { at, rule, standard: name, limit: asked };
+  const values = { at, rule, standard: name, limit: sayAsked(limit!, speech) };
   return { title: say(words.limitFailTitle, values, speech), remedy: say(words.limitRemedy, values, speech) };
 }
 

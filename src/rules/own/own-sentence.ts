@@ -46,20 +46,27 @@ export function sayPlace(limit: OwnLimit, place: OwnPlace, { outcome, telling, s
   const limits = telling.map((c) => sayLimit(c, speech)).join(', ');
   const figures = telling.map((c) => sayFound(place, c, speech)).join(', ');
   const values = {
-    at: [place.at],
+    at: place.at,
     limit: limit.id,
     standard: standard.name,
     field: telling[0]!.field,
     limits,
     figures,
   };
+  const said = wordsOf(place);
   const key = outcome === 'not met' ? 'notMet' : outcome === 'met' ? 'met' : 'cannotTell';
   return {
-    title: say(outcome === 'not met' ? words.failTitle : words.title, values, speech),
-    because: { key, values: {}, text: say(words[key], values, speech) },
+    title: say(outcome === 'not met' ? said.failTitle : words.title, values, speech),
+    because: { key, values: {}, text: say(said[key], values, speech) },
     measured: measuredOf(telling, place, speech),
-    remedy: remedyOf(limit, outcome, say(words[outcome === 'cannot tell' ? 'settle' : 'remedy'], values, speech)),
+    remedy: remedyOf(limit, outcome, say(said[outcome === 'cannot tell' ? 'settle' : 'remedy'], values, speech)),
   };
+}
+
+/** A figure of the earth is that of all that is joined, never of the part that it is typed at. */
+function wordsOf({ of }: OwnPlace) {
+  if (of === undefined) return words;
+  return of === 'earth' ? words.earth : { ...words.earth, ...words[of] };
 }
 
 function remedyOf({ remedy }: OwnLimit, outcome: Finding['outcome'], usual: string): string {

@@ -9,11 +9,11 @@ export interface Limit {
   readonly value: number;
 }
 
-/** `at least 2 AWG`, `at most 0.5 m`: one figure and which side of it is asked. */
-export function limit(dimension: Dimension): FieldType<Limit> {
+/** `at least 2 AWG`, `at most 0.5 m`: one figure and which side of it is asked. `senses`: the sides that make sense. */
+export function limit(dimension: Dimension, senses: readonly Limit['sense'][] = ['least', 'most']): FieldType<Limit> {
   const expects = 'a limit such as at least 2 AWG or at most 0.5 m';
   return {
-    schema: { type: 'string', pattern: '^(at least|at most) ' },
+    schema: { type: 'string', pattern: `^(${senses.map((sense) => `at ${sense}`).join('|')}) ` },
     expects,
     read: (node, spot) => {
       const typed = textOf(node, spot, expects);

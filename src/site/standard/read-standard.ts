@@ -5,7 +5,7 @@ import { readValue, refuseOtherKeys } from '../format/read-value.ts';
 import type { Problem } from '../problem.ts';
 import { below, refuse, type Spot } from '../reading/report.ts';
 import { childOf, type Entry, type MapNode, sayNode, type TreeNode } from '../reading/tree.ts';
-import { limit } from './limit-type.ts';
+import { type Limit, limit } from './limit-type.ts';
 import { type OwnCondition, type OwnerStandard, type OwnLimit, type OwnRule, ownSubjects } from './owner-standard.ts';
 import { type Side, sideFile } from './side-file.ts';
 import {
@@ -24,6 +24,8 @@ import {
 export interface KnownRule {
   readonly id: string;
   readonly key: string | null;
+  /** The sides that the rule asks of that figure; left out: nobody knows. */
+  readonly senses?: readonly Limit['sense'][];
   readonly says?: string;
 }
 
@@ -116,9 +118,12 @@ function ruleOf({ key, keyAt, value }: Entry, rules: readonly KnownRule[], spot:
   ];
 }
 
-function ruleLimit(node: TreeNode, { id, key }: KnownRule, spot: Spot): OwnRule['limit'] {
+function ruleLimit(node: TreeNode, { id, key, senses }: KnownRule, spot: Spot): OwnRule['limit'] {
   if (key === null) return refuse(spot, node.at, 'rule-without-limit', { rule: id });
-  const read = readValue(limit(dimensionOfKey(key) ?? 'number'), node, spot);
+  const read = readValue(limit(dimensionOfKey(key) ?? 'number', senses), node, spot);
+  // a limit the other way round would find what the rule is glad of
+  if (read !== null && senses?.includes(read.sense) === false)
+    return refuse(spot, node.at, 'limit-other-side', { rule: id, typed: `at ${read.sense}`, sense: `at ${senses[0]}` });
   return read === null ? null : { key, ...read };
 }
 

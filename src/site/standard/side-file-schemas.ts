@@ -65,10 +65,10 @@ function limitSchema(): Schema {
 }
 
 function ruleSchemas(rules: readonly KnownRule[]): Schema {
-  const each = rules.map(({ id, key, says }): readonly [string, Json] => {
+  const each = rules.map(({ id, key, senses, says }): readonly [string, Json] => {
     const { properties, ...group } = recordSchema(ruleWordFields);
-    // the figure itself is read by the unit of the rule; every limit has the same shape
-    const figure = { limit: fieldSchema({ type: limit('number'), says: ruleLimitFields.limit, kinds: null }) };
+    // the figure itself is read by the unit of the rule
+    const figure = { limit: fieldSchema({ type: limit('number', senses), says: ruleLimitFields.limit, kinds: null }) };
     const fields = { ...(key === null ? {} : figure), ...(properties as Schema) };
     return [id, { description: says ?? id, ...group, properties: fields }];
   });

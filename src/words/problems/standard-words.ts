@@ -8,6 +8,10 @@ export const standardWords: Readonly<Record<string, ProblemWords>> = {
     wrong: '`{text}` does not say which side of the figure is asked',
     todo: 'Begin with `at least` or `at most`, such as `at least 2 AWG`.',
   },
+  'limit-other-side': {
+    wrong: '`{rule}` asks its figure to be `{sense}` something, and `{typed}` would turn it round',
+    todo: 'Begin with `{sense}`; what you ask the other way goes under `limits:`, with a name of your own.',
+  },
   'limit-one-figure': {
     wrong: '`{text}` is a range, and a limit is one figure',
     todo: 'Type one figure behind `at least` or `at most`.',
