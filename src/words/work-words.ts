@@ -19,6 +19,10 @@ const inSoil: WorkStep = {
   when: 'depthM',
   says: 'Dig {depthM} deep, lay it bare, and close the trench after the look.',
 };
+const down: WorkStep = {
+  when: 'down',
+  says: 'Bring it down the outside of the wall, held to it. From the foot of the wall to a [rod] it may lie in the soil.',
+};
 const shields: WorkStep = {
   when: 'shield',
   says: 'The shield of the line is bonded by the protector; it is no bond for anything else.',
@@ -53,6 +57,7 @@ export const workWords = {
     steps: [
       locate,
       'Lay {wire} from {from} to {to} by the way that is drawn, round the house and not through it.',
+      down,
       noLength,
       inSoil,
       sweep,
@@ -66,6 +71,7 @@ export const workWords = {
     steps: [
       'Clean the metal bright where the clamp goes.',
       'Lay {wire} from {from} to {to}, short and straight.',
+      down,
       noLength,
       inSoil,
       'A pipe gets a pipe clamp that is [listed], a case a bolted lug on bare metal, never a screw that holds the cover.',
@@ -78,6 +84,7 @@ export const workWords = {
     steps: [
       locate,
       'Lay {wire} from {from} to {to}, on clamps of its own and apart from what is there.',
+      down,
       noLength,
       inSoil,
       sweep,
@@ -90,6 +97,7 @@ export const workWords = {
     steps: [
       locate,
       'Lay {wire} from the foot of leg {legs}, each to the nearest [electrode] of the mast.',
+      down,
       'Weld to the flange or plate at the foot, never to the tube of a leg.',
       sweep,
       look,
@@ -114,6 +122,7 @@ export const workWords = {
       'Drive {count} [rod]{count?:s} of {rodLengthM}, each {spacingM} from the next one or from {to}, upright, the top below the surface.',
       'Where rock stops a [rod] drive it aslant, at most 45°, or lay it in a trench; ask before doing so.',
       'Tie it by the wire below, welded.',
+      down,
       'Measure it alone before it is tied, and write the reading down with the date and the weather.',
       look,
     ],
@@ -212,6 +221,16 @@ export const workWords = {
       'Drill it for the lines that come now and for those to come.',
     ],
   },
+  'new-panel-away': {
+    title: 'A new [entry panel], {panel}, bonded to {to}',
+    why: 'All lines into {building} come in at one place beside what they are [grounded] by, so that nothing rises against anything else.',
+    steps: [
+      'Mount a plate of copper or brass on the wall outside of {building}, where the lines arrive, low, and out of the drip of the roof.',
+      'Bond it to {to} by {wire}, round the building and not through it.',
+      noLength,
+      'Drill it for the lines that come now and for those to come.',
+    ],
+  },
   'move-panel': {
     title: 'Move {panel} along the wall, beside {beside}',
     why: 'Each metre between the panel and what lies in the soil lifts it in a strike, with every box that hangs on it.',
@@ -260,9 +279,25 @@ export const workWords = {
     title: 'Take out the second bond of the [neutral] at {part}',
     why: 'A [neutral] that is bonded twice shares its current with every bond and case between the two.',
     steps: [
+      'Make sure first that the feeder has a [protective conductor].',
       'Only an [electrician] opens {part}.',
       'The bonding screw or strap comes out; [protective conductor]s and the [neutral] go on bars of their own.',
-      'Make sure first that the feeder has a [protective conductor].',
+    ],
+  },
+  'feeder-conductor': {
+    title: 'A [protective conductor] with the feeder {part}',
+    why: 'A fault at {to} has no way back but soil and the [neutral]: nothing switches off, and every case there is live.',
+    steps: [
+      'Only an [electrician] does this, with the supply of {from} and {to} off.',
+      {
+        when: 'unsure',
+        says: 'Open both ends and look first: if a [protective conductor] is there, only the file has to say so.',
+      },
+      'Lay it with the other conductors of {part}, in one cable, pipe or trench, from {from} to {to}; the [electrician] says its size.',
+      'Where there is no room for it the whole feeder is laid anew.',
+      noLength,
+      'Land it on the bar for [protective conductor]s at both ends, never on that of the [neutral].',
+      'Measure it from end to end before the supply comes on.',
     ],
   },
   'pulled-lines': {

@@ -1,6 +1,7 @@
 import type { Study, StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
 import { each, newWork } from './new-work.ts';
+import { forgetReading } from './old-reading.ts';
 import { ownerOf, type Scene } from './scene.ts';
 
 type Electrode = NonNullable<Study['electrodes']>[number];
@@ -9,7 +10,9 @@ type Electrode = NonNullable<Study['electrodes']>[number];
 export function anchorWorks(scene: Scene): readonly Work[] {
   return scene.findings('galvanised-and-copper-in-soil').flatMap((f) => {
     const copper = copperOn(scene, f.at[0] ?? '');
-    return copper.every((e) => driven(scene, e) !== null) ? copper.map((e) => inPlaceOf(e, driven(scene, e)!, f)) : [];
+    return copper.every((e) => driven(scene, e) !== null)
+      ? copper.map((e) => inPlaceOf(scene, e, driven(scene, e)!, f))
+      : [];
   });
 }
 
@@ -41,14 +44,17 @@ function driven(scene: Scene, { id, kind, members, wire }: Electrode): Driven | 
   return kind === 'rod' || kind === 'pipe' ? { thing: kind, count: scene.part(id)?.count ?? 1 } : null;
 }
 
-function inPlaceOf({ id }: Electrode, { thing, count }: Driven, f: StudyFinding): Work {
+function inPlaceOf(scene: Scene, { id }: Electrode, { thing, count }: Driven, f: StudyFinding): Work {
   return newWork({
     kind: 'put-right',
     words: thing === 'pipe' ? 'anchor-pipe' : 'anchor-rod',
     subject: id,
     at: [id],
     answers: [f.id],
-    changes: [{ is: 'set', section: 'electrodes', id, field: 'metal', value: 'galvanised steel' }],
+    changes: [
+      { is: 'set', section: 'electrodes', id, field: 'metal', value: 'galvanised steel' },
+      ...forgetReading(scene, id),
+    ],
     materials: [each(`galvanised ${thing}`, count), each('exothermic weld', count)],
     values: { part: id, guy: f.at[0], count },
   });

@@ -1,3 +1,4 @@
+import { feedersFirst } from './feeders.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
 
 /** Groups that a bond to the main one makes sense of. */
@@ -24,9 +25,24 @@ export function ownElectrodes(scene: Scene, group: Group): readonly string[] {
   });
 }
 
-/** Id of the work that ties a part to the main group; null where it is tied already, or there is nothing to tie it to. */
+/**
+ * Sub-panels of a group of boxes alone whose feeder has no protective conductor, or of which nobody said: a fault comes back with
+ * the feeder, never by a loose wire.
+ */
+export function cutOffPanels(scene: Scene, group: Group): readonly string[] {
+  const parts = group.parts.flatMap((id) => scene.part(id) ?? []);
+  if (!parts.every((p) => p.section === 'equipment' || p.section === 'arresters')) return [];
+  return parts.filter((p) => p.kind === 'sub-panel' && feedersFirst(scene, p.id).length > 0).map((p) => p.id);
+}
+
+/**
+ * Id of the work that ties a part to the main group, or that lays the protective conductor which does; null where it is tied
+ * already, or there is nothing to tie it to.
+ */
 export function bondIdFor(scene: Scene, part: string): string | null {
   const group = scene.groupOf(part);
   if (group === null || scene.main === null || group.id === scene.main.id) return null;
+  const [panel] = cutOffPanels(scene, group);
+  if (panel !== undefined) return feedersFirst(scene, panel)[0] ?? null;
   return `${bondKind(scene, group)}:${bondSubject(scene, group)}`;
 }

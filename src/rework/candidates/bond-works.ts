@@ -1,12 +1,16 @@
 import type { StudyFinding, StudyPart } from '../../study/study.ts';
 import type { Work } from '../work.ts';
-import { apartGroups, bondIdFor, bondKind, bondSubject } from './apart-groups.ts';
-import { landingsFor, landingsOf } from './landings.ts';
+import { apartGroups, bondIdFor, bondKind, bondSubject, cutOffPanels } from './apart-groups.ts';
+import { panelFor } from './entry-panel.ts';
+import { isUp } from './foot-height.ts';
+import { buildingOfBoxes, landingsFor, landingsOf } from './landings.ts';
 import { type Duty, layConductor } from './lay-conductor.ts';
 import { bondsOfLine, rodOfService, shieldedLinesOf } from './needed-first.ts';
 import { newWork } from './new-work.ts';
+import { newPanelSpot } from './panel-spot.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
 import { type Pair, shortestPair } from './shortest-pair.ts';
+import { apartM, spotsOf } from './spots.ts';
 
 /** What is wrong while a group, or a part alone, stands apart from the service. */
 const apartRules: readonly string[] = [
@@ -57,10 +61,24 @@ function isIn(scene: Scene, group: Group, at: string): boolean {
 }
 
 function bondOf(scene: Scene, group: Group, answers: readonly StudyFinding[]): readonly Work[] {
+  if (cutOffPanels(scene, group).length > 0) return [];
   const pair = shortestPair(scene, landingsOf(scene, group), landingsFor(scene, group, scene.main!));
-  if (pair === null) return [];
   const subject = bondSubject(scene, group);
+  if (pair === null) return toNewPanel(scene, group, answers);
   return [tieOf(scene, { kind: bondKind(scene, group), subject, pair, answers })];
+}
+
+/** Boxes of a building that has nothing to tie them to: to the panel that it gets. */
+function toNewPanel(scene: Scene, group: Group, answers: readonly StudyFinding[]): readonly Work[] {
+  const building = buildingOfBoxes(scene, group);
+  const panel = building === null ? null : panelFor(scene, building);
+  const [from] = landingsOf(scene, group);
+  if (building === null || panel === null || panel.work === null || from === undefined) return [];
+  const [spot, here] = [newPanelSpot(scene, building), spotsOf(scene.part(ownerOf(from)))[0]];
+  const way = spot === null || here === undefined ? null : { routeM: [here, spot], lengthM: apartM(here, spot) };
+  const pair = { from, to: panel.id, way };
+  const work = tieOf(scene, { kind: 'tie-metalwork', subject: bondSubject(scene, group), pair, answers });
+  return [{ ...work, needs: [...new Set([panel.work, ...work.needs])] }];
 }
 
 interface Tie {
@@ -82,7 +100,7 @@ export function tieOf(scene: Scene, { kind, subject, pair, answers }: Tie): Work
     answers: answers.map((f) => f.id),
     laid: [laid],
     needs: needsOf(scene, [from, to].map(ownerOf)).filter((id) => id !== `${kind}:${subject}`),
-    values: { from, to, wire: laid.wire, lengthM: laid.run.lengthM, depthM: laid.run.depthM },
+    values: { from, to, wire: laid.wire, lengthM: laid.run.lengthM, depthM: laid.run.depthM, ...laid.says },
   });
 }
 
@@ -107,8 +125,8 @@ export function dutyOf(scene: Scene, { from, to, way }: Pair): Duty {
   return isLow && (way === null || way.lengthM > shortM) ? 'in soil' : 'lead';
 }
 
-/** Cladding, gutters and foil hang on a wall. */
-function standsInSoil({ section, kind }: StudyPart): boolean {
-  if (section === 'metalwork') return /fence|pipe|pool|tank|rail/.test(kind);
-  return section === 'electrodes' || section === 'supports';
+/** Cladding, gutters and foil hang on a wall; a mast on a roof or on a wall is led down first. */
+function standsInSoil(part: StudyPart): boolean {
+  if (part.section === 'metalwork') return /fence|pipe|pool|tank|rail/.test(part.kind);
+  return part.section === 'electrodes' || (part.section === 'supports' && !isUp(part));
 }

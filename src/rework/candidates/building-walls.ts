@@ -1,5 +1,5 @@
 import type { Scene } from './scene.ts';
-import { apartM, type Spot } from './way-to-lay.ts';
+import { apartM, type Spot } from './spots.ts';
 
 interface Wall {
   readonly a: Spot;

@@ -5,6 +5,7 @@ import { arresterWorks } from './arrester-works.ts';
 import { bondWorks, neededBonds } from './bond-works.ts';
 import { conductorWorks } from './conductor-works.ts';
 import { neededPanels } from './entry-panel.ts';
+import { feederWorks, neededFeeders } from './feeder-works.ts';
 import { guyWorks } from './guy-works.ts';
 import { jointWorks } from './joint-works.ts';
 import { lineWorks } from './line-works.ts';
@@ -37,6 +38,7 @@ const proposers: readonly Proposer[] = [
   ringWorks,
   serviceWorks,
   deepenWorks,
+  feederWorks,
   putRightWorks,
 ];
 
@@ -45,6 +47,7 @@ const suppliers: readonly ((scene: Scene, ids: readonly string[]) => readonly Wo
   neededPanels,
   neededBonds,
   serviceRod,
+  neededFeeders,
 ];
 
 /**

@@ -4,8 +4,10 @@ import type { Study, StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
+import { typedWay } from './foot-height.ts';
+import { endSlackM } from './lay-conductor.ts';
 import { newWork } from './new-work.ts';
-import { plannedLength, typedPlace } from './owner-units.ts';
+import { plannedLength } from './owner-units.ts';
 import type { Scene } from './scene.ts';
 import { isUs, usualWire } from './usual-wire.ts';
 import { wayToLay } from './way-to-lay.ts';
@@ -81,9 +83,10 @@ function outside(scene: Scene, row: Conductor) {
   const { units } = scene.study.site;
   const typed = scene.part(row.id)?.typed ?? {};
   const way = wayToLay(scene, row.from, row.to);
-  const length = way === null ? null : plannedLength(way.lengthM + upM(scene, row), units);
+  const upM = way?.downM === undefined ? betweenM(scene, row) : way.downM;
+  const length = way === null || upM === null ? null : plannedLength(way.lengthM + upM + endSlackM, units);
   const points = way?.routeM ?? [];
-  const corners = points.length < 3 ? [] : points.map((c) => typedPlace(c, units));
+  const corners = points.length < 3 ? [] : typedWay(scene, row.from, row.to, points);
   const fields: (readonly [string, ChangeValue | null])[] = [
     ['where', 'outside'],
     ['length', length?.text ?? 'unknown'],
@@ -103,7 +106,7 @@ function outside(scene: Scene, row: Conductor) {
 }
 
 /** What it climbs beside what a plan shows. */
-function upM(scene: Scene, row: Conductor): number {
+function betweenM(scene: Scene, row: Conductor): number {
   const heights = [row.from, row.to].map((p) => scene.part(p.split('@')[0]!.split('.')[0]!)?.positionM?.[2] ?? 0);
-  return Math.abs(heights[0]! - heights[1]!) + 0.6;
+  return Math.abs(heights[0]! - heights[1]!);
 }

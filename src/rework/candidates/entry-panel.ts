@@ -2,17 +2,17 @@ import type { StudyPart } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
-import { ownElectrodes } from './apart-groups.ts';
-import { besideWall } from './building-walls.ts';
+import { bondIdFor, ownElectrodes } from './apart-groups.ts';
 import { firstRods } from './first-rods.ts';
 import { layConductor } from './lay-conductor.ts';
 import { rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
-import { type Group, ownerOf, type Scene } from './scene.ts';
+import { electrodesOfMasts, isAtService, mastsInto, newPanelSpot, standOffM } from './panel-spot.ts';
+import { ownerOf, type Scene } from './scene.ts';
 import { usualWire } from './usual-wire.ts';
 import { isOnWall } from './wall-of-panel.ts';
-import { apartM, type Spot, spotsOf, type WayToLay } from './way-to-lay.ts';
+import { type Spot, type WayToLay, wayFrom } from './way-to-lay.ts';
 
 export interface Panel {
   readonly id: string;
@@ -60,7 +60,7 @@ function panelId(scene: Scene, building: string): string {
   return scene.newId(scene.study.buildings.length > 1 ? `entry-panel-${building}` : 'entry-panel');
 }
 
-/** New panels that other works need, by their ids: at the wall by the service, bonded to its system. */
+/** New panels that other works need, by their ids: at the wall by the service, elsewhere where lines arrive. */
 export function neededPanels(scene: Scene, ids: readonly string[]): readonly Work[] {
   const buildings = [...scene.study.buildings.map((b) => b.id), 'inside', 'unknown'];
   const asked = buildings.flatMap((building) => {
@@ -73,10 +73,9 @@ export function neededPanels(scene: Scene, ids: readonly string[]): readonly Wor
 }
 
 function putUp(scene: Scene, id: string, building: string): readonly Work[] {
-  const { main, study } = scene;
-  const spot = spotBesideService(scene, building);
-  const to = main === null ? null : nearestLanding(scene, panelLandings(scene, main), spot);
-  const at = spot === null ? null : typedPlace(spot, study.site.units);
+  const spot = newPanelSpot(scene, building);
+  const to = nearestLanding(scene, panelLandings(scene, building), spot);
+  const at = spot === null ? null : typedPlace(spot, scene.study.site.units);
   const fields: Record<string, ChangeValue> = {
     kind: 'entry panel',
     ...(at === null ? {} : { at }),
@@ -92,16 +91,17 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
     duty: 'lead',
     way: to.way,
   });
+  const bond = bondIdFor(scene, to.point);
   return [
     newWork({
       kind: 'move-panel',
-      words: 'new-panel',
+      words: isAtService(scene, building) ? 'new-panel' : 'new-panel-away',
       subject: id,
       at: [id, ownerOf(to.point)],
       answers: [],
       changes: [bar],
       laid: [laid],
-      needs: rodOfService(scene),
+      needs: [...rodOfService(scene), ...(bond === null ? [] : [bond])],
       materials: [each('entry panel')],
       values: { panel: id, to: to.point, wire: laid.wire, lengthM: laid.run.lengthM, building },
     }),
@@ -124,12 +124,18 @@ function withOwnRod(scene: Scene, id: string, building: string, bar: SiteChange)
   });
 }
 
-/** Electrodes, bars and the panel of the service's own group. */
-function panelLandings(scene: Scene, main: Group): readonly string[] {
+/**
+ * Electrodes, bars and the panel of the service's own group; in a building without the service the electrodes that lines come
+ * from first, whether or not they are bonded yet.
+ */
+function panelLandings(scene: Scene, building: string): readonly string[] {
+  const { main } = scene;
+  if (main === null) return [];
   const bars = main.parts.filter((id) => scene.part(id)?.section === 'bars');
   const electrodes = ownElectrodes(scene, main);
   const service = main.parts.filter((id) => id === scene.study.site.service);
-  const good = [...electrodes, ...bars, ...service];
+  const near = isAtService(scene, building) ? [] : electrodesOfMasts(scene, mastsInto(scene, building));
+  const good = [...new Set([...near, ...electrodes, ...bars, ...service])];
   return good.length > 0 ? good : main.parts.slice(0, 1);
 }
 
@@ -139,19 +145,10 @@ interface Landing {
 }
 
 function nearestLanding(scene: Scene, points: readonly string[], spot: Spot | null): Landing | null {
-  const ways = points.flatMap((point) =>
-    (spot === null ? [] : spotsOf(scene.part(ownerOf(point)))).map((there): Landing => {
-      return { point, way: { routeM: [spot!, there], lengthM: apartM(spot!, there) } };
-    }),
-  );
+  const ways = points.flatMap((point): readonly Landing[] => {
+    const way = spot === null ? null : wayFrom(scene, spot, point);
+    return way === null ? [] : [{ point, way }];
+  });
   if (ways.length > 0) return ways.reduce((best, w) => (w.way!.lengthM < best.way!.lengthM ? w : best));
   return points[0] === undefined ? null : { point: points[0], way: null };
 }
-
-/** A hand's breadth outside the wall, at the place on it that is nearest to the service; null where that is not known. */
-function spotBesideService(scene: Scene, building: string): Spot | null {
-  const [service] = spotsOf(scene.part(scene.study.site.service));
-  return service === undefined ? null : besideWall(scene, building, service, standOffM);
-}
-
-const standOffM = 0.3;

@@ -13,7 +13,7 @@ export function firstRods(
   to: string,
   subject: string,
   spot: Spot | null,
-  besideM: number,
+  besideM: number | null,
 ): readonly Driven[] {
   const first = scene.newId(`rod-${subject}`);
   const driven = driveRod(scene, { id: first, to, spot, spacingM: besideM });

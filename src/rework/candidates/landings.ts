@@ -1,6 +1,7 @@
 import type { StudyPart } from '../../study/study.ts';
 import { ownElectrodes } from './apart-groups.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
+import { isOnWall } from './wall-of-panel.ts';
 
 /** Points of a group that a bond may land on: electrodes, bars and masts; where it has none, whatever metal it is. */
 export function landingsOf(scene: Scene, group: Group): readonly string[] {
@@ -18,10 +19,47 @@ export function landingsFor(scene: Scene, group: Group, main: Group): readonly s
   const electrodes = ownElectrodes(scene, main);
   const parts = group.parts.map((id) => scene.part(id)).filter((p) => p !== undefined);
   const others = scene.parts('bars').map((b) => b.id);
-  if (parts.every(isBox)) return firstOf(barsFor(scene, parts, bars), barsFor(scene, parts, others), panel, electrodes);
+  if (parts.every(isBox)) {
+    const building = buildingOfBoxes(scene, group);
+    if (building !== null) return ofBuilding(scene, building, parts, bars, others);
+    return firstOf(barsFor(scene, parts, bars), barsFor(scene, parts, others), panel, electrodes);
+  }
   if (parts.every((p) => p.section === 'metalwork' && /pipe/.test(p.kind))) return firstOf(panel, bars, electrodes);
   const all = [...electrodes, ...bars, ...(electrodes.length > 0 ? [] : panel), ...masts(scene, main)];
   return all.length > 0 ? all : idsIn(scene, main, 'equipment', 'metalwork');
+}
+
+/** The one of several buildings that all boxes of a group stand in; null: there is only one, or nobody knows. */
+export function buildingOfBoxes(scene: Scene, group: Group): string | null {
+  const { buildings } = scene.study;
+  const parts = group.parts.flatMap((id) => scene.part(id) ?? []);
+  const [where, ...others] = [...new Set(parts.flatMap((p) => p.where ?? []))];
+  const isDeclared = buildings.length > 1 && buildings.some((b) => b.id === where);
+  return isDeclared && others.length === 0 && parts.every(isBox) ? where! : null;
+}
+
+/** Bars, else panels of the building itself: a wire across the garden holds no box. */
+function ofBuilding(
+  scene: Scene,
+  building: string,
+  boxes: readonly StudyPart[],
+  bars: readonly string[],
+  others: readonly string[],
+): readonly string[] {
+  const isHere = (id: string) => {
+    const where = scene.part(id)?.where ?? 'outside';
+    return where === building || (where === 'outside' && isOnWall(scene, id, building) !== false);
+  };
+  const panels = (scene.main?.parts ?? []).filter((id) => {
+    const part = scene.part(id);
+    return part?.section === 'equipment' && /panel|meter/.test(part.kind) && part.where === building;
+  });
+  return firstOf(
+    barsFor(scene, boxes, bars.filter(isHere)),
+    barsFor(scene, boxes, others.filter(isHere)),
+    panels.filter((id) => id === scene.study.site.service),
+    panels,
+  );
 }
 
 function isBox(part: StudyPart): boolean {

@@ -2,7 +2,8 @@ import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Interval } from '../../units/interval.ts';
 import type { Material, WorkRun } from '../work.ts';
-import { plannedLength, typedPlace } from './owner-units.ts';
+import { areOnOneRoof, comesDownBy, typedWay } from './foot-height.ts';
+import { plannedLength, type Units } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
 import { lugForBoth, rodWeld, type UsualJoint, usualJoint } from './usual-joint.ts';
 import { type Duty, usualWire } from './usual-wire.ts';
@@ -16,6 +17,8 @@ export interface Laid {
   readonly materials: readonly Material[];
   readonly run: WorkRun;
   readonly wire: string;
+  /** Values for the sentences of its work: `down` where it comes down from a roof or a wall. */
+  readonly says: Readonly<Record<string, string>>;
 }
 
 export interface ToLay {
@@ -47,7 +50,7 @@ export function layConductor(
 ): Laid {
   const { units } = scene.study.site;
   const found = way === undefined ? wayToLay(scene, from, to) : way;
-  const length = found === null ? null : plannedLength(found.lengthM + slackM, units);
+  const length = lengthOf(found, slackM, units);
   const ends = [from, to].map((p, i) => {
     return joints[i] ?? (rods.includes(p) ? rodWeld : (usualJoint(scene, p, wire) ?? lugForBoth));
   });
@@ -56,7 +59,7 @@ export function layConductor(
     to,
     wire,
     length: length?.text ?? 'unknown',
-    ...routeField(found, scene),
+    ...routeField(found, scene, from, to),
     ...placeFields(scene, from, to, duty),
     joints: ends.map((e) => e.typed),
     known: 'planned',
@@ -70,13 +73,25 @@ export function layConductor(
     ],
     run: { part: id, routeM: found?.routeM ?? [], lengthM, depthM: duty === 'in soil' ? buriedDepth[units].m : null },
     wire,
+    says: comesDownBy(scene, from, to) === undefined || areOnOneRoof(scene, from, to) ? {} : { down: 'yes' },
   };
 }
 
+/** null: nobody knows the way, or how far it comes down. */
+function lengthOf(way: WayToLay | null, slackM: number, units: Units): ReturnType<typeof plannedLength> | null {
+  if (way === null || way.downM === null) return null;
+  return plannedLength(way.lengthM + (way.downM ?? 0) + slackM, units);
+}
+
 /** Where there are corners all points of the way, so that a plan draws it from end to end. */
-function routeField(way: WayToLay | null, scene: Scene): Readonly<Record<string, ChangeValue>> {
+function routeField(
+  way: WayToLay | null,
+  scene: Scene,
+  from: string,
+  to: string,
+): Readonly<Record<string, ChangeValue>> {
   const points = way?.routeM ?? [];
-  return points.length < 3 ? {} : { route: points.map((c) => typedPlace(c, scene.study.site.units)) };
+  return points.length < 3 ? {} : { route: typedWay(scene, from, to, points) };
 }
 
 function placeFields(scene: Scene, from: string, to: string, duty: Duty): Readonly<Record<string, ChangeValue>> {

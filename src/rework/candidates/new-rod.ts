@@ -1,6 +1,7 @@
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Material, WorkRun } from '../work.ts';
+import { comesDownBy, isUp } from './foot-height.ts';
 import { type Laid, layConductor } from './lay-conductor.ts';
 import { placeM, plannedLength, typedPlace } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
@@ -87,13 +88,15 @@ function tieOf(scene: Scene, { id: rod, to, wire, spot, spacingM, beside }: Tie)
   const there = beside == null ? spotsOf(scene.part(ownerOf(to))) : [beside];
   const nearest = spot === null ? undefined : [...there].sort((a, b) => apartM(a, spot) - apartM(b, spot))[0];
   const told: WayToLay | null = spacingM === null ? null : { routeM: [], lengthM: spacingM };
-  const way =
+  const flat =
     spot === null || nearest === undefined ? told : { routeM: [spot, nearest], lengthM: apartM(spot, nearest) };
+  const downM = comesDownBy(scene, rod, to);
+  const way = flat === null || downM === undefined ? flat : { ...flat, downM };
   return layConductor(scene, {
     id,
     from: rod,
     to,
-    duty: 'in soil',
+    duty: isUp(scene.part(ownerOf(to))) ? 'lead' : 'in soil',
     way,
     wire,
     rods: scene.part(ownerOf(to)) === undefined ? [rod, to] : [rod],

@@ -17,6 +17,11 @@ export function typedPlace(atM: readonly [number, number], units: Units): readon
   return [east! + 0, north! + 0];
 }
 
+/** A height as typed: as a place is. */
+export function typedHeight(heightM: number, units: Units): number {
+  return typedPlace([heightM, 0], units)[0];
+}
+
 /** Metres of a place as typed. */
 export function placeM([east, north]: readonly [number, number], units: Units): readonly [number, number] {
   return units === 'ft' ? [east * footM, north * footM] : [east, north];

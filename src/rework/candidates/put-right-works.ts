@@ -4,7 +4,9 @@ import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { anchorWorks } from './anchor-works.ts';
 import { bendWorks } from './bend-works.ts';
+import { feedersFirst } from './feeders.ts';
 import { each, newWork } from './new-work.ts';
+import { forgetReading } from './old-reading.ts';
 import { plannedLength } from './owner-units.ts';
 import { ownerOf, type Scene } from './scene.ts';
 
@@ -44,15 +46,18 @@ function fix({ words, subject, section, fields, answers, values = {} }: Fix): Wo
   });
 }
 
-/** A neutral bonded a second time: the screw or strap comes out. One bonded nowhere is for a person to look into. */
+/**
+ * A neutral bonded a second time: the screw or strap comes out, once the feeder has a protective conductor. One bonded nowhere
+ * is for a person to look into.
+ */
 function neutrals(scene: Scene): readonly Work[] {
   const again = scene.findings('neutral-bonded-once').filter((f) => f.because.key === 'bonded again');
   return again.flatMap((f) => {
     const [box] = f.at;
     if (box === undefined || scene.part(box) === undefined) return [];
-    return [
-      fix({ words: 'neutral', subject: box, section: 'equipment', fields: { neutral_bonded: 'no' }, answers: [f] }),
-    ];
+    const fields = { neutral_bonded: 'no' };
+    const work = fix({ words: 'neutral', subject: box, section: 'equipment', fields, answers: [f] });
+    return [{ ...work, needs: feedersFirst(scene, box) }];
   });
 }
 
@@ -96,16 +101,17 @@ function isOf(opening: ChangeValue, lines: readonly Study['lines'][number][]): b
 /** Electrodes found loose or eaten: made anew. */
 function electrodes(scene: Scene): readonly Work[] {
   const worn = scene.findings('condition-sound').filter((f) => scene.part(f.at[0] ?? '')?.section === 'electrodes');
-  return worn.map((f) =>
-    fix({
+  return worn.map((f) => {
+    const work = fix({
       words: 'electrode-condition',
       subject: f.at[0]!,
       section: 'electrodes',
       fields: { condition: 'sound' },
       answers: [f],
       values: { condition: f.because.key },
-    }),
-  );
+    });
+    return { ...work, changes: [...work.changes, ...forgetReading(scene, f.at[0]!)] };
+  });
 }
 
 /** An electrode inside the house: driven anew outside, with its wire. */
@@ -132,6 +138,7 @@ function rodsIndoors(scene: Scene): readonly Work[] {
         changes: [
           { is: 'set', section: 'electrodes', id, field: 'where', value: 'outside' },
           ...gone.map((field): SiteChange => ({ is: 'set', section: 'electrodes', id, field, value: null })),
+          ...forgetReading(scene, id),
           ...moved,
         ],
         materials: [each('rod'), each('exothermic weld')],
@@ -166,7 +173,10 @@ export function deepenWorks(scene: Scene): readonly Work[] {
       subject: id,
       at: [id],
       answers: answers.map((f) => f.id),
-      changes: [{ is: 'set', section: 'electrodes', id, field: 'length', value: length.text }],
+      changes: [
+        { is: 'set', section: 'electrodes', id, field: 'length', value: length.text },
+        ...forgetReading(scene, id),
+      ],
       materials: [each(`${length.text} rod`, count), each('rod coupling', count)],
       runs: [{ part: id, routeM: [], lengthM: { low: length.lengthM, high: length.lengthM }, depthM: null }],
       values: { rod: id, lengthM: length.lengthM, count },

@@ -2,11 +2,14 @@ import type { StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
 import { bondIdFor, ownElectrodes } from './apart-groups.ts';
 import { besideWall } from './building-walls.ts';
+import { feedersFirst, lacksConductor } from './feeders.ts';
 import { firstRods } from './first-rods.ts';
+import { buildingOf, isUp } from './foot-height.ts';
 import { legsOf } from './legs-of.ts';
 import { rodOfService, serviceRodId } from './needed-first.ts';
 import { type Driven, driveRod, usualRod } from './new-rod.ts';
 import { newWork } from './new-work.ts';
+import { electrodesOfMasts } from './panel-spot.ts';
 import { rodSpacingM } from './rod-spacing.ts';
 import { rodSpot } from './rod-spot.ts';
 import { ownerOf, type Scene } from './scene.ts';
@@ -18,21 +21,34 @@ export function rodWorks(scene: Scene): readonly Work[] {
   return [...forService, ...besideLone(scene), ...atPanels(scene), ...atTowers(scene), ...atMasts(scene)];
 }
 
-const loneRules: readonly string[] = ['single-rod-25-ohm', 'site-10-ohm', 'water-pipe-supplemented'];
+const antennaRule = 'iec-antenna-electrode-minimum';
+const loneRules: readonly string[] = ['single-rod-25-ohm', 'site-10-ohm', 'water-pipe-supplemented', antennaRule];
+/** One rod of this length is enough for an antenna (IEC 60728-11, second-hand). */
+const antennaRodM = 2.5;
 
 /** One more; for the goal of ten ohm as many as it takes, one after the other. A reading cannot be worked away. */
 function besideLone(scene: Scene): readonly Work[] {
   const wrong = scene
     .findings(...loneRules)
     .filter((f) => f.rule !== 'site-10-ohm' || f.because.key === 'works out high');
-  const places = [...new Set(wrong.flatMap((f) => f.at.slice(0, 1)))].filter((id) => scene.part(id) !== undefined);
+  const places = [...new Set(wrong.flatMap((f) => besideOf(scene, f)))].filter((id) => scene.part(id) !== undefined);
   return places.flatMap((id) => {
-    const answers = wrong.filter((f) => f.at[0] === id && rodsAsked(f) <= mostRods);
+    const answers = wrong.filter((f) => besideOf(scene, f).includes(id) && rodsAsked(f) <= mostRods);
     if (answers.length === 0) return [];
     const spacingM = rodSpacingM(scene, id);
     const driven = inLine(scene, id, spacingM, Math.max(...answers.map(rodsAsked)));
     return driven.length === 0 ? [] : [rodsOf(scene, id, driven, answers, spacingM)];
   });
+}
+
+/** Beside which electrode: of those of an antenna the one that its mast is led to. None where our rod is too short for it. */
+function besideOf(scene: Scene, { rule, at }: StudyFinding): readonly string[] {
+  if (rule !== antennaRule) return at.slice(0, 1);
+  if (usualRod(scene).lengthM < antennaRodM) return [];
+  const masts = scene.parts('supports').map((s) => s.id);
+  const led = electrodesOfMasts(scene, masts).map(ownerOf);
+  const own = at.filter((id) => /rod|pipe/.test(scene.part(id)?.kind ?? ''));
+  return [...own.filter((id) => led.includes(id)), ...own].slice(0, 1);
 }
 
 /** Rods beside each other feel one another: so much more than their number would say. Ours. */
@@ -62,12 +78,15 @@ function inLine(scene: Scene, id: string, spacingM: number, count: number): read
   return driven;
 }
 
-/** What a feeder lacks no rod makes good. */
+/** What a feeder lacks no rod makes good: its protective conductor comes with it. */
 function atPanels(scene: Scene): readonly Work[] {
   const bare = scene.findings('separate-building-electrode').filter((f) => f.because.key === 'no electrode');
   return bare.flatMap((f) => {
     const [panel] = f.at;
-    return panel === undefined ? [] : [atBox(scene, panel, [f])];
+    if (panel === undefined) return [];
+    const work = atBox(scene, panel, [f]);
+    const feeders = lacksConductor(scene, panel) ? feedersFirst(scene, panel) : [];
+    return [{ ...work, needs: [...new Set([...work.needs, ...feeders])] }];
   });
 }
 
@@ -98,13 +117,13 @@ const wallOffM = 0.8;
 
 const towerRules: readonly string[] = ['electrode-count-per-tower-leg', 'tower-rods-count'];
 
-/** As many rods as are missing, round the foot, each with a lead of its own from the steel. */
+/** As many rods as are missing, round the foot, each with a lead of its own from the steel; none round a foot on a roof. */
 function atTowers(scene: Scene): readonly Work[] {
   const wrong = scene.findings(...towerRules).filter((f) => f.because.key === 'too few');
   const towers = [...new Set(wrong.flatMap((f) => f.at.slice(0, 1)))];
   return towers.flatMap((tower) => {
     const answers = wrong.filter((f) => f.at[0] === tower);
-    const missing = Math.max(...answers.map((f) => lackOf(f)));
+    const missing = isUp(scene.part(tower)) ? 0 : Math.max(...answers.map((f) => lackOf(f)));
     if (!(missing > 0 && missing <= mostRods)) return [];
     return [roundFoot(scene, tower, missing, answers)];
   });
@@ -141,6 +160,7 @@ function atMasts(scene: Scene): readonly Work[] {
   return scene.findings('mast-grounded', 'iec-mast-earthed', 'field-mast-rod').flatMap((f) => {
     const [mast] = f.at;
     if (mast === undefined || scene.part(mast)?.section !== 'supports') return [];
+    if (isUp(scene.part(mast))) return [belowRoof(scene, mast, f)];
     const legs = legsOf(scene, mast);
     if (legs > 1) return [roundFoot(scene, mast, legs, [f])];
     const [foot] = spotsOf(scene.part(mast));
@@ -152,6 +172,16 @@ function atMasts(scene: Scene): readonly Work[] {
 }
 
 const atFootM = 1;
+
+/** A mast on a roof is led down to rods off the wall of its building, at the place that is nearest to it. */
+function belowRoof(scene: Scene, mast: string, f: StudyFinding): Work {
+  const [foot] = spotsOf(scene.part(mast));
+  const building = buildingOf(scene, scene.part(mast));
+  const spot = foot === undefined || building === null ? null : besideWall(scene, building, foot, wallOffM);
+  const driven = firstRods(scene, `${mast}@base`, mast, spot, null);
+  const work = rodsOf(scene, mast, driven, [f], 2 * usualRod(scene).lengthM);
+  return { ...work, values: { ...work.values, down: 'yes' } };
+}
 
 function rodsOf(
   scene: Scene,

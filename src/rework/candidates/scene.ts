@@ -1,6 +1,6 @@
 import type { Study, StudyFinding, StudyPart } from '../../study/study.ts';
 import { byCodeUnit } from '../../units/by-code-unit.ts';
-import { routeBetween } from '../routes/route-between.ts';
+import { type NoRoute, routeBetween, routeFromPlace, type SiteRoute } from '../routes/route-between.ts';
 import { wrongOf } from '../wrong-of.ts';
 
 export type Group = Study['bonding']['groups'][number];
@@ -21,6 +21,8 @@ export interface Scene {
   readonly newId: (wished: string) => string;
   /** The way in the ground between two points, each sought once; null: there is none, or a place is not known. */
   readonly route: (from: string, to: string) => GroundWay | null;
+  /** The same from a place where nothing is yet. */
+  readonly routeFrom: (spot: readonly [number, number], to: string) => GroundWay | null;
   /** What is wrong by these rules, in the order of the study. */
   readonly findings: (...rules: readonly string[]) => readonly StudyFinding[];
 }
@@ -45,6 +47,7 @@ export function sceneOf(study: Study): Scene {
     main: mainGroup(study),
     newId: (wished) => freeId(taken, wished),
     route: routesOf(study),
+    routeFrom: (spot, to) => wayOf(routeFromPlace(study, spot, ownerOf(to))),
     findings: (...rules) => wrong.filter((f) => rules.includes(f.rule)),
   };
 }
@@ -62,11 +65,14 @@ function routesOf(study: Study): Scene['route'] {
     const key = JSON.stringify([ownerOf(from), ownerOf(to)]);
     const before = known.get(key);
     if (before !== undefined) return before;
-    const found = routeBetween(study, [ownerOf(from), ownerOf(to)]);
-    const way = 'none' in found ? null : { routeM: found.legs[0]?.routeM ?? [], lengthM: found.lengthM };
+    const way = wayOf(routeBetween(study, [ownerOf(from), ownerOf(to)]));
     known.set(key, way);
     return way;
   };
+}
+
+function wayOf(found: SiteRoute | NoRoute): GroundWay | null {
+  return 'none' in found ? null : { routeM: found.legs[0]?.routeM ?? [], lengthM: found.lengthM };
 }
 
 function mainGroup({ bonding }: Study): Group | null {

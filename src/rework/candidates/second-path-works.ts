@@ -2,11 +2,12 @@ import type { Study, StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
 import { ownElectrodes } from './apart-groups.ts';
 import { dutyOf } from './bond-works.ts';
-import { layConductor } from './lay-conductor.ts';
+import { isUp } from './foot-height.ts';
+import { type Laid, layConductor } from './lay-conductor.ts';
 import { legsOf } from './legs-of.ts';
 import { newWork } from './new-work.ts';
 import { ownerOf, type Scene } from './scene.ts';
-import { shortestPair } from './shortest-pair.ts';
+import { type Pair, shortestPair } from './shortest-pair.ts';
 import { sidesOf } from './sides-of.ts';
 
 const pathRules: readonly string[] = ['single-point-of-failure-joint', 'two-paths-from-strike-point'];
@@ -25,7 +26,7 @@ function secondWays(scene: Scene): readonly Work[] {
     const pair = shortestPair(scene, sides.lost, sides.kept);
     if (pair === null) return [];
     const subject = f.because.key === 'single' ? f.at[0]! : part;
-    const laid = layConductor(scene, { id: scene.newId(`second-${subject}`), ...pair, duty: dutyOf(scene, pair) });
+    const laid = second(scene, scene.newId(`second-${subject}`), pair);
     return [
       newWork({
         kind: 'second-path',
@@ -40,10 +41,29 @@ function secondWays(scene: Scene): readonly Work[] {
           wire: laid.wire,
           lengthM: laid.run.lengthM,
           depthM: laid.run.depthM,
+          ...laid.says,
         },
       }),
     ];
   });
+}
+
+/** Beside a wire that is there it takes as long a way as that one, whatever a plan shows. */
+function second(scene: Scene, id: string, pair: Pair): Laid {
+  const duty = dutyOf(scene, pair);
+  const laid = layConductor(scene, { id, ...pair, duty });
+  const thereM = Math.min(Infinity, ...between(scene, pair).map((c) => c.lengthM?.high ?? Infinity));
+  const isShorter = laid.run.lengthM !== null && laid.run.lengthM.high < thereM && Number.isFinite(thereM);
+  if (!isShorter) return laid;
+  const way = { routeM: pair.way?.routeM ?? [], lengthM: thereM };
+  return layConductor(scene, { id, ...pair, duty, way, slackM: 0 });
+}
+
+/** Conductors that join the same two points. */
+function between(scene: Scene, { from, to }: Pair): Study['conductors'] {
+  const plain = (point: string) => point.replace(/@base$/, '');
+  const wanted = [from, to].map(plain).sort().join(' ');
+  return scene.study.conductors.filter((c) => [c.from, c.to].map(plain).sort().join(' ') === wanted);
 }
 
 /** What loses its way: a bar or a mast before an arrester. */
@@ -68,12 +88,11 @@ function legLeads(scene: Scene): readonly Work[] {
     const group = tower === undefined ? null : scene.groupOf(tower);
     if (tower === undefined || group === null) return [];
     const bare = bareLegs(scene, tower);
+    const duty = isUp(scene.part(tower)) ? 'lead' : 'in soil';
     const electrodes = ownElectrodes(scene, group);
     const laid = bare.flatMap((leg) => {
       const pair = shortestPair(scene, [`${tower}.leg${leg}@base`], electrodes);
-      return pair === null
-        ? []
-        : [layConductor(scene, { id: scene.newId(`${tower}-leg${leg}`), ...pair, duty: 'in soil' })];
+      return pair === null ? [] : [layConductor(scene, { id: scene.newId(`${tower}-leg${leg}`), ...pair, duty })];
     });
     if (laid.length === 0) return [];
     return [
@@ -84,7 +103,7 @@ function legLeads(scene: Scene): readonly Work[] {
         at: [tower],
         answers: [f.id],
         laid,
-        values: { support: tower, legs: bare.join(', '), count: laid.length, wire: laid[0]!.wire },
+        values: { support: tower, legs: bare.join(', '), count: laid.length, wire: laid[0]!.wire, ...laid[0]!.says },
       }),
     ];
   });

@@ -27,6 +27,12 @@ const steelLug: UsualJoint = {
   material: 'bolted lug',
 };
 
+/** On the reinforcement of a footing, or on its stub above ground: no kind of joint is nearer to the clamp that is listed for it. */
+const rebarClamp: UsualJoint = {
+  typed: { kind: 'U-bolt', metal: 'bronze', listed: 'yes', for_burial: 'yes' },
+  material: 'clamp for reinforcing steel',
+};
+
 /** On the flange or plate at the foot of a tower, never on the tube of a leg. */
 const flangeWeld: UsualJoint = rodWeld;
 
@@ -46,6 +52,8 @@ export function usualJoint(scene: Scene, point: string | null, wire: string | nu
 
 function onElectrode({ kind }: StudyPart): UsualJoint {
   if (kind === 'pipe' || kind === 'well casing' || kind.includes('water')) return pipeClamp;
+  if (kind === 'structural steel') return rodWeld;
+  if (kind === 'concrete-encased') return rebarClamp;
   return welded.includes(kind) ? rodWeld : rodClamp;
 }
 

@@ -4,9 +4,12 @@ import type { Material } from '../work.ts';
 
 export type MaterialKind = 'conductor' | 'rod' | 'joint' | 'protector' | 'other';
 
+/** A conductor whose size an electrician says. */
+const protective = /\b(?:equipment grounding|protective) conductor\b/i;
+
 /** What a material counts as in a list. */
 export function materialKind({ name, unit }: Pick<Material, 'name' | 'unit'>): MaterialKind {
-  if (unit === 'm') return wireNamed(name) === null ? 'other' : 'conductor';
+  if (unit === 'm') return wireNamed(name) === null && !protective.test(name) ? 'other' : 'conductor';
   if (isJoint(name)) return 'joint';
   if (/\brods?\b(?! (?:coupl|cap|stud|tip|head))/i.test(name)) return 'rod';
   return /\b(?:tube|protector|arrester|stub|dc-blocked|mov|gap|surge)\b/i.test(name) ? 'protector' : 'other';

@@ -1,6 +1,6 @@
 import type { Study } from '../../study/study.ts';
 import type { Point } from './point.ts';
-import { type Leg, shortestRoutes } from './shortest-routes.ts';
+import { type Leg, type RouteEnd, shortestRoutes } from './shortest-routes.ts';
 import { onGround, siteObstacles } from './site-obstacles.ts';
 
 export type { Leg } from './shortest-routes.ts';
@@ -34,6 +34,19 @@ export function routeBetween(study: Study, ids: readonly string[]): SiteRoute | 
   const wanted = [...new Set(ids)];
   if (wanted.length < 2) return { none: 'too few parts', at: wanted };
   const ends = wanted.map((id) => ({ id, placesM: placesOf(study, id) }));
+  return routeOf(study, ends);
+}
+
+/** As `routeBetween`, from a place on the ground where nothing is yet. */
+export function routeFromPlace(study: Study, placeM: Point, id: string): SiteRoute | NoRoute {
+  // no part has an empty id
+  return routeOf(study, [
+    { id: '', placesM: [placeM] },
+    { id, placesM: placesOf(study, id) },
+  ]);
+}
+
+function routeOf(study: Study, ends: readonly RouteEnd[]): SiteRoute | NoRoute {
   const nowhere = ends.filter((e) => e.placesM.length === 0).map((e) => e.id);
   if (nowhere.length > 0) return { none: 'no places', at: nowhere };
   const found = shortestRoutes(siteObstacles(study), ends);

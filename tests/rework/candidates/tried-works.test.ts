@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { candidatesOf } from '../../../src/rework/candidates/candidates-of.ts';
 import { unanswered } from '../../../src/rework/candidates/unanswered.ts';
-import { effectOf, harmOf } from '../../../src/rework/plan/effect-of.ts';
+import { effectOf, harmOf, noLongerFound } from '../../../src/rework/plan/effect-of.ts';
 import { outlookOf } from '../../../src/rework/plan/outlook.ts';
 import { changesOf } from '../../../src/rework/plan/sets-of-works.ts';
 import type { Work } from '../../../src/rework/work.ts';
@@ -21,11 +21,12 @@ function tryOut({ text, study }: SiteAtHand, tries: Tries, works: readonly Work[
   const tried = tries(text, changesOf(withNeeds(works, work)));
   if ('problem' in tried) return { written: false, brought: [], left: [] };
   const effect = effectOf(outlookOf(study), outlookOf(tried.run.study));
-  const cleared = new Set(effect.cleared.map((f) => f.id));
+  // where nobody can tell afterwards, it did what can be done by a tool
+  const found = new Set(noLongerFound(effect).map((f) => f.id));
   return {
     written: tried.run.faults.length === 0,
     brought: harmOf(effect).map((f) => f.id),
-    left: work.answers.filter((id) => !cleared.has(id)),
+    left: work.answers.filter((id) => !found.has(id)),
   };
 }
 
