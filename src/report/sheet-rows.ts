@@ -1,7 +1,7 @@
 import type { SheetFacts } from '../rework/sheet/sheet-facts.ts';
 import { limitM, sheetLimits } from '../rework/sheet/sheet-limits.ts';
 import type { Step, Work } from '../rework/work.ts';
-import type { StudyPart } from '../study/study.ts';
+import type { StudyFinding, StudyPart } from '../study/study.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Interval } from '../units/interval.ts';
 import { readQuantity } from '../units/quantity.ts';
@@ -56,13 +56,19 @@ function remedies(page: WorksContext, { work }: Step): readonly string[] {
   return [...new Set(answered.map((f) => f.remedy))].filter((r) => r !== '').slice(0, mostReasons);
 }
 
-/** What it clears, the worst first; what is folded under another finding is not said again. */
-function whyLines(page: WorksContext, step: Step): readonly string[] {
+/**
+ * What it clears, then what has to be looked at once it is done, the worst first; what is folded under another finding is not
+ * said again.
+ */
+function whyLines(page: WorksContext, { work, inTurn }: Step): readonly string[] {
   const rank = ['hazard', 'defect', 'advice'];
-  const cleared = step.inTurn.cleared.filter((f) => f.under === null);
-  const sorted = [...cleared].sort((a, b) => rank.indexOf(a.severity) - rank.indexOf(b.severity));
-  const reason = workReason(step.work, page.speech);
-  const lines = sorted.map((f) => sayIn(page, words.whyOne, { title: f.title, severity: words.severity[f.severity] }));
+  const said = (template: string, findings: readonly StudyFinding[]) =>
+    findings
+      .filter((f) => f.under === null)
+      .sort((a, b) => rank.indexOf(a.severity) - rank.indexOf(b.severity))
+      .map((f) => sayIn(page, template, { title: f.title, severity: words.severity[f.severity] }));
+  const reason = workReason(work, page.speech);
+  const lines = [...said(words.whyOne, inTurn.cleared), ...said(words.whyLook, inTurn.unsettled)];
   return or([...(reason === '' ? [] : [reason]), ...lines.slice(0, mostReasons)], words.whyNothing);
 }
 

@@ -1,4 +1,4 @@
-import type { Step } from '../rework/work.ts';
+import type { Step, WorkEffect } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { formatQuantity } from '../units/format.ts';
 import { workReason } from '../words/work-title.ts';
@@ -21,7 +21,7 @@ function stepBlocks(page: WorksContext, step: Step, index: number): readonly Blo
   const advice = inTurn.appeared.filter((f) => f.severity === 'advice');
   const items = [
     reason === '' ? stepsOf(page, step).join(' ') : reason,
-    takesText(page, inTurn.cleared),
+    ...takesTexts(page, inTurn),
     ...(advice.length === 0 ? [] : [sayIn(page, words.brings, { list: titles(advice) })]),
     sayIn(page, words.alone, { alone: countsText(page, alone.after), inTurn: countsText(page, inTurn.after) }),
     ...earthLine(page, step),
@@ -31,13 +31,19 @@ function stepBlocks(page: WorksContext, step: Step, index: number): readonly Blo
   return [subheading(title), { is: 'list', ordered: false, items }];
 }
 
-function takesText(page: WorksContext, cleared: readonly StudyFinding[]): string {
-  const own = cleared.filter((f) => f.under === null);
-  if (own.length === 0) return words.takesNothing;
-  const list = own.map((f) =>
-    sayIn(page, words.one, { title: f.title, severity: worksPageWords.severity[f.severity] }),
-  );
-  return sayIn(page, words.takes, { list: [...new Set(list)].join('; ') });
+/** What it clears, and apart from that what nobody can tell any more. */
+function takesTexts(page: WorksContext, { cleared, unsettled }: WorkEffect): readonly string[] {
+  const lines = [
+    [words.takes, cleared],
+    [words.unsettles, unsettled],
+  ] as const;
+  const said = lines.flatMap(([template, findings]) => {
+    const list = findings
+      .filter((f) => f.under === null)
+      .map((f) => sayIn(page, words.one, { title: f.title, severity: worksPageWords.severity[f.severity] }));
+    return list.length === 0 ? [] : [sayIn(page, template, { list: [...new Set(list)].join('; ') })];
+  });
+  return said.length === 0 ? [words.takesNothing] : said;
 }
 
 function titles(findings: readonly StudyFinding[]): string {

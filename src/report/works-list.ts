@@ -1,7 +1,6 @@
 import { addCosts } from '../rework/cost/cost-of.ts';
 import { remainingOf } from '../rework/plan/remaining-of.ts';
 import type { Step, Work } from '../rework/work.ts';
-import type { StudyFinding } from '../study/study.ts';
 import { moneyText } from '../units/money-text.ts';
 import { worksPageWords } from '../words/works-page-words.ts';
 import { type Block, cell, listCell, paragraph, type Row, row, type Section, subheading, tableIfAny } from './block.ts';
@@ -109,13 +108,15 @@ function stepRow(page: WorksContext, step: Step, index: number): Row {
   );
 }
 
-/** How many of each severity; which ones stands further down. */
+/** How many of each severity, and how many nobody can tell any more; which ones stands further down. */
 function takesText(page: WorksContext, { inTurn }: Step): readonly string[] {
-  const cleared = inTurn.cleared.filter((f) => f.under === null);
-  const lines = (['hazard', 'defect', 'advice'] as const).flatMap((severity) => {
-    const n = cleared.filter((f: StudyFinding) => f.severity === severity).length;
+  const [cleared, unsettled] = [inTurn.cleared, inTurn.unsettled].map((of) => of.filter((f) => f.under === null));
+  const taken = (['hazard', 'defect', 'advice'] as const).flatMap((severity) => {
+    const n = cleared!.filter((f) => f.severity === severity).length;
     return n === 0 ? [] : [sayIn(page, words.takesCount[severity], { n })];
   });
+  const n = unsettled!.length;
+  const lines = n === 0 ? taken : [...taken, sayIn(page, words.unsettles, { n })];
   return lines.length === 0 ? [sayIn(page, words.nothing)] : lines;
 }
 

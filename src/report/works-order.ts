@@ -11,6 +11,7 @@ export function orderText({ weighedBy, searched, inBatches }: WorksPlan, speech:
   const parts = [
     say(words[weighedBy], {}, speech),
     ...(weighedBy === 'material' ? [say(words.material_why, { rodM, jointM, unknownM }, speech)] : []),
+    say(words.renewed, {}, speech),
     say(words.weights, { hazard, defect, advice }, speech),
     inBatches === true ? words.batches : words.tried,
     searched === 'every set' ? words.every : words.steps,

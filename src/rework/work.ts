@@ -72,8 +72,10 @@ export interface Remaining {
 export interface WorkEffect {
   readonly before: Remaining;
   readonly after: Remaining;
-  /** Findings that are not there any more, by id as they stood before. */
+  /** Findings that are not there any more, by id as they stood before: met, not asked any more, or gone with their part. */
   readonly cleared: readonly StudyFinding[];
+  /** Findings that are not found any more because their condition cannot be told there any more, as they stood before. */
+  readonly unsettled: readonly StudyFinding[];
   /** Findings that were not there before: a work with one of them is not proposed. */
   readonly appeared: readonly StudyFinding[];
   /** Of the service's group at the service; null where it cannot be told. */

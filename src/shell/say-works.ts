@@ -4,7 +4,7 @@ import { orderText } from '../report/works-order.ts';
 import { addCosts } from '../rework/cost/cost-of.ts';
 import { addMaterials } from '../rework/cost/counts-of.ts';
 import { remainingOf } from '../rework/plan/remaining-of.ts';
-import type { Material, Remaining, Step, Work, WorkCost, WorksPlan } from '../rework/work.ts';
+import type { Material, Remaining, Step, Work, WorkCost, WorkEffect, WorksPlan } from '../rework/work.ts';
 import type { StudyFinding } from '../study/study.ts';
 import { hoursText } from '../units/hours-text.ts';
 import type { Interval } from '../units/interval.ts';
@@ -87,7 +87,7 @@ function stepBlock({ work, cost, inTurn }: Step, number: number, page: Page): st
   return [
     terminal.paint(paragraph(`${number}. ${titleOf(work, page)}`, 0, 3), 'bold'),
     ...(work.needs.length === 0 ? [] : [line(sentence(words.work.needs, { list: needsOf(work, page) }))]),
-    line(takesText(inTurn.cleared, sentence)),
+    ...takesTexts(inTurn, sentence).map(line),
     ...(advice.length === 0 ? [] : [line(sentence(words.work.brings, { list: titles(advice) }))]),
     ...earthLine(inTurn.earthOhm, sentence).map(line),
     line(costText(cost, page)),
@@ -106,9 +106,13 @@ function titleOf(work: Work, { plan }: Pick<Page, 'plan'>): string {
   return plain(workTitle(work, speechOf(plan.before)));
 }
 
-function takesText(cleared: readonly StudyFinding[], sentence: Sentence): string {
-  if (cleared.length === 0) return words.work.takesNothing;
-  return sentence(words.work.takes, { list: titles(cleared) });
+/** What it clears, and apart from that what nobody can tell any more. */
+function takesTexts({ cleared, unsettled }: WorkEffect, sentence: Sentence): readonly string[] {
+  if (cleared.length + unsettled.length === 0) return [words.work.takesNothing];
+  return [
+    ...(cleared.length === 0 ? [] : [sentence(words.work.takes, { list: titles(cleared) })]),
+    ...(unsettled.length === 0 ? [] : [sentence(words.work.unsettles, { list: titles(unsettled) })]),
+  ];
 }
 
 /** Each title once, as the findings are ordered. */

@@ -32,11 +32,12 @@ export function noWorkFor(after: Study): readonly StudyFinding[] {
   return after.findings.filter((f) => f.outcome === 'not met' && f.under === null && f.agreed === null);
 }
 
-function effectJson({ before, after, cleared, appeared, earthOhm }: WorkEffect) {
+function effectJson({ before, after, cleared, unsettled, appeared, earthOhm }: WorkEffect) {
   return {
     before,
     after,
     cleared: cleared.map(brief),
+    unsettled: unsettled.map(brief),
     appeared: appeared.map(brief),
     earthOhm: { before: earthOhm.before, after: earthOhm.after },
   };

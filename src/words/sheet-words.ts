@@ -114,6 +114,7 @@ export const sheetWords = {
   },
   whyNothing: 'By itself it puts no condition right; the owner has it for what follows or for what is wanted beside.',
   whyOne: '{title} ({severity})',
+  whyLook: 'leaves to be looked at: {title} ({severity})',
   severity: { hazard: 'hazard', defect: 'defect', advice: 'advice' },
   size: {
     conductor: '{conductor}: {wire}{section}, {length}, from {from} to {to}',

@@ -13,6 +13,7 @@ export const worksCommandWords = {
       'Danger first: what takes a hazard away, then what takes a defect away; among those what does most for its material and its hours, which weigh alike.',
     material_why:
       'The file does not have a price for all of it, so material is counted in length of conductor, a [rod] as {rodM} of it, a joint as {jointM}, a length that nobody knows as {unknownM}.',
+    renewed: 'What drives an [electrode] deeper or makes it anew, or moves a bar, comes before what lands on it.',
     weights: 'A hazard counts {hazard}, a defect {defect}, a piece of advice {advice}; these weights are ours.',
     tried: 'Each work was worked out on the site as it is, and again after those before it.',
     batches:
@@ -23,6 +24,7 @@ export const worksCommandWords = {
   work: {
     needs: 'Comes after: {list}.',
     takes: 'Takes away: {list}.',
+    unsettles: 'Leaves to be looked at (the file no longer tells): {list}.',
     takesNothing: 'By itself it takes nothing away here; it is needed for what follows.',
     brings: 'Leaves as advice: {list}.',
     onlyRange: 'only a range',

@@ -35,7 +35,14 @@ interface Typed {
 function planOf(start: Remaining, steps: readonly Typed[], name = 'Larch Rise'): WorksPlan {
   let last = start;
   const list = steps.map(({ price, metres = 0, rods = 0, joints = 0, after }): Step => {
-    const effect = { before: last, after, cleared: [], appeared: [], earthOhm: { before: null, after: null } };
+    const effect = {
+      before: last,
+      after,
+      cleared: [],
+      unsettled: [],
+      appeared: [],
+      earthOhm: { before: null, after: null },
+    };
     last = after;
     const exact = (n: number) => ({ low: n, high: n });
     const cost = {

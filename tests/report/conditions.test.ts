@@ -71,6 +71,10 @@ describe('the page of Marl Hill', () => {
     const text = piecesOf(`<body>${sectionOf(pageOf(study), 'look-at')}`).join('\n');
     const open = study.findings.filter((f) => f.outcome === 'cannot tell' && f.under === null);
     expect(open.length).toBeGreaterThan(5);
-    for (const f of open) expect(text).toContain(f.remedy);
+    for (const f of open) {
+      const look = study.lookAt!.find((l) => l.settles.includes(f.id))!;
+      expect(text).toContain(look.text);
+      expect(look.at).toEqual(expect.arrayContaining([...f.at]));
+    }
   });
 });

@@ -163,6 +163,24 @@ describe('the page of works', () => {
     for (const f of standing) expect(textOf(sectionOf(page, 'remain'))).toContain(f.title.replaceAll('  ', ' '));
   });
 
+  it('lists what is cleared apart from what nobody can tell any more, on the page and on the sheet', () => {
+    const [step, ...rest] = clubPlan.steps;
+    const [gone, doubtful] = clubPlan.before.findings.filter((f) => f.outcome === 'not met' && f.under === null);
+    const inTurn = { ...step!.inTurn, cleared: [gone!], unsettled: [doubtful!] };
+    const plan = { ...clubPlan, steps: [{ ...step!, inTurn }, ...rest] };
+    const each = textOf(sectionOf(worksOf(plan), 'each'));
+    expect(each).toContain(`Takes away: ${gone!.title} (${gone!.severity}). `);
+    const looked = `Leaves to be looked at (the file no longer tells): ${doubtful!.title} (${doubtful!.severity}).`;
+    expect(each).toContain(looked);
+    expect(textOf(sectionOf(worksOf(plan), 'list'))).toContain('1 to be looked at');
+    const why = textOf(sectionOf(sheetOf(plan), 'work-1'));
+    expect(why).toContain(`leaves to be looked at: ${doubtful!.title} (${doubtful!.severity})`);
+    expect(why).toContain(`${gone!.title} (${gone!.severity})`);
+    // nothing is said of what there is none of
+    const plain = { ...clubPlan, steps: [{ ...step!, inTurn: { ...inTurn, unsettled: [] } }] };
+    for (const html of [worksOf(plain), sheetOf(plain)]) expect(textOf(html)).not.toMatch(/to be looked at/i);
+  });
+
   it('of a plan without works says so and how it stands', () => {
     const none = { ...clubPlan, steps: [], after: clubPlan.before };
     expect(textOf(sectionOf(worksOf(none), 'summary'))).toContain('No work was found');

@@ -38,6 +38,21 @@ describe('works, as it is published', () => {
     for (const line of out.split('\n').slice(0, -2)) expect(line.length).toBeLessThanOrEqual(100);
   });
 
+  it('says what it takes away, and under words of its own what nobody can tell any more', () => {
+    const { out } = evenground.run('works', 'tests/cases/case-64.site.yaml');
+    const said = out.replace(/\s+/g, ' ');
+    const apart = 'Earth electrodes shack-rod, tower-earth are not bonded to the system of the supply intake';
+    expect(said).toContain(`Leaves to be looked at (the file no longer tells): ${apart}.`);
+    expect(said).not.toMatch(new RegExp(`Takes away: [^.]*${apart}`));
+    expect(said).toContain('Takes away: The core of hf-line comes in without an arrester.');
+    expect(said).toContain('comes before what lands on it.');
+    const { steps } = JSON.parse(evenground.run('works', 'tests/cases/case-64.site.yaml', '--json').out);
+    const rules = (what: 'cleared' | 'unsettled') =>
+      steps.flatMap((s: { inTurn: Record<typeof what, { rule: string }[]> }) => s.inTurn[what].map((f) => f.rule));
+    expect(rules('unsettled')).toContain('all-electrodes-one-system');
+    expect(rules('cleared')).not.toContain('all-electrodes-one-system');
+  });
+
   it('writes an improved file that a check finds as promised, and leaves the own file alone', () => {
     const own = join(folder, 'own.site.yaml');
     const better = join(folder, 'better.site.yaml');

@@ -2,7 +2,7 @@ import type { StudyFinding } from '../../study/study.ts';
 import type { WorkEffect } from '../work.ts';
 import { moneyOf } from './burden-of.ts';
 import { byCost, type Choosing, mayBeDone } from './choosing.ts';
-import { harmOf } from './effect-of.ts';
+import { harmOf, noLongerFound } from './effect-of.ts';
 
 /** What a set leaves, by what each work clears alone. */
 interface Left {
@@ -59,7 +59,7 @@ function coverWith(choosing: Choosing): Cover {
 /** Nothing of a work that brings something bad alone: it is thought of when the set is tried together. */
 function clearedBy(effect: WorkEffect | undefined): readonly StudyFinding[] {
   if (effect === undefined || harmOf(effect).length > 0) return [];
-  return effect.cleared.filter((f) => f.severity !== 'advice');
+  return noLongerFound(effect).filter((f) => f.severity !== 'advice');
 }
 
 function compareLeft(a: Left, b: Left): number {

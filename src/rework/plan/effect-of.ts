@@ -7,15 +7,19 @@ import { rankOf, remainingOf } from './remaining-of.ts';
 
 /**
  * What changes leave behind. A finding that stands at fewer places than before, or at some of them, is the same finding and
- * not a new one; one that became worse is new. `appeared` holds what was not wrong before, advice too.
+ * not a new one; one that became worse is new. `appeared` holds what was not wrong before, advice too. What is not found any
+ * more only because nobody can tell any more is not cleared: knowing less repairs nothing.
  */
 export function effectOf(before: Outlook, after: Outlook): WorkEffect {
-  const [{ all: had, wrong: were }, { all: has, wrong: are }] = [seen(before.findings), seen(after.findings)];
+  const [{ all: had, wrong: were }, { all: has, wrong: are, doubts }] = [seen(before.findings), seen(after.findings)];
+  const gone = were.filter((f) => !has.has(f) && !are.some((other) => isLeftOf(other, f)));
+  const isUnsettled = (f: StudyFinding) => doubts.some((doubt) => isLeftOf(doubt, f));
   return {
     before: seen(before.findings).remaining,
     after: seen(after.findings).remaining,
-    cleared: were.filter((f) => !has.has(f) && !are.some((other) => isLeftOf(other, f))),
-    appeared: are.filter((f) => !had.has(f) && isNew(f, were)),
+    cleared: gone.filter((f) => !isUnsettled(f)),
+    unsettled: gone.filter(isUnsettled),
+    appeared: are.filter((f) => !had.has(f) && isNew(f, were) && !hasGrown(f, before, are)),
     earthOhm: {
       get before() {
         return before.earthOhm;
@@ -31,16 +35,22 @@ export function effectOf(before: Outlook, after: Outlook): WorkEffect {
 const seen = onceFor((findings: Outlook['findings']) => ({
   all: new Set(findings),
   wrong: wrongOf(findings),
+  doubts: findings.filter((f) => f.outcome === 'cannot tell'),
   remaining: remainingOf(findings),
 }));
+
+/** What is not found any more, whether it is cleared or has to be looked at now: what a work is chosen and ordered by. */
+export function noLongerFound({ cleared, unsettled }: WorkEffect): readonly StudyFinding[] {
+  return [...cleared, ...unsettled];
+}
 
 /** What would make a work not worth proposing: a hazard or a defect that was not there. */
 export function harmOf({ appeared }: WorkEffect): readonly StudyFinding[] {
   return appeared.filter((f) => f.severity !== 'advice');
 }
 
-/** Whether a finding is still there, perhaps at fewer of its places or at more. */
-function isLeftOf(after: StudyFinding, before: StudyFinding): boolean {
+/** Whether a finding is still there, perhaps at fewer of its places or at more, or as what cannot be told there. */
+export function isLeftOf(after: StudyFinding, before: StudyFinding): boolean {
   if (!isSameCondition(after, before)) return false;
   return after.id === before.id || after.at.some((place) => before.at.includes(place));
 }
@@ -50,6 +60,23 @@ function isNew(f: StudyFinding, were: readonly StudyFinding[]): boolean {
   const same = were.filter((other) => isSameCondition(other, f) && rankOf(other) <= rankOf(f));
   if (same.some((other) => other.id === f.id)) return false;
   return f.at.length === 0 || !f.at.every((place) => same.some((other) => other.at.includes(place)));
+}
+
+/**
+ * Whether it is a finding of before that has more places now. Places that are each judged by themselves have a finding each;
+ * a finding of several is about them as a whole, such as electrodes that are joined: where it takes in the places of one that
+ * is gone, it is that one, unless it drags in a place where the condition was met.
+ */
+function hasGrown(f: StudyFinding, before: Outlook, are: readonly StudyFinding[]): boolean {
+  const { wrong } = seen(before.findings);
+  const from = wrong.filter((old) => isSameCondition(old, f) && rankOf(old) <= rankOf(f));
+  return from.some((old) => {
+    if (old.at.length === 0 || !old.at.every((place) => f.at.includes(place))) return false;
+    if (are.some((other) => other.id === old.id)) return false;
+    const joined = f.at.filter((place) => !old.at.includes(place));
+    const met = before.findings.filter((m) => m.outcome === 'met' && isSameCondition(m, f));
+    return !met.some((m) => m.at.some((place) => joined.includes(place)));
+  });
 }
 
 function isSameCondition(a: StudyFinding, b: StudyFinding): boolean {

@@ -1,6 +1,6 @@
 import type { StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
-import { effectOf, harmOf } from './effect-of.ts';
+import { effectOf, harmOf, isLeftOf, noLongerFound } from './effect-of.ts';
 import { isPossible, type Pool } from './sets-of-works.ts';
 import type { SetTrial, Trials, Trying } from './trials.ts';
 
@@ -9,7 +9,7 @@ export const leastForBatches = 150;
 
 /** What each work changes of the findings, as far as it can be told from trying several at a time; doubts are in. */
 export interface Share {
-  readonly cleared: readonly StudyFinding[];
+  readonly gone: readonly StudyFinding[];
   readonly appeared: readonly StudyFinding[];
 }
 
@@ -34,8 +34,8 @@ export function* inBatches(trials: Trials, count: number): Trying<ReadonlyMap<nu
         shares.set(i, share);
         continue;
       }
-      const { effect } = yield* trials.quickly(pool.bundles[i]!, { done, of: count });
-      if (effect !== null) shares.set(i, { cleared: effect.cleared, appeared: effect.appeared });
+      const single = yield* trials.quickly(pool.bundles[i]!, { done, of: count });
+      if (single.effect !== null) shares.set(i, changedBy(single, trials));
     }
     done += fresh.length;
   }
@@ -92,26 +92,39 @@ function isGrave({ severity, outcome }: StudyFinding): boolean {
   return severity !== 'advice' && outcome === 'not met';
 }
 
+/** All that a trial changed of the findings. */
+function changedBy({ effect, outlook }: SetTrial, { before }: Trials): Share {
+  return {
+    gone: [...noLongerFound(effect!), ...doubtsOnlyIn(before.findings, outlook!.findings)],
+    appeared: [...effect!.appeared, ...doubtsOnlyIn(outlook!.findings, before.findings)],
+  };
+}
+
 /** Who did what beside what is known already; null for works of whom that cannot be told. */
 function attributed(
   batch: readonly number[],
   known: readonly Share[],
-  { effect, outlook }: SetTrial,
-  { pool, before }: Trials,
+  trial: SetTrial,
+  trials: Trials,
 ): ReadonlyMap<number, Share | null> {
-  const shares = new Map<number, { cleared: StudyFinding[]; appeared: StudyFinding[] } | null>(
-    batch.map((i) => [i, { cleared: [], appeared: [] }]),
+  const { pool } = trials;
+  const shares = new Map<number, { gone: StudyFinding[]; appeared: StudyFinding[] } | null>(
+    batch.map((i) => [i, { gone: [], appeared: [] }]),
   );
-  const give = (f: StudyFinding, what: 'cleared' | 'appeared') => {
+  const give = (f: StudyFinding, what: 'gone' | 'appeared') => {
     if (known.some((share) => share[what].some((other) => other.id === f.id))) return;
     const doers = doersOf(f, batch, pool);
     if (doers.length === 1 || (!isGrave(f) && doers.length > 0)) shares.get(doers[0]!)?.[what].push(f);
     else if (isGrave(f)) for (const i of doers.length === 0 ? suspects(batch, pool) : doers) shares.set(i, null);
   };
-  for (const f of effect!.cleared) give(f, 'cleared');
-  for (const f of effect!.appeared) give(f, 'appeared');
-  for (const f of doubtsOnlyIn(before.findings, outlook!.findings)) give(f, 'cleared');
-  for (const f of doubtsOnlyIn(outlook!.findings, before.findings)) give(f, 'appeared');
+  const { gone, appeared } = changedBy(trial, trials);
+  for (const f of gone) give(f, 'gone');
+  for (const f of appeared) {
+    // where a finding became a doubt, who took the finding away brought the doubt
+    const doers = [...shares.values()].filter((s) => s?.gone.some((was) => becameDoubt(was, f)));
+    if (doers.length === 0) give(f, 'appeared');
+    for (const doer of doers) doer!.appeared.push(f);
+  }
   return shares;
 }
 
@@ -121,6 +134,10 @@ function suspects(batch: readonly number[], pool: Pool): readonly number[] {
   const bonds = of((w) => w.kind === 'bond' || reachOf(w) === 'soil');
   if (bonds.length > 0) return bonds;
   return of((w) => reachOf(w) === 'metal');
+}
+
+function becameDoubt(was: StudyFinding, is: StudyFinding): boolean {
+  return was.outcome === 'not met' && is.outcome === 'cannot tell' && isLeftOf(is, was);
 }
 
 function doubtsOnlyIn(findings: readonly StudyFinding[], others: readonly StudyFinding[]): readonly StudyFinding[] {
@@ -179,9 +196,9 @@ export function puttingTogether(trials: Trials, shares: ReadonlyMap<number, Shar
 
 /** What stood under a finding that is gone stands by itself. */
 function withShares(findings: readonly StudyFinding[], shares: readonly Share[]): readonly StudyFinding[] {
-  const cleared = new Set(shares.flatMap((s) => s.cleared));
-  const gone = new Set([...cleared].map((f) => f.id));
-  const left = findings.filter((f) => !cleared.has(f));
-  const came = shares.flatMap((s) => s.appeared);
-  return [...left, ...came].map((f) => (f.under !== null && gone.has(f.under) ? { ...f, under: null } : f));
+  const gone = new Set(shares.flatMap((s) => s.gone));
+  const goneIds = new Set([...gone].map((f) => f.id));
+  const left = findings.filter((f) => !gone.has(f));
+  const came = new Set(shares.flatMap((s) => s.appeared));
+  return [...left, ...came].map((f) => (f.under !== null && goneIds.has(f.under) ? { ...f, under: null } : f));
 }

@@ -1,6 +1,7 @@
 import type { WorkCost, WorkEffect } from '../work.ts';
 import { burdenOf, pointsOf } from './burden-of.ts';
 import { type Choosing, mayBeDone } from './choosing.ts';
+import { withFirsts } from './comes-before.ts';
 import { effectOf, harmOf } from './effect-of.ts';
 import type { Outlook } from './outlook.ts';
 import type { Trying } from './trials.ts';
@@ -48,6 +49,29 @@ export function* addFurther(choosing: Choosing, further: readonly number[], turn
     if (worth) for (const i of next) yield* take(choosing, i, turns);
     for (const i of worth ? next : [last]) left.delete(i);
   }
+}
+
+/**
+ * Puts works that renew an electrode or move a bar before those that land on it, and works out anew what each then does.
+ * Where that order would bring something bad on the way that the old one does not, the old one stays.
+ */
+export function* renewedFirst(choosing: Choosing, turns: Turn[]): Trying<void> {
+  const order = withFirsts(
+    turns.map((t) => t.number),
+    choosing.trials.pool,
+  );
+  const same = turns.findIndex((t, i) => t.number !== order[i]);
+  if (same < 0) return;
+  const anew = turns.slice(0, same);
+  for (const i of order.slice(same)) yield* take(choosing, i, anew);
+  const had = new Set(harmOnTheWay(turns));
+  if (harmOnTheWay(anew).some((id) => !had.has(id))) return;
+  // only now: stopped on the way, the old order holds
+  turns.splice(0, turns.length, ...anew);
+}
+
+function harmOnTheWay(turns: readonly Turn[]): readonly string[] {
+  return turns.flatMap((t) => harmOf(t.inTurn).map((f) => f.id));
 }
 
 function* take(choosing: Choosing, i: number, turns: Turn[]): Trying<void> {

@@ -1,11 +1,12 @@
 import type { LeftOut, Step, Work, WorkCost, WorkEffect } from '../work.ts';
 import { type Totals, totalsOf } from './burden-of.ts';
 import { type Choosing, mayBeDone } from './choosing.ts';
-import { harmOf } from './effect-of.ts';
+import { harmOf, noLongerFound } from './effect-of.ts';
 import { everySet, mostForEverySet } from './every-set.ts';
 import { inBatches, puttingTogether } from './in-batches.ts';
+import type { EndsOf } from './landed-on.ts';
 import { type Limits, overOf } from './limits.ts';
-import { addFurther, inRank, orderSteps, type Turn } from './order-steps.ts';
+import { addFurther, inRank, orderSteps, renewedFirst, type Turn } from './order-steps.ts';
 import type { QuickLook, TryChanges } from './outlook.ts';
 import { compareDanger } from './remaining-of.ts';
 import { poolOf } from './sets-of-works.ts';
@@ -30,10 +31,11 @@ export function roundOf(
     readonly costOf: (work: Work) => WorkCost;
     readonly tryChanges: TryChanges;
     readonly quick?: QuickLook;
+    readonly endsOf?: EndsOf;
     readonly limits: Limits;
   },
 ): Round {
-  const pool = poolOf(works);
+  const pool = poolOf(works, how.endsOf);
   const costs = pool.works.map((w) => how.costOf(w));
   const { limits } = how;
   const trials = trialsOf(pool, ground, how.tryChanges, how.quick ?? null);
@@ -94,6 +96,7 @@ function* confirm(round: Round): Trying<void> {
   turns.length = 0;
   const choosing = choosingOf(round);
   yield* orderSteps(choosing, yield* harmless(chosen, choosing), turns);
+  yield* renewedFirst(choosing, turns);
 }
 
 function* choose(round: Round): Trying<void> {
@@ -102,6 +105,7 @@ function* choose(round: Round): Trying<void> {
   yield* orderSteps(choosing, chosen, round.turns);
   const further = choosing.candidates.filter((i) => !chosen.includes(i));
   yield* addFurther(choosing, further, round.turns);
+  yield* renewedFirst(choosing, round.turns);
 }
 
 /** Whether every set of the works that may be chosen is gone through. */
@@ -171,7 +175,7 @@ function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<st
   const { costs, limits, turns, trials } = round;
   const all = [...new Set([...turns.map((t) => t.number), ...trials.pool.bundles[i]!])].map((n) => costs[n]!);
   const over = overOf(all, limits);
-  const wouldHelp = trial.effect.cleared.some((f) => left.has(f.id));
+  const wouldHelp = noLongerFound(trial.effect).some((f) => left.has(f.id));
   if (over !== null && wouldHelp)
     return { why: over, brings, because: over === 'over budget' ? costs[i]!.unpriced : [] };
   // something that it takes away is still there, and no other way to it was chosen: it was tried, and won nothing
@@ -180,6 +184,7 @@ function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<st
   return { why: 'not needed', brings, because: [] };
 }
 
-function doesSomething({ cleared, before, after }: WorkEffect): boolean {
-  return cleared.length > 0 || before.hazards !== after.hazards || before.defects !== after.defects;
+function doesSomething(effect: WorkEffect): boolean {
+  const { before, after } = effect;
+  return noLongerFound(effect).length > 0 || before.hazards !== after.hazards || before.defects !== after.defects;
 }

@@ -1,11 +1,13 @@
 import type { Study } from '../../study/study.ts';
 import type { LeftOut, Step, Work, WorkCost, WorksPlan } from '../work.ts';
 import { wrongOf } from '../wrong-of.ts';
+import { noLongerFound } from './effect-of.ts';
 import { leastForBatches } from './in-batches.ts';
+import { endsIn, landsOn, renewedBy } from './landed-on.ts';
 import { type Limits, leftOf } from './limits.ts';
 import { outlookOf, type QuickLook, type TryChanges } from './outlook.ts';
 import { bestAlone, isFew, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
-import { remainingOf } from './remaining-of.ts';
+import { compareDanger, remainingOf } from './remaining-of.ts';
 import { Stopped, type Trying } from './trials.ts';
 
 export interface PlanAsk {
@@ -35,12 +37,26 @@ interface Done {
 /**
  * What to do on a site, in order: works from its findings, each tried alone and in its turn by recomputation; the cheapest set
  * that leaves no hazard and no defect, or the fewest that can be had within the limits; then what takes advice away. Yields
- * before each trial; stopped there, it returns what it has.
+ * before each trial; stopped there, it returns what it has. Where a later round moves or renews what an earlier one has
+ * joined something to, all is gone through once more with that first, and kept where it leaves no more.
  */
 export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
+  const done = yield* inRounds(ask, []);
+  const late = lateRenewals(done);
+  if (late.length === 0 || done.stopped || isLarge(ask.before)) return planOf(ask, done);
+  const again = yield* inRounds(ask, notAfter(late, done));
+  const isBetter = !again.stopped && leavesNoMore(again, done) && lateRenewals(again).length < late.length;
+  return planOf(ask, isBetter ? again : done);
+}
+
+/** `first`: ids of works that alone are thought of at the beginning. */
+function* inRounds(ask: PlanAsk, first: readonly string[]): Trying<Done> {
   const done: Done = { rounds: [], steps: [], leftOut: new Map(), study: ask.before, text: ask.text, stopped: false };
   const tried = new Set<string>();
-  while (done.rounds.length < mostRounds && !done.stopped) {
+  const early = first.length === 0 ? [] : ask.candidatesOf(ask.before).filter((w) => first.includes(w.id));
+  if (early.length > 0) yield* oneRound(ask, done, early, tried);
+  const most = mostRounds + done.rounds.length;
+  while (done.rounds.length < most && !done.stopped) {
     const proposed = ask.candidatesOf(done.study);
     for (const work of proposed) leaveUnreckoned(done, work);
     const works = proposed.filter((w) => w.unreckoned === undefined && !tried.has(sayingOf(w)));
@@ -50,7 +66,30 @@ export function* planWorks(ask: PlanAsk): Trying<WorksPlan> {
     yield* oneRound(ask, done, works, tried);
     if (done.steps.length === before || isEnough(done.study)) break;
   }
-  return planOf(ask, done);
+  return done;
+}
+
+/** Works with what takes a hazard or a defect away and lands on nothing that they renew: danger stays first. */
+function notAfter(late: readonly string[], { steps, study }: Done): readonly string[] {
+  const renewed = new Set(steps.flatMap(({ work }) => (late.includes(work.id) ? [...renewedBy(work)] : [])));
+  const graver = steps.filter(({ work, inTurn }) => {
+    const isFree = [...landsOn(work, endsIn(study))].every((part) => !renewed.has(part));
+    return isFree && compareDanger(inTurn.after, inTurn.before) < 0;
+  });
+  return [...late, ...graver.map((s) => s.work.id)];
+}
+
+/** Works that renew what a step before them lands on: within a round the order sees to it. */
+function lateRenewals({ steps, study }: Done): readonly string[] {
+  const landed = steps.map((s) => landsOn(s.work, endsIn(study)));
+  return steps
+    .filter(({ work }, i) => [...renewedBy(work)].some((part) => landed.slice(0, i).some((lands) => lands.has(part))))
+    .map(({ work }) => work.id);
+}
+
+function leavesNoMore(a: Done, b: Done): boolean {
+  const [less, more] = [remainingOf(a.study.findings), remainingOf(b.study.findings)];
+  return (compareDanger(less, more) || less.advices - more.advices) <= 0;
 }
 
 /** What nobody can reckon is told with what stands in its way. */
@@ -84,6 +123,7 @@ function* oneRound(ask: PlanAsk, done: Done, works: readonly Work[], tried: Set<
     costOf,
     tryChanges: ask.tryChanges,
     ...(ask.quick === undefined ? {} : { quick: ask.quick }),
+    endsOf: endsIn(done.study),
     limits,
   });
   done.rounds.push(round);
@@ -159,6 +199,8 @@ function isDoneOtherwise({ why, work }: LeftOut, left: ReadonlySet<string>): boo
 function asItEnded(out: LeftOut, rounds: readonly Round[], left: ReadonlySet<string>): LeftOut {
   if (out.why !== 'brings as much') return out;
   const takes = rounds.flatMap((round) => [...round.alone].filter(([i]) => round.trials.pool.works[i] === out.work));
-  const isStill = takes.some(([, trial]) => trial.effect?.cleared.some((f) => left.has(f.id)));
+  const isStill = takes.some(
+    ([, trial]) => trial.effect !== null && noLongerFound(trial.effect).some((f) => left.has(f.id)),
+  );
   return isStill ? out : { ...out, why: 'not needed', brings: [] };
 }

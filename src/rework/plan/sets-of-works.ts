@@ -1,6 +1,8 @@
 import type { SiteChange } from '../../study/try-change.ts';
 import { byCodeUnit } from '../../units/by-code-unit.ts';
 import type { Work } from '../work.ts';
+import { firstsOf } from './comes-before.ts';
+import { type EndsOf, laidTo, movedBars } from './landed-on.ts';
 
 /** Works to choose from, each after what it needs, with what goes together and what does not. */
 export interface Pool {
@@ -9,10 +11,12 @@ export interface Pool {
   readonly bundles: readonly (readonly number[])[];
   /** Of each work: those that change one thing of the file in another way, and where one moves what the other lays metal to. */
   readonly clashes: readonly ReadonlySet<number>[];
+  /** Of each work: those that come before it where both are done; it can be done without them. */
+  readonly firsts: readonly (readonly number[])[];
 }
 
 /** Ordered by id; what a work needs stands before it. A need that is not among the works leaves the work out. */
-export function poolOf(works: readonly Work[]): Pool {
+export function poolOf(works: readonly Work[], endsOf: EndsOf = () => []): Pool {
   const ordered = inOrder(works);
   const numberOf = new Map(ordered.map((w, i) => [w.id, i]));
   const bundles: (readonly number[])[] = [];
@@ -20,7 +24,7 @@ export function poolOf(works: readonly Work[]): Pool {
     const needed = work.needs.flatMap((id) => bundles[numberOf.get(id)!]!);
     bundles.push([...new Set([...needed, i])].sort((a, b) => a - b));
   }
-  return { works: ordered, bundles, clashes: clashesOf(ordered) };
+  return { works: ordered, bundles, clashes: clashesOf(ordered), firsts: firstsOf(ordered, bundles, endsOf) };
 }
 
 function inOrder(works: readonly Work[]): readonly Work[] {
@@ -68,21 +72,6 @@ function sayingsOf(changes: readonly SiteChange[]): ReadonlyMap<string, string> 
 /** A field set in a part that the other takes out is no clash here: the edit itself refuses it. */
 function saysOtherwise(a: ReadonlyMap<string, string>, b: ReadonlyMap<string, string>): boolean {
   return [...a].some(([about, says]) => b.has(about) && b.get(about) !== says);
-}
-
-/** Bars that changes put at another place: what another work lays to them was measured to the old one. */
-function movedBars(changes: readonly SiteChange[]): ReadonlySet<string> {
-  return new Set(
-    changes.flatMap((c) => (c.is === 'set' && c.section === 'bars' && c.field === 'at' && c.id !== null ? [c.id] : [])),
-  );
-}
-
-/** Parts that conductors are laid to. */
-function laidTo(changes: readonly SiteChange[]): ReadonlySet<string> {
-  const ends = changes.flatMap((c) =>
-    c.is === 'add' && c.section === 'conductors' ? [c.fields.from, c.fields.to] : [],
-  );
-  return new Set(ends.map((end) => String(end).split(/[@.]/, 1)[0]!));
 }
 
 function meet(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {

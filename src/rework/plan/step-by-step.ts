@@ -2,6 +2,7 @@ import type { StudyFinding } from '../../study/study.ts';
 import { moneyOf } from './burden-of.ts';
 import { byCost, type Choosing, mayBeDone } from './choosing.ts';
 import { coverOf } from './cover.ts';
+import { noLongerFound } from './effect-of.ts';
 import { compareDanger } from './remaining-of.ts';
 import type { SetTrial, Trying } from './trials.ts';
 
@@ -86,7 +87,7 @@ function* freed(from: readonly number[], choosing: Choosing): Trying<readonly nu
 
 /** Each work for a cheaper one that alone clears all that only this one of the set clears, where the set then leaves no more. */
 function* exchanged(from: readonly number[], choosing: Choosing): Trying<readonly number[]> {
-  const { candidates, alone } = choosing;
+  const { candidates } = choosing;
   const cheaper = byCost(choosing);
   let set = from;
   for (const i of dearestFirst(from, choosing)) {
@@ -96,8 +97,8 @@ function* exchanged(from: readonly number[], choosing: Choosing): Trying<readonl
       choosing,
     );
     for (const other of candidates.filter((n) => !set.includes(n))) {
-      const cleared = alone.get(other)?.cleared ?? [];
-      if (own.length === 0 || !own.every((f) => cleared.includes(f))) continue;
+      const won = wonBy(other, choosing);
+      if (own.length === 0 || !own.every((f) => won.includes(f))) continue;
       const next = [...set.filter((n) => n !== i), other].sort((a, b) => a - b);
       if (!set.includes(i) || cheaper(next, set) >= 0 || !mayBeDone(choosing, next)) continue;
       if (yield* isAsGood(next, set, choosing)) set = next;
@@ -113,9 +114,14 @@ function* isAsGood(set: readonly number[], as: readonly number[], { trials }: Ch
 }
 
 /** Hazards and defects that a work clears alone and no other of a set does. */
-function onlyBy(i: number, others: readonly number[], { alone }: Choosing): readonly StudyFinding[] {
-  const byOthers = new Set(others.flatMap((n) => alone.get(n)?.cleared ?? []));
-  return (alone.get(i)?.cleared ?? []).filter((f) => f.severity !== 'advice' && !byOthers.has(f));
+function onlyBy(i: number, others: readonly number[], choosing: Choosing): readonly StudyFinding[] {
+  const byOthers = new Set(others.flatMap((n) => wonBy(n, choosing)));
+  return wonBy(i, choosing).filter((f) => f.severity !== 'advice' && !byOthers.has(f));
+}
+
+function wonBy(i: number, { alone }: Choosing): readonly StudyFinding[] {
+  const effect = alone.get(i);
+  return effect === undefined ? [] : noLongerFound(effect);
 }
 
 function dearestFirst(set: readonly number[], { costs, totals }: Choosing): readonly number[] {

@@ -47,6 +47,16 @@ it('works of a large site, tried several at a time, leave the hazards and defect
     const { hazards, defects } = whole.run.study.verdict;
     const { after } = steps.at(-1)!.inTurn;
     expect([count, after.hazards, after.defects]).toEqual([count, hazards, defects]);
+    // what cannot be told is not taken away
+    const doubts = whole.run.study.findings.filter((f) => f.outcome === 'cannot tell');
+    const isDoubtful = (rule: string, at: readonly string[]) =>
+      doubts.some((d) => d.rule === rule && d.at.some((place) => at.includes(place)));
+    expect(
+      steps
+        .at(-1)!
+        .inTurn.cleared.filter((f) => isDoubtful(f.rule, f.at))
+        .map((f) => f.id),
+    ).toEqual([]);
   }
   // resistance to earth of a work alone: by an update, and by the study of the site with it
   const bonds = plan.steps.filter((s) => s.alone.earthOhm.after !== null);
