@@ -7,19 +7,49 @@ import type { StudyFinding, StudyLook } from './study.ts';
  */
 export function lookAtList(findings: readonly StudyFinding[]): readonly StudyLook[] {
   const firstWrong = findings.findIndex((f) => f.outcome === 'not met');
-  const byLook = new Map<string, { readonly all: StudyFinding[]; readonly leads: boolean; readonly index: number }>();
+  const byLook = new Map<string, Gathered>();
   findings.forEach((f, index) => {
     if (f.outcome !== 'cannot tell' || f.agreed !== null || f.under !== null) return;
     const text = textOf(f);
     const before = byLook.get(text);
-    if (before === undefined) byLook.set(text, { all: [f], leads: index < firstWrong, index });
+    if (before === undefined) byLook.set(text, { text, all: [f], leads: index < firstWrong, index });
     else before.all.push(f);
   });
-  return [...byLook]
-    .map(([text, { all, leads, index }]) => ({ look: lookOf(text, all), leads, index }))
+  return withinOthers([...byLook.values()])
+    .map(({ text, all, leads, index }) => ({ look: lookOf(text, all), leads, index }))
     .sort((a, b) => Number(b.leads) - Number(a.leads) || worseFirst(a.look, b.look) || a.index - b.index)
     .map(({ look }) => look);
 }
+
+interface Gathered {
+  readonly text: string;
+  readonly all: StudyFinding[];
+  readonly leads: boolean;
+  readonly index: number;
+}
+
+/** Without those that ask at some places what another one asks at these and more: whoever goes there settles both. */
+function withinOthers(looks: readonly Gathered[]): readonly Gathered[] {
+  const byAsks = new Map<string, Gathered[]>();
+  for (const look of [...looks].sort((a, b) => placesOf(b).size - placesOf(a).size || a.index - b.index)) {
+    const asks = look.all[0]!.asks ?? look.text;
+    const wider = byAsks.get(asks) ?? [];
+    const at = wider.findIndex((other) => [...placesOf(look)].every((id) => placesOf(other).has(id)));
+    byAsks.set(asks, at < 0 ? [...wider, look] : wider.with(at, joined(wider[at]!, look)));
+  }
+  return [...byAsks.values()].flat();
+}
+
+function joined(wider: Gathered, { all, leads, index }: Gathered): Gathered {
+  return {
+    text: wider.text,
+    all: [...wider.all, ...all],
+    leads: wider.leads || leads,
+    index: Math.min(wider.index, index),
+  };
+}
+
+const placesOf = ({ all }: Gathered): ReadonlySet<string> => new Set(all.flatMap((f) => f.at));
 
 /** A rule that failed by a fault of ours has nothing to look at. */
 function textOf(f: StudyFinding): string {

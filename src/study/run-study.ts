@@ -65,7 +65,8 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     states: () => head().states,
     codes: () => head().codes,
     codeSets: () => setsOf(facts, options),
-    agreements: () => agreementsOf([...facts.header.agreed, ...(options.beside?.agreed ?? [])], run.staleAgreements),
+    agreements: () =>
+      agreementsOf([...facts.header.agreed, ...(options.beside?.agreed ?? [])], run.staleAgreements, run.findings),
     buildings: () => head().buildings,
     places: () => site.places.map((p) => ({ id: p.id, positionM: p.position, where: p.where })),
     parts: () => partsOf(facts),

@@ -37,6 +37,8 @@ export interface StudyFinding {
   readonly basis?: string;
   /** What puts it right (not met), or what would settle it (cannot tell); '' when met. */
   readonly remedy: string;
+  /** The same with `{at}` for its places, of a doubt: two that differ in nothing else are one look. Left out in older studies. */
+  readonly asks?: string;
   /** What to bring who goes to look: a key of the words for it; null where it can be told. */
   readonly tool?: string | null;
   /** A change of the file that would put it right, for a planner to try; null where only a person can say. */

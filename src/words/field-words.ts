@@ -11,6 +11,12 @@ export function sayField(path: string): string {
   return words === undefined ? `\`${path}\`` : words.replace('{id}', id);
 }
 
+/** The same for somebody who goes to look, with the field to type afterwards: `whether E1 is there (`present:`)`. */
+export function sayToType(path: string): string {
+  const said = sayField(path);
+  return said.includes('`') ? said : `${said} (\`${path.split('.').at(-1)}:\`)`;
+}
+
 const fieldWords: Readonly<Record<string, string>> = {
   present: 'whether {id} is there',
   bonded: 'what {id} is bonded to, if anything',

@@ -80,9 +80,11 @@ describe.each(Object.entries(goodSites))('a careful site in %s', (region, file) 
 describe('a first dipole, half the facts unknown', () => {
   const study = studyOfExample('first-dipole/first-dipole.site.yaml');
 
-  it('asks at most twelve things', () => {
-    const doubts = inWords(standing(study, 'cannot tell'));
-    expect(doubts.length, doubts.join('\n')).toBeLessThanOrEqual(12);
+  it('asks at most twelve things of whoever lives there, and one of an electrician', () => {
+    const doubts = standing(study, 'cannot tell');
+    const own = inWords(doubts.filter((f) => f.tool !== 'electrician'));
+    expect(own.length, own.join('\n')).toBeLessThanOrEqual(12);
+    expect(doubts.filter((f) => f.tool === 'electrician').map((f) => f.at)).toEqual([['bare-wire:main-panel']]);
   });
 
   it('names three things to do first', () => {

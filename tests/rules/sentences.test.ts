@@ -31,6 +31,12 @@ describe.each(ruleIds)('%s', (id) => {
     expect(used).toEqual(Object.keys(words.because).sort());
   });
 
+  it('names what is typed after each look: a field, a reading, or a part', () => {
+    const settles = [...new Set(mine.filter((r) => r.as === 'settle').flatMap((r) => r.keys))];
+    const unnamed = settles.filter((key) => !namesWhatIsTyped(words.because[key] ?? ''));
+    expect(unnamed.filter((key) => !Object.hasOwn(nothingTyped, key))).toEqual([]);
+  });
+
   it('fills every name in every sentence', () => {
     expect(mine.flatMap((r) => unfilled(r, words.because))).toEqual([]);
     const notMet = mine.filter((r) => r.as === 'because' && r.is === 'not met');
@@ -55,6 +61,21 @@ describe.each(ruleIds)('%s', (id) => {
     if (source.provenance !== 'ours') expect(source.document).not.toMatch(/^ours/);
   });
 });
+
+/** Ways to settle after which nothing of what is there is typed, and why. */
+const nothingTyped: Readonly<Record<string, string>> = {
+  ask: 'the authority or an electrician decides, and the file stays as it is; or another conductor is laid',
+  'ask device': 'what guards a supply is no part of the file',
+  'look between the two': 'whether two supplies may stay apart is for an electrician to say',
+  'compare it': 'the maker says what a metal stands of which no constants are printed; or copper is laid',
+  'tape wiring bond': 'an installer reckons the distance for the length down to the bond, and this program does not',
+};
+
+/** `length:`, a list of fields, or a whole part, of which each section has its own form. */
+function namesWhatIsTyped(template: string): boolean {
+  const isPart = /\b(?:conductors?|rods?|stops?)\b|\[electrode\]/.test(template) && /\btype\b/i.test(template);
+  return /`|\{fields\}|\{decidedBy\}/.test(template) || isPart;
+}
 
 function unfilled(r: Reason, because: Readonly<Record<string, string>>): readonly string[] {
   return r.keys.flatMap((key) =>

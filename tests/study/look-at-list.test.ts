@@ -44,6 +44,37 @@ describe('what to go and look at', () => {
     });
   });
 
+  it('is one line for what is asked at some places by one rule and at these and more by another', () => {
+    const asks = 'Look at {at}.';
+    const [look, ...others] = lookAtList([
+      finding('a:E1', 'hazard', 'Look at E1.', { asks, at: ['E1'], tool: 'tape' }),
+      finding('b:E1+E2', 'defect', 'Look at E1, E2.', { asks, at: ['E1', 'E2'] }),
+    ]);
+    expect(others).toEqual([]);
+    expect(look).toEqual({
+      text: 'Look at E1, E2.',
+      because: ['Why b:E1+E2.', 'Why a:E1.'],
+      at: ['E1', 'E2'],
+      tool: 'tape',
+      settles: ['b:E1+E2', 'a:E1'],
+      hazards: 1,
+      defects: 1,
+      advices: 0,
+    });
+  });
+
+  it('keeps what is asked elsewhere as well, and what is asked otherwise', () => {
+    const at = (...ids: string[]) => ({ asks: 'Look at {at}.', at: ids });
+    expect(
+      order(
+        finding('a', 'defect', 'Look at E1, E3.', at('E1', 'E3')),
+        finding('b', 'defect', 'Look at E1, E2.', at('E1', 'E2')),
+        finding('c', 'defect', 'Measure E1.', { asks: 'Measure {at}.', at: ['E1'] }),
+        finding('d', 'defect', 'Look at E2.', { at: ['E2'] }),
+      ),
+    ).toEqual(['Look at E1, E3.', 'Look at E1, E2.', 'Measure E1.', 'Look at E2.']);
+  });
+
   it('is ordered by what it settles: hazards, then defects, then advice, then as found', () => {
     expect(
       order(

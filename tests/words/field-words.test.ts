@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { sayField } from '../../src/words/field-words.ts';
+import { sayField, sayToType } from '../../src/words/field-words.ts';
 
 it.each([
   ['electrodes.R1.present', 'whether R1 is there'],
@@ -9,4 +9,12 @@ it.each([
   ['soil.frost', '`soil.frost`'],
 ])('says what has to be found out at %s', (path, said) => {
   expect(sayField(path)).toBe(said);
+});
+
+it.each([
+  ['electrodes.R1.present', 'whether R1 is there (`present:`)'],
+  ['conductors', 'what else belongs under `conductors:`'],
+  ['soil.frost', '`soil.frost`'],
+])('says what is typed after a look at %s', (path, said) => {
+  expect(sayToType(path)).toBe(said);
 });

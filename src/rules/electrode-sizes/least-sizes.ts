@@ -3,6 +3,7 @@ import { type Interval, isAtLeast, mul } from '../../units/interval.ts';
 import { leastAsPrinted } from '../as-printed.ts';
 import type { Verdict } from '../rule.ts';
 import { routeLength } from './route-length.ts';
+import { howToSize, sizeFields } from './size-fields.ts';
 import { type Figure, figureKeys, type LeastFigure, type SizeRow } from './size-row.ts';
 
 interface Asked {
@@ -36,8 +37,13 @@ export function sizeVerdict(e: Electrode, rows: readonly SizeRow[]): Verdict {
   ];
   if (figures.length === 0)
     return { is: 'cannot tell', at, because: { key: 'metal unknown' }, settle: { key: 'look at it' } };
-  const values = { figures };
-  return { is: 'cannot tell', at, because: { key: 'figure unknown', values }, settle: { key: 'measure it', values } };
+  const fields = sizeFields(figures, e);
+  return {
+    is: 'cannot tell',
+    at,
+    because: { key: 'figure unknown', values: { figures } },
+    settle: { key: howToSize(fields, e), values: { fields } },
+  };
 }
 
 /** By the row that asks least of the figure that fails. */

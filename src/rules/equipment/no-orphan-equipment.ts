@@ -6,6 +6,8 @@ import { rule, type Verdict } from '../rule.ts';
 
 /** Boxes too small or too plastic to ask a bond of. */
 const exempt: readonly string[] = ['modem', 'router', 'computer'];
+/** What a feeder comes to, with no plug whose pins could be counted. */
+const panels: readonly string[] = ['service panel', 'meter box', 'sub-panel'];
 /** Kinds on whose case a supply begins. */
 const sources: readonly string[] = ['service panel', 'meter box', 'generator'];
 
@@ -42,7 +44,8 @@ function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'secti
   const whole = isWhole(facts, 'conductors') && isWhole(facts, 'lines');
   const open = earthBy.perhaps.has(b.id) || b.part.bonded === 'unknown';
   if (open || !whole || byCord === 'unknown') {
-    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
+    const key = panels.includes(b.part.kind) ? 'ask feeder' : 'look';
+    return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key } };
   }
   // where no protective conductor comes to its panel that weighs more, and is put right first
   return { is: 'not met', at, because: { key: 'nothing' }, under: `earth-is-not-a-fault-path:${b.id}` };

@@ -3,6 +3,7 @@ import type { StatedOhm } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { lookAtJoint } from './behind-cover.ts';
 
 /** 1 milliohm (MIL-STD-188-124B); 5 milliohm for bonds of conduit and trays. */
 const mostOhm = 1e-3;
@@ -26,7 +27,7 @@ export const bondResistance = rule({
   needs: ['header', 'joints', 'site'],
   check(facts) {
     if (!claimsOf(facts.header).military) return [{ is: 'not applicable', because: { key: 'not claimed' } }];
-    const read = measuredJoints(facts).map(([id, ohm]) => ofBond(id, ohm, limitAt(id, facts)));
+    const read = measuredJoints(facts).map(([id, ohm]) => ofBond(id, ohm, facts));
     return read.length > 0 ? read : [{ is: 'not looked at', because: { key: 'nobody said' } }];
   },
 });
@@ -45,12 +46,15 @@ function limitAt(id: string, { joints, site }: Pick<Facts, 'joints' | 'site'>): 
   return kind === 'conduit' || kind === 'cable tray' ? mostOfConduitOhm : mostOhm;
 }
 
-function ofBond(id: string, { ohm, overRange }: StatedOhm, limit: number): Verdict {
+function ofBond(id: string, { ohm, overRange }: StatedOhm, facts: Pick<Facts, 'joints' | 'site'>): Verdict {
   const at = [id];
+  const limit = limitAt(id, facts);
   if (overRange) return { is: 'not met', at, because: { key: 'high' } };
   const measured = { key: 'resistanceOhm', value: ohm, limit, sense: 'most' } as const;
   const low = isAtMost(ohm, limit);
   if (low === 'yes') return { is: 'met', at, because: { key: 'low' }, measured };
   if (low === 'no') return { is: 'not met', at, because: { key: 'high' }, measured };
-  return { is: 'cannot tell', at, because: { key: 'not exact' }, settle: { key: 'look' }, measured };
+  const joint = facts.joints.find((j) => j.id === id);
+  const key = joint === undefined ? 'look' : lookAtJoint(joint, facts.site);
+  return { is: 'cannot tell', at, because: { key: 'not exact' }, settle: { key }, measured };
 }

@@ -1,8 +1,7 @@
 import type { JointFacts } from '../../facts/facts.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { isBuilt, underUnseen } from './pressed-joints.ts';
+import { ifSaidOfJoints, isBuilt } from './pressed-joints.ts';
 
 export const clampAccessible = rule({
   id: 'clamp-accessible',
@@ -21,7 +20,7 @@ export const clampAccessible = rule({
       .map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0)
       return [{ is: 'not applicable', because: { key: 'made to be covered' } }];
-    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
+    return ifSaidOfJoints(said, unsaid, { joints, site });
   },
 });
 

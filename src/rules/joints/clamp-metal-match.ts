@@ -2,11 +2,10 @@ import type { JointFacts } from '../../facts/facts.ts';
 import { jointKind } from '../../materials/joints.ts';
 import type { Site } from '../../site/site.ts';
 import { setJoint } from '../changes/set-joint.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { familiesAt } from './metal-family.ts';
-import { isBuilt, underUnseen } from './pressed-joints.ts';
+import { ifSaidOfJoints, isBuilt } from './pressed-joints.ts';
 
 export const clampMetalMatch = rule({
   id: 'clamp-metal-match',
@@ -26,10 +25,10 @@ export const clampMetalMatch = rule({
       .map((j) => j.id);
     if (known.length === 0 && unsaid.length === 0)
       return clamps.map((j): Verdict => ({ is: 'met', at: [j.id], because: { key: 'listed' } }));
-    return ifSaid(
+    return ifSaidOfJoints(
       known.map((j) => ofClamp(j, site)),
       unsaid,
-      underUnseen({ joints, site }, unsaid),
+      { joints, site },
     );
   },
 });

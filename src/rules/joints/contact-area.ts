@@ -2,10 +2,10 @@ import type { JointFacts } from '../../facts/facts.ts';
 import { partIndex } from '../../facts/part-index.ts';
 import type { Site } from '../../site/site.ts';
 import { isAtLeast } from '../../units/interval.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { isBuilt, underUnseen } from './pressed-joints.ts';
+import { lookAtJoint } from './behind-cover.ts';
+import { ifSaidOfJoints, isBuilt } from './pressed-joints.ts';
 
 /** 3 square inches, square metres; printed as 19.5 cm². */
 const leastM2 = 19.35e-4;
@@ -19,20 +19,23 @@ export const contactArea = rule({
   limits: [{ key: 'contactAreaM2', value: leastM2, sense: 'least' }],
   needs: ['sections', 'joints', 'site'],
   check({ sections, joints, site }) {
-    const said = joints.flatMap(({ id, contactM2 }): readonly Verdict[] => {
+    const said = joints.flatMap((j): readonly Verdict[] => {
+      const { id, contactM2 } = j;
       if (contactM2 === null) return [];
       const at = [id];
       const measured = { key: 'contactAreaM2', value: contactM2, limit: leastM2, sense: 'least' } as const;
       const enough = isAtLeast(contactM2, leastM2 * (1 - 2e-3));
       if (enough === 'yes') return [{ is: 'met', at, because: { key: 'wide' }, measured }];
       if (enough === 'no') return [{ is: 'not met', at, because: { key: 'narrow' }, measured }];
-      return [{ is: 'cannot tell', at, because: { key: 'not exact' }, settle: { key: 'look' }, measured }];
+      return [
+        { is: 'cannot tell', at, because: { key: 'not exact' }, settle: { key: lookAtJoint(j, site) }, measured },
+      ];
     });
     const unsaid = joints
       .filter((j) => j.contactM2 === null && liesFlat(j, site) && isBuilt(j, { joints, site }))
       .map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0) return nothingThere({ sections }, 'conductors');
-    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
+    return ifSaidOfJoints(said, unsaid, { joints, site });
   },
 });
 

@@ -23,7 +23,7 @@ function ofWire({ id, part }: ConductorFacts): Verdict {
   if (kinds.some((kind) => kind !== null && !allowed.has(kind)))
     return { is: 'not met', at, because: { key: 'spliced' } };
   if (kinds.includes(null))
-    return { is: 'cannot tell', at, because: { key: 'splice unknown' }, settle: { key: 'look' } };
+    return { is: 'cannot tell', at, because: { key: 'splice unknown' }, settle: { key: 'look at splice' } };
   if (kinds.length > 0) return { is: 'met', at, because: { key: 'allowed splice' } };
   if (part.onePiece || part.typed.joints !== undefined) return { is: 'met', at, because: { key: 'one piece' } };
   return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'follow' } };

@@ -1,10 +1,9 @@
 import type { JointFacts } from '../../facts/facts.ts';
 import { galvanicDifferenceV, galvanicLimits } from '../../materials/galvanic-series.ts';
 import { setJoint } from '../changes/set-joint.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { isBuilt, underUnseen } from './pressed-joints.ts';
+import { ifSaidOfJoints, isBuilt } from './pressed-joints.ts';
 
 export const jointSealedDissimilar = rule({
   id: 'joint-sealed-dissimilar',
@@ -23,7 +22,7 @@ export const jointSealedDissimilar = rule({
     });
     const unsaid = asked.filter((j) => j.sealed === 'unknown' && isBuilt(j, { joints, site })).map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
-    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
+    return ifSaidOfJoints(said, unsaid, { joints, site });
   },
 });
 

@@ -1,5 +1,6 @@
 import { setJoint } from '../changes/set-joint.ts';
 import { rule } from '../rule.ts';
+import { lookAtJoint } from './behind-cover.ts';
 import { eachJoint } from './typed-joints.ts';
 
 export const noSolderInPath = rule({
@@ -15,7 +16,8 @@ export const noSolderInPath = rule({
   },
   needs: ['sections', 'joints', 'site'],
   check: (facts) =>
-    eachJoint(facts, ({ id, kind }) => {
+    eachJoint(facts, (j) => {
+      const { id, kind } = j;
       const at = [id];
       if (kind === 'solder')
         return {
@@ -24,7 +26,8 @@ export const noSolderInPath = rule({
           because: { key: 'solder' },
           ...setJoint(facts.site, id, { kind: 'exothermic weld' }),
         };
-      if (kind === null) return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: 'look' } };
+      if (kind === null)
+        return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: lookAtJoint(j, facts.site) } };
       return { is: 'met', at, because: { key: 'other', values: { kind } } };
     }),
 });

@@ -2,6 +2,8 @@ import type { Facts, JointFacts } from '../../facts/facts.ts';
 import { jointKind } from '../../materials/joints.ts';
 import type { Site } from '../../site/site.ts';
 import { onceFor } from '../../units/once-for.ts';
+import type { Verdict } from '../rule.ts';
+import { isBehindCover } from './behind-cover.ts';
 
 type Asked = Pick<Facts, 'joints' | 'site'>;
 
@@ -23,16 +25,42 @@ const plannedOf = onceFor(
   (site: Site): ReadonlySet<string> => new Set(site.conductors.filter((c) => c.known === 'planned').map((c) => c.id)),
 );
 
-/** Those of whose faces nobody spoke, in order: one look at each settles everything else about it too. */
+/** Those of whose faces nobody spoke. */
 export function unseenJoints(facts: Asked): readonly string[] {
-  const unseen = pressedJoints(facts).filter((j) => j.cleaned === 'unknown' && isBuilt(j, facts));
-  return [...new Set(unseen.map((j) => j.id))].sort();
+  return pressedJoints(facts)
+    .filter((j) => j.cleaned === 'unknown' && isBuilt(j, facts))
+    .map((j) => j.id);
 }
 
-/** The doubt of surface-cleaned, as the parent of another doubt about joints that all are among its own. */
-export function underUnseen(facts: Asked, places: readonly string[]): { readonly under?: string } {
-  const unseen = unseenJoints(facts);
+/**
+ * What was said of some joints, and for all others one look, at those behind the cover of a panel one of an electrician. A
+ * look at a joint settles everything else about it too: such a doubt stands beneath that of surface-cleaned.
+ */
+export function ifSaidOfJoints(
+  said: readonly Verdict[],
+  unsaid: readonly string[],
+  facts: Asked,
+  rule?: 'surface-cleaned',
+): readonly Verdict[] {
+  const unseen = inReach(unseenJoints(facts), facts);
+  const [open, covered] = inReach(unsaid, facts).map((at, i): readonly Verdict[] => {
+    if (at.length === 0) return [];
+    const under = rule === undefined ? beneath(at, unseen[i]!) : {};
+    return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: looks[i]! }, ...under }];
+  });
+  return [...said, ...open!, ...covered!];
+}
+
+const looks = ['look', 'look inside'] as const;
+
+/** Each once, in order: those that anybody can look at, then those behind a cover. */
+function inReach(ids: readonly string[], { joints, site }: Asked): readonly (readonly string[])[] {
+  const covered = new Set(joints.filter((j) => isBehindCover(j, site)).map((j) => j.id));
+  const sorted = [...new Set(ids)].sort();
+  return [sorted.filter((id) => !covered.has(id)), sorted.filter((id) => covered.has(id))];
+}
+
+function beneath(at: readonly string[], unseen: readonly string[]): { readonly under?: string } {
   const among = new Set(unseen);
-  const isAmong = places.length > 0 && places.every((id) => among.has(id));
-  return isAmong ? { under: `surface-cleaned:${unseen.join('+')}` } : {};
+  return at.every((id) => among.has(id)) ? { under: `surface-cleaned:${unseen.join('+')}` } : {};
 }

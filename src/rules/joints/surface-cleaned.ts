@@ -1,8 +1,7 @@
 import { setJoint } from '../changes/set-joint.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { pressedJoints, unseenJoints } from './pressed-joints.ts';
+import { ifSaidOfJoints, pressedJoints, unseenJoints } from './pressed-joints.ts';
 
 export const surfaceCleaned = rule({
   id: 'surface-cleaned',
@@ -21,6 +20,6 @@ export const surfaceCleaned = rule({
     });
     const unsaid = unseenJoints(facts);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
-    return ifSaid(said, unsaid);
+    return ifSaidOfJoints(said, unsaid, facts, 'surface-cleaned');
   },
 });

@@ -1,8 +1,7 @@
 import { setJoint } from '../changes/set-joint.ts';
-import { ifSaid } from '../if-said.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { isBuilt, underUnseen } from './pressed-joints.ts';
+import { ifSaidOfJoints, isBuilt } from './pressed-joints.ts';
 
 const leastBolts = 2;
 
@@ -28,6 +27,6 @@ export const twoBoltLugOnSteel = rule({
     });
     const unsaid = lugs.filter((j) => j.bolts === null && isBuilt(j, { joints, site })).map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
-    return ifSaid(said, unsaid, underUnseen({ joints, site }, unsaid));
+    return ifSaidOfJoints(said, unsaid, { joints, site });
   },
 });

@@ -54,12 +54,25 @@ function ofPair(line: Line, down: ConductorFacts, distanceM: Interval, limitM: I
   const isBonded = bondedWith(line, down, facts);
   if (isBonded === 'yes')
     return { is: 'cannot tell', at, because: { key: 'wiring bonded' }, settle: { key: 'tape wiring bond' } };
-  if (isBonded === 'no' && distanceM.high < limitM.low) {
+  const isNear = distanceM.high < limitM.low;
+  if (isBonded === 'unknown' && isNear) return perhapsBonded(at, facts);
+  if (isNear) {
     const measured = { key: 'distanceLengthM', value: distanceM, limit: limitM.low, sense: 'least' } as const;
     return { is: 'not met', at, because: { key: 'near' }, measured };
   }
   return { is: 'cannot tell', at, because: { key: 'height unknown' }, settle: { key: 'tape' } };
 }
+
+/** Too near if nothing bonds it: the distance settles nothing, the sections that nobody looked at do. */
+function perhapsBonded(at: readonly string[], facts: Asked): Verdict {
+  const unseen = mayHoldBond.filter((section) => facts.sections[section] === 'missing');
+  if (unseen.length === 0)
+    return { is: 'cannot tell', at, because: { key: 'wiring perhaps bonded' }, settle: { key: 'follow wiring' } };
+  const values = { fields: unseen.map((section) => `\`${section}:\``) };
+  return { is: 'cannot tell', at, because: { key: 'wiring perhaps bonded' }, settle: { key: 'type sections', values } };
+}
+
+const mayHoldBond = ['conductors', 'arresters', 'bars'] as const;
 
 /** Its shield is bonded to what the down conductor is bonded to, or a protector there covers all its wires. */
 function bondedWith(line: Line, down: ConductorFacts, facts: Asked): Answer {
@@ -78,6 +91,6 @@ function bondedWith(line: Line, down: ConductorFacts, facts: Asked): Answer {
     (c) => c.unprotected === null || meets(pointsOf(c), (g) => bonding.openEnds.has(g) || bonding.perhapsJoined.has(g)),
   );
   const isTyped = line.bonded !== 'unknown' && line.path.length > 0 && line.path.every((s) => s.is !== 'unknown');
-  const mayBond = notWhole(facts, ['conductors', 'arresters', 'bars']).length > 0;
+  const mayBond = notWhole(facts, mayHoldBond).length > 0;
   return isOpen || !isTyped || mayBond || line.kind === 'fibre' ? 'unknown' : 'no';
 }

@@ -1,6 +1,6 @@
 import type { Bonding } from '../../bonding/bonding.ts';
 import type { Facts } from '../../facts/facts.ts';
-import { sayField } from '../../words/field-words.ts';
+import { sayField, sayToType } from '../../words/field-words.ts';
 import { addBond } from '../changes/add-bond.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
@@ -63,12 +63,11 @@ function apartOf(
 }
 
 function doubtOf(p: { readonly electrode: string; readonly decidedBy: readonly string[] }): Verdict {
-  const values = { decidedBy: p.decidedBy.map(sayField).join('; ') };
   return {
     is: 'cannot tell',
     at: [p.electrode],
-    because: { key: 'decided by', values },
-    settle: { key: 'look', values },
+    because: { key: 'decided by', values: { decidedBy: p.decidedBy.map(sayField).join('; ') } },
+    settle: { key: 'look', values: { decidedBy: p.decidedBy.map(sayToType).join('; ') } },
   };
 }
 

@@ -30,6 +30,15 @@ export const separateBuildingElectrode = rule({
   },
 });
 
+/** Of what the building is asked: no more than is missing. */
+function whichPlace(
+  { where }: BoxFacts,
+  home: string | null,
+): 'say where both' | 'say where' | 'say where the service is' {
+  if (where !== null) return 'say where the service is';
+  return home === null ? 'say where both' : 'say where';
+}
+
 function electrodeOf(b: BoxFacts, home: string | null, facts: Asked): Verdict {
   const { bonding } = facts;
   const at = [b.id];
@@ -38,7 +47,7 @@ function electrodeOf(b: BoxFacts, home: string | null, facts: Asked): Verdict {
   const found = electrodesAtBuilding(b, facts, 'certain');
   if (found.some((e) => !e.shared)) return { is: 'met', at, because: { key: 'own electrode' } };
   if (b.where === null || home === null) {
-    return { is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: 'say where' } };
+    return { is: 'cannot tell', at, because: { key: 'place unknown' }, settle: { key: whichPlace(b, home) } };
   }
   const [shared] = found;
   if (shared !== undefined) {

@@ -1,6 +1,7 @@
 import type { ArresterFacts, ConductorFacts } from '../../facts/facts.ts';
 import type { Bar } from '../../site/site.ts';
 import { type Interval, isAtMost, scale } from '../../units/interval.ts';
+import { howToMeasureLead } from '../lines/how-to-measure-lead.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -36,8 +37,8 @@ function ofArrester(a: ArresterFacts, conductors: readonly ConductorFacts[], bar
     return { is: 'met', at, because: { key: 'bolted' } };
   const leadsH = a.part.leadM !== null ? [scale(a.part.leadM, leadHPerM)] : leadsOf(a, conductors);
   const known = leadsH.filter((henry) => henry !== null);
-  if (known.length === 0)
-    return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' } };
+  const key = howToMeasureLead(a.part);
+  if (known.length === 0) return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key } };
   const leadV = scale(shortest(known), riseAPerS);
   const measured = { key: 'leadV', value: leadV, limit: mostV, sense: 'most' } as const;
   // a typed lead is found too long by the rule of practice already
@@ -46,7 +47,7 @@ function ofArrester(a: ArresterFacts, conductors: readonly ConductorFacts[], bar
   if (isShort === 'yes') return { is: 'met', at, because: { key: 'short' }, measured };
   if (isShort === 'no' && known.length === leadsH.length)
     return { is: 'not met', at, because: { key: 'long', values: { leadV } }, measured, ...under };
-  return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key: 'measure it' }, measured, ...under };
+  return { is: 'cannot tell', at, because: { key: 'lead unknown' }, settle: { key }, measured, ...under };
 }
 
 /** Of the wires that land on it, henry. */

@@ -16,6 +16,7 @@ export function strikeDoubt({ strike, site, sections, electrodes }: Asked): read
     if (refused.reason === 'nothing to strike') return nothingThere({ sections }, 'equipment');
     if (refused.reason === 'no soil')
       return [refused.parts.length === 0 ? doubt('no soil', 'type soil', []) : unknownOhm(refused.parts, electrodes)];
+    if (refused.reason === 'no electrode') return [doubt('no electrode', 'type electrode', [])];
     if (refused.reason === 'too large') return [doubt('too large', 'ask strike', [])];
     return [doubt('no figures', 'ask strike', [...refused.parts].sort())];
   }
@@ -64,8 +65,15 @@ export function foldedStrikeDoubt(asked: Asked): readonly Verdict[] | null {
   );
 }
 
-type Reason = 'no soil' | 'electrode unknown' | 'too large' | 'no figures' | 'metal guessed' | 'pieces guessed';
-type Settle = 'type soil' | 'measure alone' | 'ask strike' | 'measure it' | 'measure pieces';
+type Reason =
+  | 'no soil'
+  | 'no electrode'
+  | 'electrode unknown'
+  | 'too large'
+  | 'no figures'
+  | 'metal guessed'
+  | 'pieces guessed';
+type Settle = 'type soil' | 'type electrode' | 'measure alone' | 'ask strike' | 'measure it' | 'measure pieces';
 type Doubt = Extract<Verdict, { is: 'cannot tell' }>;
 
 function doubt(because: Reason, settle: Settle, at: readonly string[]): Doubt {

@@ -33,15 +33,20 @@ function find(mention: Mention, ids: Ids, seekNear: boolean): Known | null {
   const id = ref.part ?? '';
   const known = ids.get(id);
   if (known === undefined) {
-    const key = to.length === 1 && to[0] === 'buildings' ? 'building-unknown' : 'id-unknown';
-    if (!seekNear) return refuse(spot, at, key, { id });
     const fitting = [...ids.values()].filter((k) => to.includes(k.section)).map((k) => k.id);
-    const near = nearName(id, [...fitting, ...mention.alsoNear]) ?? nearName(id, [...ids.keys()]);
-    return refuse(spot, at, key, { id }, near);
+    const sought = () => nearName(id, [...fitting, ...mention.alsoNear]) ?? nearName(id, [...ids.keys()]);
+    const near = seekNear ? sought() : null;
+    if (isOnly(to, 'joints') && near === null)
+      return refuse(spot, at, 'joint-unknown', { id, known: mention.alsoNear.join(', ') });
+    return refuse(spot, at, isOnly(to, 'buildings') ? 'building-unknown' : 'id-unknown', { id }, near);
   }
   if (to.includes(known.section)) return known;
   const values = { id, section: known.section, sections: to.join(', ') };
   return refuse(spot, at, `id-wrong-section`, values);
+}
+
+function isOnly(to: Mention['to'], section: Mention['to'][number]): boolean {
+  return to.length === 1 && to[0] === section;
 }
 
 /** `.leg2`, `.2`, `.ne`, `:E1`. */

@@ -27,7 +27,17 @@ const endSections: readonly IdSection[] = [
   'conductors',
   'guys',
 ];
-const end = point(endSections);
+const anyEnd = point(endSections);
+
+/** Any part but the conductor itself, whose name stands in the path of the field. */
+const end: FieldType<PointRef> = {
+  ...anyEnd,
+  read: (node, spot) => {
+    const ref = anyEnd.read(node, spot);
+    const [section, id = ''] = spot.path.split('.');
+    return section === 'conductors' && ref?.part === id ? refuse(spot, node.at, 'end-itself', { id }) : ref;
+  },
+};
 
 export interface TypedPass {
   readonly at: PointRef;

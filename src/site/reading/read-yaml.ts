@@ -119,7 +119,8 @@ function convertEntries(map: YAMLMap, at: Span, spot: Spot, walk: Walk, depth: n
     const earlier = first.get(key);
     if (earlier !== undefined) {
       const { line } = spot.report.source.placeOf(earlier.start);
-      refuse(below(spot, key), keyAt, 'key-twice', { key, firstLine: line });
+      const isSection = spot.path === '' && isMap(pair.value);
+      refuse(below(spot, key), keyAt, isSection ? 'section-twice' : 'key-twice', { key, firstLine: line });
       continue;
     }
     first.set(key, keyAt);

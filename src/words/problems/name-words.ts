@@ -18,6 +18,14 @@ export const nameWords: Readonly<Record<string, ProblemWords>> = {
     wrong: '`{id}`: no part has this name',
     todo: 'Use the name of a part in this file, or add the part to its section.',
   },
+  'joint-unknown': {
+    wrong: '`{id}` is no kind of joint, and no part under `joints:` has this name',
+    todo: 'Kinds of joint are: {known}. A clamp with a name of its own is a part under `joints:`; where the kind is not known, type `unknown`.',
+  },
+  'end-itself': {
+    wrong: '`{id}` cannot end on itself',
+    todo: 'Name the part that its wire lands on; where nobody knows, type `unknown`.',
+  },
   'building-unknown': {
     wrong: '`{id}`: no building has this name',
     todo: 'Type `inside` or `outside`, or add the line `  {id}: {}` below a line `buildings:`.',

@@ -22,6 +22,10 @@ export const slipWords: Readonly<Record<string, ProblemWords>> = {
     wrong: 'a comma ends a value inside braces, so `{rest}` is cut off',
     todo: 'Put a text in quotes: `{corrected}`. The items of a list go into square brackets.',
   },
+  'list-in-braces': {
+    wrong: 'a comma ends a value inside braces, so `{rest}` is cut off',
+    todo: 'The items of a list go into square brackets: `{corrected}`.',
+  },
   'decimal-comma-in-braces': {
     wrong: 'a comma ends a value inside braces',
     todo: 'Type a point before the decimals: `{corrected}`.',

@@ -82,6 +82,10 @@ export const syntaxWords: Readonly<Record<string, ProblemWords>> = {
     wrong: '`{key}` stands twice here, first on line {firstLine}',
     todo: 'Keep one of the two; where both are parts, give one another name.',
   },
+  'section-twice': {
+    wrong: '`{key}` stands twice here, first on line {firstLine}',
+    todo: 'Move what stands below this line to the end of what stands below the first, and delete this line.',
+  },
   'key-not-text': {
     wrong: 'a plain name is due before this colon',
     todo: 'Type a name, a colon, a space and the value; a list or a group cannot be a name.',

@@ -120,7 +120,7 @@ export const conductors = {
     because: {
       none: 'No [entry panel] or arrester reaches an [electrode].',
       'length unknown': 'The length of the way from {at} to {electrode} is not known.',
-      'measure it': 'Measure the conductors from {at} down to the [electrode].',
+      'measure it': 'Measure the conductors from {at} down to the [electrode]; type `length:` of each.',
       short: 'The way from {at} to {electrode} is short.',
       long: 'From {at} to {electrode} the straight run has {inductanceH}.',
       far: 'From {at} to {electrode} it is farther than {=20 ft}; the straight run has {inductanceH}.',

@@ -57,7 +57,8 @@ export const earthResistance = {
       low: '{at} reads low enough alone.',
       high: '{at} reads high alone.',
       wide: 'The readings of {at} leave it open.',
-      'measure it': 'Measure {at} alone, by fall of potential, in dry weather.',
+      'measure it':
+        'Measure {at} alone, by fall of potential, in dry weather; type `resistance:` and `measured: alone`.',
     },
   },
   'loop-50-ohm-trigger': {
@@ -73,7 +74,7 @@ export const earthResistance = {
       low: '{at}, the highest, are low enough together.',
       high: '{at}, the highest, are over 50 ohm together.',
       wide: 'The readings of {at} leave it open.',
-      'measure both': 'Measure {at} with the two joined, in dry weather.',
+      'measure both': 'Measure {at} with the two joined, in dry weather; type it under `readings:`.',
     },
   },
   'type-a-length': {
@@ -109,7 +110,7 @@ export const earthResistance = {
       shared: '{at} lead to {electrodes} alone; one for each is asked.',
       'perhaps shared': 'Whether {electrodes} count as one for each of {at} is not known.',
       'count them':
-        'Ask whoever laid {electrodes} how many rods there are, or how long the run is, and which of {at} land on which of it.',
+        'Ask whoever laid {electrodes} how many rods there are, or how long the run is, and which of {at} land on which of it; type each rod or run (`length:`) and where each conductor ends.',
       'soil unknown': soilUnknown,
       'measure the soil': measureSoil,
     },
@@ -149,7 +150,8 @@ export const earthResistance = {
       'too low to be': '{at} reads less than soil can give.',
       'can be': '{at} reads as a rod can.',
       wide: 'The readings of {at} leave it open.',
-      'measure alone': 'Measure {at} with its lead taken off; leave that to a [electrician].',
+      'measure alone':
+        'Leave it to a [electrician] to measure {at} with its lead taken off; type `resistance:` and `measured: alone`.',
     },
   },
   'lightning-rods-not-service-electrode': {
@@ -162,7 +164,7 @@ export const earthResistance = {
       none: 'No [electrode] of lightning protection is in the file, or where the [service] is [grounded] is not known.',
       'has its own': 'Among {at} is an [electrode] that does not serve lightning protection.',
       perhaps: 'Whether there is one beside {at} is not known.',
-      look: 'Look what else the [service] is tied to.',
+      look: 'Look what else the [service] is tied to; type each conductor.',
       'no other': 'All of {at} serve lightning protection.',
     },
   },
@@ -179,7 +181,7 @@ export const earthResistance = {
       'size unknown': 'The size is asked about elsewhere.',
       enough: '{at} is large enough.',
       small: '{at} is too small.',
-      'measure it': 'Read the print on {at}, or measure across its metal.',
+      'measure it': 'Read the print on {at}, or measure across its metal; type `wire:`.',
       'metal not listed': 'No size is named for the metal of {at}.',
       ask: 'Ask the [authority] whether {at} {at?is:are} accepted on the way of a mast to [ground], or lay copper.',
       'bare aluminium':
@@ -188,7 +190,7 @@ export const earthResistance = {
         'Whether the aluminium of {at} is insulated is not known, and what is asked of the lead of a mast has no figure of bare aluminium.',
       'look at cover': 'Look whether {at} {at?is:are} covered and add `insulated` or `bare` to `wire:`.',
       'metal unknown': 'The metal of {at} is not known.',
-      'look at it': 'Look what {at} is made of.',
+      'look at it': 'Look what {at} is made of; type it with `wire:`.',
     },
   },
 } as const satisfies Record<string, RuleWords>;

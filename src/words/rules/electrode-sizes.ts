@@ -7,12 +7,22 @@ const sizes = {
   'metal not listed': 'The clause gives no size for {metal}, of which {at} is made.',
   'figure unknown': 'Not known well enough of {at}: {figures}.',
   'measure it':
-    'Look for the mark at the top of {at}, ask who put {at?it:them} in, or measure; type what is missing ({figures}).',
+    'Look for the mark at the top of {at}, ask who put {at?it:them} in, or measure; type {fields} of {at?it:each}.',
+  'ask for plan': 'Ask who poured {at}, or look at the plan of the building; type {fields} of {at?it:each}.',
+  'ask who laid it':
+    'Ask who put {at} in, look at the plan, or measure where {at?it comes:they come} to light; type {fields} of {at?it:each}.',
+  'measure wire':
+    'Measure {at} where {at?it comes:they come} to light, or ask who laid {at?it:them}; type {fields} of {at?it:each} (such as `wire: 50 mm2 copper` or `wire: round 10 mm galvanised steel`).',
   'metal unknown': 'The metal of {at} is not known.',
   'look at it': 'Look what {at} {at?is:are} made of: a file scratch and a magnet tell; type `metal:`.',
 } as const;
 
-const tools = { 'measure it': 'tape' } as const;
+const tools = {
+  'measure it': 'tape',
+  'ask for plan': 'papers',
+  'ask who laid it': 'tape',
+  'measure wire': 'wire gauge',
+} as const;
 const larger =
   'Put in one of the size that is asked beside {at} and bond the two; then {at} no longer {at?counts:count} as an [electrode] and may be left out of the file.';
 const noRod = 'No rod that this is asked of is in the file.';
@@ -85,7 +95,7 @@ export const electrodeSizes = {
     why: 'A thin ring is cut by the first spade and eaten first.',
     met: 'Section, metal and length are as asked. A ring round a tower or an antenna alone is no [ground ring] of the clause.',
     remedy: 'Lay a second conductor of the size that is asked beside {at}, or drive rods at its corners and bond them.',
-    tools: { 'measure it': 'wire gauge' },
+    tools,
     because: {
       ...sizes,
       none: 'No ring round a building is in the file.',
@@ -98,7 +108,7 @@ export const electrodeSizes = {
     why: 'Concrete in moist soil is one of the best contacts there is, unless a sheet or a skin lies between.',
     met: '{=20 ft} of bars of {=1/2 in}, or of bare copper of {=4 AWG}, in {=2 in} of concrete; no vapour barrier or insulation below, no epoxy on the bars.',
     remedy: 'Do not count {at}: drive rods and bond them, and leave the bond to {at} where it is.',
-    tools: { 'ask who poured it': 'papers' },
+    tools: { ...tools, 'ask who poured it': 'papers' },
     because: {
       ...sizes,
       none: 'No [concrete-encased electrode] is in the file.',
@@ -137,7 +147,7 @@ export const electrodeSizes = {
       none: 'No water pipe in the file counts as an [electrode].',
       another: 'An [electrode] of another kind is bonded to {at}.',
       perhaps: 'Whether an [electrode] of another kind is bonded to {at} is not known.',
-      trace: 'Look what else is tied to {at}.',
+      trace: 'Look what else is tied to {at}; type each conductor.',
       alone: 'No [electrode] of another listed kind is bonded to {at}.',
     },
   },
@@ -147,7 +157,7 @@ export const electrodeSizes = {
     why: 'A small or shallow plate lies in soil that dries out, and a thin one is eaten through.',
     met: 'Area and depth are reached; {=1/4 in} of iron or steel, {=0.06 in} of other metals.',
     remedy: larger,
-    tools: { 'measure it': 'papers' },
+    tools,
     because: { ...sizes, none: 'No plate is in the file.' },
   },
   'iec-rod-dimensions': {
@@ -165,7 +175,7 @@ export const electrodeSizes = {
     why: 'Soil eats thin metal, and nobody sees it.',
     met: 'Copper {=50 mm2}; galvanised or stainless steel round {=10 mm}; tape {=90 mm2} galvanised, {=100 mm2} stainless. Aluminium is not admitted in soil.',
     remedy: larger,
-    tools: { 'measure it': 'wire gauge' },
+    tools,
     because: { ...sizes, none: forLightning },
   },
   'iec-plate-dimensions': {
@@ -174,7 +184,7 @@ export const electrodeSizes = {
     why: 'A small plate has more resistance than a rod.',
     met: 'Both sides are reached.',
     remedy: larger,
-    tools: { 'measure it': 'papers' },
+    tools,
     because: { ...sizes, none: forLightning },
   },
   'iec-power-electrode-dimensions': {
@@ -204,7 +214,8 @@ export const electrodeSizes = {
         'Measure from the edge of the roof down to the top of the antenna, and out from the wall to its farthest point. Type them as `below_roof:` and `from_wall:` of the antenna ({at}).',
       enough: '{at}: one of the arrangements of the clause.',
       perhaps: 'Whether {at} {at?makes:make} one of the arrangements of the clause is not known.',
-      measure: 'Find out length, spacing and direction of {at}, and what else is in the soil; type it.',
+      measure:
+        'Find out how long {at} {at?is:are}, where {at?it runs:they run} and how far from each other, and what else is in the soil; type `length:`, and `at:` or `route:`.',
       'too little': '{at}: none of the arrangements of the clause.',
     },
   },

@@ -89,10 +89,11 @@ export const electrodes = {
       low: '{at} measures low enough.',
       high: '{at} measures too high for a lone rod.',
       wide: 'The reading of {at} is not sharp enough to tell.',
-      'measure it': 'Measure {at} alone by fall of potential, in dry weather.',
+      'measure it':
+        'Measure {at} alone by fall of potential, in dry weather; type `resistance:` and `measured: alone`.',
       'perhaps not alone':
         'Whether {at} {at?has:each have} a second [electrode] of a listed kind in {at?its:their} system is not known.',
-      trace: 'Look what else is tied to {at}.',
+      trace: 'Look what else is tied to {at}; type each conductor.',
       'not measured': '{at} has no second [electrode] of a kind that the clause lists, and nobody measured it.',
       'not tested':
         '{at} has no second [electrode] of a listed kind and was not tested; the adopted edition asks for a second rod only where the test is high.',
@@ -109,7 +110,7 @@ export const electrodes = {
       closed: '{at} is closed.',
       open: '{at} is open.',
       'nobody said': 'Nobody said whether {at} {at?is:are} closed.',
-      look: 'Measure continuity once round {at}, or find both ends.',
+      look: 'Measure continuity once round {at}, or find both ends; type `closed:` of a wire in the soil, `present:` of a conductor or a joint.',
     },
   },
   'galvanised-and-copper-in-soil': {
@@ -123,7 +124,7 @@ export const electrodes = {
       none: 'No [guy], and no support that is set straight in the soil, is in the file.',
       'no electrode': 'No [electrode] is tied to {at}.',
       'metal unknown': 'The metal of {at} or of its [electrode] is not known.',
-      look: 'Look what the steel and the [electrode] at {at} are made of.',
+      look: 'Look what the steel and the [electrode] at {at} are made of; type `metal:`.',
       'end unknown':
         'Whether an [electrode] is tied to {at} is not known: a conductor there was not traced, or not all are in the file.',
       trace: 'Look for conductors on {at} below and above the ground, follow each to where it ends, and type it.',

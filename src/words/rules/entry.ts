@@ -1,4 +1,5 @@
 import type { RuleWords } from '../rule-words.ts';
+import { leadSentences } from './lead-sentences.ts';
 
 export const entry = {
   'single-entry-panel': {
@@ -74,7 +75,7 @@ export const entry = {
       short: 'The leads of {at} are short enough.',
       long: 'The leads of {at} are longer than the clause allows.',
       unknown: 'How long the leads of {at} are, on both sides, is not known.',
-      tape: 'With the cover on, or by a [electrician], measure the leads of {at} on the side of the line and on that of the bar; type `line_lead:` and `lead:`.',
+      tape: leadSentences['measure mains'],
     },
   },
   'transmit-wire-size': {
@@ -122,7 +123,7 @@ export const entry = {
       'no panel': 'No entry panel or station bar is in the file.',
       'same bar': 'The mains of the radios pass a [surge protector] on the bar of the feed lines.',
       'path unknown': 'What {at} {at?passes:pass} on the way to the radios is not known.',
-      look: 'Follow {at} from the panel to the radio and type what {at?it passes:they pass} in the path.',
+      look: 'Follow {at} from the panel to the radio and type what {at?it passes:they pass} under `path:`.',
       'not looked':
         'Nobody looked for (all of) the arresters, and none of the mains is known to be in the way of {at}.',
       'look for it':

@@ -6,6 +6,7 @@ export const equipment = {
     failTitle: 'Nothing lasting ties the case of {at}',
     why: 'A case that is tied to nothing floats to whatever its cables bring, and a person may be what ties it.',
     met: 'A bond leads to an [electrode], or its cord’s [protective conductor] to a panel or generator. A generator that is the only source of a field station is left out.',
+    tools: { 'ask feeder': 'electrician' },
     remedy: 'Bond {at} to the station’s bar; never lift the [protective conductor] of its cord.',
     because: {
       none: 'No equipment of this kind is in the file.',
@@ -14,6 +15,8 @@ export const equipment = {
       'own source': 'The cords of a field station begin at {at}; no [electrode] is asked of it.',
       perhaps: 'Whether {at} {at?is:are} tied to anything depends on what is not known.',
       look: 'Look how {at} {at?is:are} fed (two or three pins: `protective_conductor:` of the line) and whether a bond lands on {at?it:them}.',
+      'ask feeder':
+        'Have a [electrician] look whether a [protective conductor] comes with the feeder of {at}; type `protective_conductor:` of that line, and each bond that lands on {at?it:them} as a conductor.',
       nothing:
         'Neither a bond nor the [protective conductor] of a cord reaches {at}; its other cables tie it only while they are plugged in.',
     },

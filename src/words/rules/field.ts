@@ -38,7 +38,8 @@ export const field = {
       'measure it':
         'Measure the bare metal of each conductor from {at} to its [electrode] across with a gauge; type `wire:`.',
       'metal unknown': 'The metal of the conductor on {at} is not known.',
-      'look at it': 'Scratch or cut the conductor on {at} at an end: copper or another metal; type it with `wire:`.',
+      'look at it':
+        'Scratch the conductor on {at} where it lies bare, and never cut or loosen it: copper or another metal? Type it with `wire:`.',
       'metal not listed': 'The figure is of copper, and the conductor on {at} is of another metal.',
       ask: 'Lay a conductor of copper of {=6 AWG} beside the one on {at}.',
       'walk round':

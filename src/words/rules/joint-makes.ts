@@ -3,6 +3,11 @@ import type { RuleWords } from '../rule-words.ts';
 /** One look at a joint settles several conditions. */
 const look =
   'Look closely at {at} and type what you see: `metal:` of the clamp, `listed:`, `bolts:`, `cleaned:` (is paint off where metal meets metal?), `contact:`, `sealed:`, `accessible:`.';
+/** The same where a cover has to come off that nobody else takes off. */
+const lookInside =
+  'Have a [electrician], with the cover of the panel off, look closely at {at} and say what is seen; type `metal:` of the clamp, `listed:`, `bolts:`, `cleaned:` (is paint off where metal meets metal?), `contact:`, `sealed:`. Never take that cover off yourself.';
+const both = { look, 'look inside': lookInside } as const;
+const tools = { 'look inside': 'electrician' } as const;
 const noJoint = 'No such joint is in the file.';
 
 export const jointMakes = {
@@ -34,11 +39,12 @@ export const jointMakes = {
     why: 'Zinc and copper in the wet are a battery: the clamp is eaten first, then the contact is gone.',
     met: 'A bronze, brass or copper clamp on copper or copper-clad steel; a clamp that is [listed] for the metals it joins.',
     remedy: 'Replace {at} with a bronze or brass clamp that is [listed] for the rod and the wire.',
+    tools,
     because: {
       none: noJoint,
       'nobody said': 'The file does not say of what metal {at} {at?is:are}.',
       listed: '{at} is [listed] for what it joins.',
-      look,
+      ...both,
       zinc: '{at} is of zinc or zinc-coated steel and holds copper.',
       match: 'The metal of {at} goes with those that it joins.',
       'not for both': '{at} {at?is:are} of another metal than what {at?it joins:they join}, and not [listed].',
@@ -52,13 +58,14 @@ export const jointMakes = {
     why: 'In the wet the aluminium is eaten and turns to powder that insulates; the joint looks whole and is open.',
     met: 'A fitting [listed] for both metals, or a sheet of tinned copper or stainless steel between them. Keep copper from above aluminium or zinc as well: water that runs off it eats them.',
     remedy: 'Replace {at} with a fitting [listed] for copper and aluminium, and seal it.',
+    tools,
     because: {
       none: noJoint,
       contact: 'Copper and aluminium meet at {at} without a fitting made for both.',
       sheet: 'At {at} a sheet of another metal lies between the two.',
       'made for both': '{at} is [listed] for what it joins.',
       'nobody said': 'Copper and aluminium meet at {at}; whether the fitting is made for both is not known.',
-      look,
+      ...both,
     },
   },
   'electrode-conductor-continuous': {
@@ -67,16 +74,17 @@ export const jointMakes = {
     why: 'Each splice that can be undone is one more place where the only wire to [ground] opens unseen.',
     met: 'No splice, or one by exothermic weld or a crimp that cannot be undone. Ties between [electrode]s are not caught by it.',
     remedy: 'Have a [electrician] replace {at} by one piece, or weld or crimp the splice for good.',
-    tools: { follow: 'eyes' },
+    tools: { follow: 'eyes', 'look at splice': 'eyes' },
     because: {
       none: 'No wire from the [service] to an [electrode] is in the file.',
       spliced: '{at} has a splice that can be undone.',
       'splice unknown': 'Of what kind the splice of {at} is, is not known.',
-      look,
+      'look at splice':
+        'Look at the splice of {at} and type its kind under `joints:`. For one behind a cover ask a [electrician].',
       'allowed splice': '{at} has a splice that cannot be undone.',
       'one piece': '{at} is one piece.',
       'nobody said': 'The file does not say whether {at} {at?is:are} one piece.',
-      follow: 'Follow {at} from end to end, look for a splice, and type `joints:` in order.',
+      follow: 'Follow {at} as far as it shows with every cover on, look for a splice, and type `joints:` in order.',
     },
   },
   'clamp-accessible': {
@@ -86,11 +94,12 @@ export const jointMakes = {
     met: 'Somebody can get at it. What lies in the soil and is welded, crimped for good or [listed] for burial may be covered.',
     remedy: 'Put an inspection box over {at}, or replace it with an exothermic weld.',
     exempt: 'Buried joints that are welded, crimped for good or [listed] for direct burial.',
+    tools,
     because: {
       none: noJoint,
       'made to be covered': 'Every joint on an [electrode] is made to be covered.',
       'nobody said': 'The file does not say whether {at} can be reached.',
-      look,
+      ...both,
       reachable: '{at} can be reached.',
       hidden: '{at} cannot be reached, and is not made to be covered.',
       'look down':
@@ -117,10 +126,11 @@ export const jointMakes = {
     why: 'Paint, powder coat and anodising insulate: a bolt through paint joins by its thread alone, if at all.',
     met: 'Cleaned to bare metal before it was closed, and coated again from outside.',
     remedy: 'Open {at}, clean both faces to bare metal, close it tight and paint over the outside.',
+    tools,
     because: {
       none: noJoint,
       'nobody said': 'The file does not say whether paint and film were taken off at {at}.',
-      look,
+      ...both,
       'to be built': 'Every joint that presses metal on metal is still to be built.',
       clean: 'Paint and film were taken off at {at}.',
       paint: 'Paint or film was left under {at}.',
@@ -132,13 +142,14 @@ export const jointMakes = {
     why: 'The current of a strike crosses where metal touches; a small face heats and welds or opens.',
     met: 'That area or more.',
     remedy: 'Use a wider lug or strap at {at}, or a second one beside it.',
+    tools,
     because: {
       none: noJoint,
       'nobody said': 'The area of contact of {at} is not in the file.',
       wide: '{at} has enough contact.',
       narrow: '{at} has less contact than asked.',
       'not exact': 'The contact of {at} is not known well enough.',
-      look,
+      ...both,
     },
   },
   'joint-sealed-dissimilar': {
@@ -147,10 +158,11 @@ export const jointMakes = {
     why: 'Two metals corrode each other only where water reaches both.',
     met: 'Sealed by tape, compound or a cast box.',
     remedy: 'Clean {at} and seal it with tape or compound made for the soil.',
+    tools,
     because: {
       none: 'No joint of two known metals lies in the soil.',
       'nobody said': 'The file does not say whether {at} {at?is:are} sealed.',
-      look,
+      ...both,
       'to be built': 'Every such joint is still to be built.',
       sealed: '{at} is sealed.',
       'open to water': '{at} is not sealed.',
@@ -162,10 +174,11 @@ export const jointMakes = {
     why: 'A lug on one bolt turns as the wire moves in the wind, and works loose.',
     met: 'Two bolts or more.',
     remedy: 'Replace {at} with a lug of two holes. Do not drill a leg of a tower without asking its maker: clamp on.',
+    tools,
     because: {
       none: 'No lug on the steel of a support is in the file.',
       'nobody said': 'The file does not say how many bolts {at} {at?has:have}.',
-      look,
+      ...both,
       'to be built': 'Every such lug is still to be built.',
       two: '{at} has two bolts or more.',
       one: '{at} has one bolt.',
@@ -177,14 +190,16 @@ export const jointMakes = {
     why: 'A good joint has some tens of microohm; more says that paint, film or rust is in it.',
     met: 'At most that, by an instrument with four wires: an ordinary meter cannot read it. Asked where a military standard is named.',
     remedy: 'Open {at}, clean it to bare metal, close it tight and measure again.',
-    tools: { look: 'ohmmeter' },
+    tools: { look: 'ohmmeter', 'look inside': 'electrician' },
     because: {
       'not claimed': 'No military standard is named under `code:` or `claims:`.',
       'nobody said': 'No reading of a joint is in the file.',
       low: '{at} measures no more than asked.',
       high: '{at} measures more than asked.',
       'not exact': 'The reading of {at} is not exact enough.',
-      look: 'Measure {at} with an instrument with four wires.',
+      look: 'Measure {at} with an instrument with four wires; type what it reads under `readings:`.',
+      'look inside':
+        'Have a [electrician], with the cover of the panel off, measure {at} with an instrument with four wires; type what it reads under `readings:`. Never take that cover off yourself.',
     },
   },
   'test-joint-present': {

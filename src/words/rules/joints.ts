@@ -1,6 +1,11 @@
 import type { RuleWords } from '../rule-words.ts';
 
-const look = 'Look at {at} and type what kind of joint {at?it is:each is}, and what is stamped on it.';
+const look =
+  'Look at {at} and type under `joints:` what kind of joint {at?it is:each is}, and what is stamped on it (`listed:`).';
+/** The same where a cover has to come off that nobody else takes off. */
+const lookInside =
+  'Have a [electrician], with the cover of the panel off, look at {at}; type under `joints:` what kind of joint {at?it is:each is}, and what is stamped on it (`listed:`). Never take that cover off yourself.';
+const tools = { 'look inside': 'electrician' } as const;
 
 export const joints = {
   'no-solder-in-path': {
@@ -9,11 +14,13 @@ export const joints = {
     why: 'Tin-lead solder melts at 183 °C; the current of a strike heats a joint well past that, and the way is gone when it is needed.',
     met: 'Another method holds the joint; solder may only fill a joint that is bolted or crimped as well.',
     remedy: 'Replace {at} with an exothermic weld, an irreversible crimp or a [listed] clamp.',
+    tools,
     because: {
       none: 'No joint is in the file.',
       solder: '{at} is soldered.',
       'kind unknown': 'The kind of {at} is not known.',
       look,
+      'look inside': lookInside,
       other: '{at} is held by another method ({kind}).',
     },
   },
@@ -52,7 +59,7 @@ export const joints = {
       'look at stamp':
         'Look at {at}: is “DB”, “direct burial” or the like stamped on {at?it:them}? Type `for_burial:`.',
       'kind unknown': '{at} {at?lies:lie} in the soil, and the kind of {at?it:each} is not known.',
-      'look at kind': 'Look at {at} and type what kind of joint {at?it is:each is}.',
+      'look at kind': 'Look at {at} and type under `joints:` what kind of joint {at?it is:each is}.',
     },
   },
   'one-conductor-per-clamp': {
@@ -61,6 +68,7 @@ export const joints = {
     why: 'Two wires in one clamp hold each other loose, and both go when it opens.',
     met: 'One conductor, or a joint made for several; a clamp that is [listed] for more says so by `for_wires:`.',
     remedy: 'Give each wire at {at} a clamp of its own.',
+    tools,
     because: {
       none: 'No clamp is in the file.',
       one: '{at} holds one conductor.',
@@ -69,6 +77,7 @@ export const joints = {
       'listed for several': '{at} holds {holds} and is [listed] for so many.',
       'kind unknown': '{at} holds {holds}; its kind is not known.',
       look,
+      'look inside': lookInside,
     },
   },
   'galvanic-pair': {
@@ -113,7 +122,7 @@ export const joints = {
       'perhaps single':
         'Whether {parts} {parts?stays:stay} tied when one of these fails hangs on ties that nobody is sure of: {at}.',
       'look for second':
-        'Look whether the ties of {parts} that are typed as unknown are there, and type what is found.',
+        'Look whether the ties of {parts} that are typed as unknown are there; type `present:` of each.',
       'two ways': '{at} stays tied when any one joint or conductor fails.',
     },
   },

@@ -188,6 +188,12 @@ export const lightning = {
       'wiring not placed': 'How far {at} {at?runs:run} from the [down conductor]s is not known.',
       'tape wiring':
         'Look where {at} {at?runs:run} along the inside and the outside of the walls that a [down conductor] goes down, and measure how near {at?it:each} comes to it; type the distance under `near:` of the line.',
+      'wiring perhaps bonded':
+        '{at} are nearer to each other than the [separation distance]; whether the wiring is bonded to the lightning protection, or has a protector there, is not known.',
+      'type sections':
+        'Look for what bonds the wiring ({at}) or protects it; type that under {fields}, or `none` where nothing of it is there.',
+      'follow wiring':
+        'Follow the wiring ({at}) from end to end; type its stops under `path:`, with each bond of its shield and each protector, and take out of `site.incomplete` what was looked at.',
       'wiring bonded':
         'The wiring is bonded to the lightning protection, or has a protector there; whether {at} keep their distance hangs on the length of the conductor from the place where they are near down to that bond.',
       'tape wiring bond':

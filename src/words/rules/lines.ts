@@ -1,8 +1,9 @@
 import type { RuleWords } from '../rule-words.ts';
+import { leadSentences, leadTools } from './lead-sentences.ts';
 import { ownSupplySentences } from './own-supply-sentences.ts';
 
 const followIt =
-  'Follow {at} from end to end and write down each stop, where it goes through the wall, and what it is bonded to there.';
+  'Follow {at} from end to end and type under `path:` each stop, where it goes through the wall, and what it is bonded to there.';
 const placeUnknown = 'The file does not say where {at} {at?goes:go} through the wall.';
 const unprotected = {
   none: 'No such line comes in from outside.',
@@ -36,7 +37,7 @@ export const lines = {
       floating: 'What the shield of {at} is bonded to at the wall reaches no [electrode].',
       perhaps:
         'Whether what the shield of {at} is bonded to at the wall is there and reaches an [electrode] is not known.',
-      look: 'Look at the wall what the shield of {at} is clamped to, follow that to where it ends, and type it.',
+      look: 'Look at the wall what the shield of {at} is clamped to, follow that to where it ends, and type it as a conductor.',
     },
   },
   'panel-tied-to-service': {
@@ -68,7 +69,7 @@ export const lines = {
       none: 'No arrester is in the file.',
       bonded: '{at} reaches an [electrode] through permanent metal.',
       perhaps: 'Whether {at} {at?is:are} bonded depends on what is not known.',
-      look: 'Look at {at} for {at?its bolt or lead:their bolts or leads} and follow {at?it to where it ends:each to where it ends}.',
+      look: 'Look at {at} for {at?its bolt or lead:their bolts or leads} and follow {at?it to where it ends:each to where it ends}; type it as `on:` or as a conductor.',
       'supply unknown':
         '{at} {at?is:are} bonded to the [main bar], and whether the supply brings the network operator’s [ground] along (TN) or not (TT) is not known.',
       'find supply':
@@ -123,11 +124,12 @@ export const lines = {
     why: 'The lead’s inductance adds about a kilovolt for each metre and kiloampere per microsecond to what the arrester lets pass.',
     met: 'Bolted to a bar, or a lead of at most {=0.1 m}; of a surge device of the mains at most {=0.5 m}.',
     remedy: 'Bolt {at} straight to the bar; a surge device of the mains stands so near that its leads need no more.',
+    tools: leadTools,
     because: {
       none: 'No arrester is in the file.',
       bolted: '{at} is bolted to a bar.',
       'lead unknown': 'The length of the lead of {at} is not known.',
-      'measure it': 'Measure the lead from {at} to the bar and type `lead:` (0 in when it is bolted on).',
+      ...leadSentences,
       short: 'The lead of {at} is short.',
       long: 'The lead of {at} is longer than it should be.',
     },

@@ -33,7 +33,7 @@ export const mastLeads = {
       beside: 'A conductor leads from {at} to something other than its own block.',
       'end unknown': 'What the conductor at the foot of {at} ends on, or leads to from there, is not known.',
       'whose block': 'Whether the concrete that {at} {at?is:are} tied to is its own block is not known.',
-      trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
+      trace: 'Look for a conductor at the foot of {at} and follow it to where it ends; type it.',
       'concrete alone': 'Every conductor at the foot of {at} leads to the concrete there alone.',
     },
   },

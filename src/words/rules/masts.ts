@@ -24,7 +24,7 @@ const earthed = {
     'metal unknown': 'Nobody said what {at} {at?is:are} made of.',
     'look at it': 'Look whether {at} {at?is:are} of metal and type `metal:`.',
     perhaps: 'Whether {at} {at?reaches:reach} an [electrode] depends on what is not known.',
-    trace: 'Look for a conductor at the foot of {at} and follow it to where it ends.',
+    trace: 'Look for a conductor at the foot of {at} and follow it to where it ends; type it.',
     'supply unknown':
       '{at} {at?is:are} bonded to the [main bar], and whether the supply brings the network operator’s [ground] along (TN) or not (TT) is not known.',
     'find supply':
@@ -80,7 +80,7 @@ export const masts = {
       none: 'No [guy] is in the file.',
       electrode: 'A conductor leads from {at} to an [electrode].',
       perhaps: 'Whether {at} {at?has:have} an [electrode] or {at?is:are} of metal is not known.',
-      look: 'Look at the anchor of {at} for a conductor and a rod.',
+      look: 'Look at the anchor of {at} for a conductor and a rod; type both.',
       'no electrode': 'No conductor ends on {at}.',
       'leads elsewhere': 'A conductor ends on {at}, and it leads to no [electrode] of the anchor.',
     },

@@ -53,7 +53,7 @@ export const oneEarth = {
       'apart from the others':
         'Permanent metal does not join all of {at}, and at most one of their groups can hold the [service].',
       'decided by': 'Whether {at} {at?is:are} bonded depends on what is not known: {decidedBy}.',
-      look: 'Go and look: {decidedBy}.',
+      look: 'Go and look, and type what is found: {decidedBy}.',
       'in the system': '{at} is tied to the [service] through permanent metal.',
       'service unknown':
         'The file does not say where the power service is, so nobody can tell whether {at} {at?is:are} bonded to it.',
@@ -170,7 +170,7 @@ export const oneEarth = {
       'bonded again': 'At {at} the [neutral] is bonded to [ground] again.',
       'nobody said': 'Nobody said whether the [neutral] is bonded at {at}.',
       'open it':
-        'Have a [electrician] open {at} and look for a bonding screw or strap between the [neutral] bar and the case.',
+        'Have a [electrician] open {at} and look for a bonding screw or strap between the [neutral] bar and the case; type `neutral_bonded:` for {at}.',
     },
   },
   'shelters-within-reach-bonded': {
@@ -199,7 +199,7 @@ export const oneEarth = {
         'The conductor that bonds {at} together is not of copper, and the document that asks it gives no size for its metal.',
       ask: 'Ask a [electrician] whether a conductor of that metal and size will do between {at}.',
       perhaps: 'Whether {at} are bonded together depends on what is not known.',
-      trace: 'Trace what each of {at} is tied to.',
+      trace: 'Trace what each of {at} is tied to; type each conductor.',
       'two groups': 'No bond joins {at}.',
       'two groups at a plug':
         'A connector is pulled by hand between {at}: the shield on either side of it is tied to one of them, and no bond joins the two.',
@@ -223,9 +223,11 @@ export const oneEarth = {
       'say where it lies':
         'Look at which building {electrode} goes into the soil and type `where:` with that building for it.',
       'place unknown': 'The file does not say which building {at} or the [service] {at?is:are} in.',
-      'say where': 'Type `where:` for {at} and for the [service].',
+      'say where both': 'Type `where:` for {at} and for the [service].',
+      'say where': 'Type `where:` for {at}.',
+      'say where the service is': 'Type `where:` for the panel or bar of the [service].',
       perhaps: 'Whether {at} {at?has:have} an [electrode] of {at?its:their} own depends on what is not known.',
-      look: 'Look outside the building of {at} for a rod or a conductor that goes into the soil.',
+      look: 'Look outside the building of {at} for a rod or a conductor that goes into the soil; type what is there.',
       'no electrode':
         '{at} {at?reaches:reach} an [electrode] only over the feeder, the [service] or another building, or none at all.',
       'no conductor with the feeder':

@@ -4,7 +4,8 @@ export const sizeSentences = {
   'size unknown': 'The section of {at} is not known well enough.',
   'measure it': 'Measure the bare metal of {at} across with a gauge, or read the print on its covering; type `wire:`.',
   'metal unknown': 'The metal of {at} is not known.',
-  'look at it': 'Scratch or cut {at} at an end: copper or another metal; type it with `wire:`.',
+  'look at it':
+    'Scratch {at} where it lies bare, and never cut or loosen it: copper or another metal? Type it with `wire:`.',
   'metal not listed': 'The clause has no figure for the metal of {at}.',
   ask: 'Ask the [authority] whether {at} {at?is:are} accepted.',
   enough: '{at} is thick enough.',

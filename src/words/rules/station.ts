@@ -31,7 +31,8 @@ export const station = {
       'size unknown': 'How thick the bond of {at} is, is not known.',
       'measure it': 'Measure the conductor on {at} and type `wire:`.',
       'metal unknown': 'The metal of the conductor on {at} is not known.',
-      'look at it': 'Scratch or cut the conductor on {at} at an end: copper or another metal; type it with `wire:`.',
+      'look at it':
+        'Scratch the conductor on {at} where it lies bare, and never cut or loosen it: copper or another metal? Type it with `wire:`.',
       'metal not listed': 'The figure is of copper, and the conductor on {at} is of another metal.',
       ask: 'Ask the [authority] whether the conductor on {at} is accepted, or lay one of copper beside it.',
       'not to a bar': 'What lands on {at} leads to no bar and not to the [service].',
@@ -89,7 +90,8 @@ export const station = {
       'size unknown': 'How thick the bond of {at} is, is not known.',
       'measure it': 'Measure the conductor on {at} and type `wire:`.',
       'metal unknown': 'The metal of the conductor on {at} is not known.',
-      'look at it': 'Scratch or cut the conductor on {at} at an end: copper or another metal; type it with `wire:`.',
+      'look at it':
+        'Scratch the conductor on {at} where it lies bare, and never cut or loosen it: copper or another metal? Type it with `wire:`.',
       'metal not listed': 'The figure is of copper, and the conductor on {at} is of another metal.',
       ask: 'Ask the [authority] whether the conductor on {at} is accepted, or lay one of copper beside it.',
       thin: 'Every conductor on {at} is thinner than {=1/0 AWG}.',

@@ -10,8 +10,12 @@ const doubts = {
   'too large': 'The site has more wires than a check works a strike out for.',
   'no figures': 'The volts of a strike cannot be worked out, because of {at}.',
   'ask strike': '`evenground strike` says why, and what to type.',
+  'no electrode': 'No metal that is known leads from the station into the soil, so no volts can be worked out.',
+  'type electrode':
+    'Look for what goes into the soil (a rod, a pipe, a footing); type it under `electrodes:`, and under `conductors:` the conductor that leads to it.',
   'metal guessed': 'The volts hang on what is not known of {at}.',
-  'measure it': 'Measure the length of {at}, or look whether {at?it is:they are} tied; type what you find.',
+  'measure it':
+    'Measure the length of {at} and type `length:`, or look whether {at?it is:they are} there and tied and type `present:`.',
   'pieces guessed': 'The volts hang on how long the pieces of {at} are.',
   'measure pieces':
     'Measure {at} from each stop to the next, and type one length a piece under `lengths:`. The whole `length:` is not enough.',
@@ -86,7 +90,7 @@ export const strikeVolts = {
       'measure it': 'Measure {at} from where the lead comes in to the end; type `length:` or `route:`.',
       'no soil': 'Whether a strike can use {armM} of {at} hangs on the soil, of which nothing is known.',
       'type soil': 'Name the soil, such as `soil: {type: clay}`, or take a four-pin reading.',
-      'measure soil': 'Take a four-pin reading beside {at}.',
+      'measure soil': 'Take a four-pin reading beside {at}; type it under `readings:`.',
     },
   },
 } as const satisfies Readonly<Record<string, RuleWords>>;

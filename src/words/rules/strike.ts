@@ -1,4 +1,6 @@
 import type { RuleWords } from '../rule-words.ts';
+import { leadSentences, leadTools } from './lead-sentences.ts';
+import { sizeSentences } from './size-sentences.ts';
 
 export const strike = {
   'arrester-fits-power': {
@@ -42,13 +44,13 @@ export const strike = {
       'measure it':
         'Measure the bare metal of {at} across with a gauge, or read the print on its covering; type `wire:`.',
       'metal unknown': 'The metal of {at} is not known.',
-      'look at it': 'Scratch or cut {at} at an end: copper or another metal; type it with `wire:`.',
+      'look at it': sizeSentences['look at it'],
       'metal not listed': 'Nobody gives the constants by which the metal of {at} heats.',
       'compare it': 'Lay copper beside {at}, or ask the maker what current it stands.',
       'perhaps not alone':
         '{at} {at?melts:melt} if it is the only bond, and whether it is, or whether a second one is there, is not known.',
       'look for second':
-        'Look at the ties that are typed as unknown at the foot of what {at} {at?bonds:bond}, and where {at} {at?ends:end}.',
+        'Look at the ties that are typed as unknown at the foot of what {at} {at?bonds:bond}, and where {at} {at?ends:end}; type `present:`, `from:` and `to:` as found.',
     },
   },
   'protector-lead-volts': {
@@ -57,13 +59,14 @@ export const strike = {
     why: 'What is behind a protector sees its level and, on top, the voltage along its lead: about a kilovolt for each metre in a surge that rises by 1 kA in a microsecond.',
     met: 'At most 500 V along the lead at 1 kA/µs (8 kA 8/20), which is half a metre; of a lead without a known wire 1 µH/m is taken. An arrester bolted to its bar has no lead.',
     remedy: 'Move {at} to its bar, bolted, or bring the bar to it: the line makes the way, not the lead.',
+    tools: leadTools,
     because: {
       none: 'No bonded arrester is in the file.',
       bolted: '{at} {at?is:are} fixed to {at?its:their} bar.',
       short: 'The lead of {at} adds little.',
       long: 'The lead of {at} adds {leadV} in a surge that rises by 1 kA in a microsecond.',
       'lead unknown': 'How long the lead of {at} is, is not known.',
-      'measure it': 'Measure from the body of {at} to the bar along the wire; type `lead:`.',
+      ...leadSentences,
     },
   },
   'boxes-held-together': {
@@ -90,8 +93,12 @@ export const strike = {
       'too large': 'The site has more wires than a check works a strike out for.',
       'no figures': 'The volts of a strike cannot be worked out, because of {at}.',
       'ask strike': '`evenground strike` says why, and what to type.',
+      'no electrode': 'No metal that is known leads from the station into the soil, so no volts can be worked out.',
+      'type electrode':
+        'Look for what goes into the soil (a rod, a pipe, a footing); type it under `electrodes:`, and under `conductors:` the conductor that leads to it.',
       'metal guessed': 'The volts hang on what is not known of {at}.',
-      'measure it': 'Measure the length of {at}, or look whether {at?it is:they are} tied; type what you find.',
+      'measure it':
+        'Measure the length of {at} and type `length:`, or look whether {at?it is:they are} there and tied and type `present:`.',
       'pieces guessed': 'The volts hang on how long the pieces of {at} are.',
       'measure pieces':
         'Measure {at} from each stop to the next, and type one length a piece under `lengths:`. The whole `length:` is not enough.',

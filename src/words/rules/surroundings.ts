@@ -35,7 +35,7 @@ export const surroundings = {
     met: 'The foot of the mast is farther from the power line on the plan than the mast’s height and {=3 m} more, with what stands upright on it where its `height:` or `length:` is typed. Trees, walls and the supplier’s poles are left out; so is a line in the soil.',
     remedy:
       'Do not raise, lower or climb anything at {at}. Ask the supplier of power what to do; put the mast elsewhere, or lower it for good.',
-    tools: { tape: 'tape' },
+    tools: { tape: 'tape', 'look up': 'eyes' },
     because: {
       none: 'No mast, or no power line overhead, is in the file.',
       clear: '{at}: it falls clear of the power line.',
@@ -68,7 +68,7 @@ export const surroundings = {
     why: 'A lead-in that swings or falls against a power conductor makes the radio live.',
     met: 'It cannot swing nearer than {=0.6 m} to conductors of up to 250 V, and {=3 m} above that; the overhead supply counts.',
     remedy: 'Lead {at} another way, or have a [electrician] or the supplier move the power conductors.',
-    tools: { 'ask voltage': 'papers' },
+    tools: { 'ask voltage': 'papers', 'look up': 'eyes' },
     because: {
       none: 'No lead-in from outdoors, or no power line overhead, is in the file.',
       clear: '{at}: they keep their distance.',

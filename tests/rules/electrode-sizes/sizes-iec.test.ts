@@ -66,6 +66,12 @@ describe('iec-buried-conductor-dimensions: IEC 62305-3:2010 Table 7 (from memory
   it('aluminium is not admitted in soil; what nobody knows is asked', () => {
     expect(wire('50 mm2 aluminium')).toEqual(['not met W: metal not listed']);
     expect(wire('unknown')).toEqual(['cannot tell W: figure unknown']);
+    const unknown = `site: {name: Sizes, region: iec, units: m, service: unknown, claims: class III}
+electrodes: {W: {kind: buried wire, metal: galvanised steel}}
+`;
+    const { remedy, tool } = findingsOf('iec-buried-conductor-dimensions', unknown).findings[0]!;
+    expect([tool, remedy]).toEqual(['wire gauge', expect.stringContaining('`wire: round 10 mm galvanised steel`')]);
+    expect(remedy).not.toContain('mark');
     expect(ask('iec-buried-conductor-dimensions', 'W: {kind: buried wire, wire: 10 mm2 copper}')).toEqual([]);
   });
 });

@@ -7,10 +7,11 @@ const header = (more = '') => `site: {name: Sizes, region: us, units: ft, servic
 
 /** `outcome place: reason` of a rule on these electrodes, each in the short form of the file. */
 function ask(rule: string, electrodes: string, more = '', rest = ''): readonly string[] {
-  return verdictsOf(
-    rule,
-    `${header(more)}electrodes: {${electrodes}}\nequipment: {panel: {kind: service panel}}\n${rest}`,
-  );
+  return verdictsOf(rule, site(electrodes, more, rest));
+}
+
+function site(electrodes: string, more = '', rest = ''): string {
+  return `${header(more)}electrodes: {${electrodes}}\nequipment: {panel: {kind: service panel}}\n${rest}`;
 }
 
 describe('rod-diameter-us: NFPA 70 250.52(A)(5), 5/8 in, 1/2 in where listed', () => {
@@ -32,6 +33,8 @@ describe('rod-diameter-us: NFPA 70 250.52(A)(5), 5/8 in, 1/2 in where listed', (
   it('between the two it hangs on the mark; a diameter that nobody knows is asked about', () => {
     expect(rod(', diameter: 1/2 in')).toEqual(['cannot tell R: perhaps listed']);
     expect(rod('')).toEqual(['cannot tell R: figure unknown']);
+    const { remedy } = findingsOf('rod-diameter-us', site('R: {kind: rod, length: 8 ft}')).findings[0]!;
+    expect(remedy).toMatch(/^Look for the mark at the top of R.*`diameter:`/);
   });
 
   it('is not asked where no rod is, nor of a rod for the telephone alone', () => {
@@ -170,6 +173,10 @@ describe('plate-us: NFPA 70 250.52(A)(7), 2 ft² (0.186 m²), steel 1/4 in, othe
 
   it('asks what is not known', () => {
     expect(plate(', width: 2 ft, height: 1 ft')).toEqual(['cannot tell P: figure unknown']);
+    // an area is typed as two figures, and nothing is stamped on a plate
+    const { remedy } = findingsOf('plate-us', site('P: {kind: plate}')).findings[0]!;
+    expect(remedy).toContain('`width:`, `height:`, `depth:`, `thickness:`');
+    expect(remedy).not.toContain('mark');
     expect(plate(', width: 2 ft, height: 1 ft, depth: 30 in, thickness: 1/8 in')).toEqual([
       'cannot tell P: metal unknown',
     ]);
@@ -199,6 +206,8 @@ describe('concrete-encased-us: NFPA 70 250.52(A)(3), 20 ft of 1/2 in bar or 4 AW
   it('asks who poured it where nobody saw', () => {
     expect(footing(', length: 40 ft, diameter: 1/2 in')).toEqual(['cannot tell F: not seen']);
     expect(footing('')).toEqual(['cannot tell F: figure unknown']);
+    const asked = findingsOf('concrete-encased-us', site('F: {kind: concrete-encased}')).findings[0]!;
+    expect([asked.tool, asked.remedy]).toEqual(['papers', expect.stringMatching(/^Ask who poured F.*`length:`/)]);
     expect(ask('concrete-encased-us', 'R: {kind: rod}')).toEqual([]);
   });
 });

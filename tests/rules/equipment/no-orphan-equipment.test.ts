@@ -48,6 +48,16 @@ test('beside a service a generator is tied like any other case', () => {
   expect(cases('main', `electrodes: {R1: {kind: rod}}\n${site}`)).toContain('not met gen: nothing');
 });
 
+test('of a sub-panel the feeder is asked about, of a radio its plug', () => {
+  const open = `${barn.replace(', c2: {from: barn, to: R2}', '')}lines:\n  feeder: {kind: mains, path: [main, barn]}\n${radioCord('')}`;
+  const asked = (id: string) => findingsOf(rule, typed('main', open)).findings.find((f) => f.at.includes(id))!;
+  expect([asked('barn').tool, asked('barn').remedy]).toEqual([
+    'electrician',
+    expect.stringContaining('feeder of barn'),
+  ]);
+  expect(asked('radio').remedy).toContain('two or three pins');
+});
+
 test('a sub-panel is not tied by the cords that it feeds', () => {
   const lost = barn.replace(', c2: {from: barn, to: R2}', '');
   const lines = `lines:\n${radioCord(', protective_conductor: yes')}`;

@@ -554,3 +554,56 @@ everyOutcome('galvanic-pair', {
 });
 everyOutcome('condition-sound', { 'cannot tell': 'only what somebody wrote down is judged' });
 everyOutcome('single-point-of-failure-joint');
+
+/** What is behind the cover of a panel is live: nobody but an electrician looks at it. */
+describe('a joint behind the cover of a panel', () => {
+  const house = (kind: string, joints = 'bolted lug, bolted lug') => `site: {name: House, region: us, service: unknown}
+electrodes: {R: {kind: rod}}
+equipment: {box: {kind: ${kind}, where: inside}}
+bars: {igb: {kind: intersystem bonding termination, where: outside, on: box}}
+conductors: {c: {from: box, to: R, wire: 6 AWG copper, joints: [${joints}]}}
+`;
+  const looks = (rule: string, text: string) =>
+    findingsOf(rule, text).findings.map((f) => [
+      f.at.join('+'),
+      f.tool,
+      /with the cover of the panel off/.test(f.remedy),
+    ]);
+
+  it.each(['service panel', 'meter box', 'sub-panel'])('is for an electrician at a %s', (kind) => {
+    expect(looks('surface-cleaned', house(kind))).toEqual([
+      ['c:R', 'eyes', false],
+      ['c:box', 'electrician', true],
+    ]);
+    expect(looks('contact-area', house(kind))).toEqual([['c:box', 'electrician', true]]);
+    expect(looks('no-solder-in-path', house(kind, 'unknown, unknown'))).toEqual([
+      ['c:R', 'eyes', false],
+      ['c:box', 'electrician', true],
+    ]);
+  });
+
+  it('is for anybody at a radio, and on a bar outside of the box', () => {
+    const both = [['c:R+c:box', 'eyes', false]];
+    expect(looks('surface-cleaned', house('transceiver'))).toEqual(both);
+    const bar = house('meter box').replace('from: box', 'from: igb');
+    expect(looks('surface-cleaned', bar)).toEqual([['c:R+c:igb', 'eyes', false]]);
+    expect(looks('surface-cleaned', house('transceiver').replace('service: unknown', 'service: box'))).toHaveLength(2);
+  });
+
+  it('stands beneath the look that settles it, each at its side of the cover', () => {
+    const unders = (rule: string) => findingsOf(rule, house('service panel')).findings.map((f) => f.under);
+    expect(unders('contact-area')).toEqual(['surface-cleaned:c:box']);
+    const clamp = house('service panel', 'bolted lug, rod clamp');
+    expect(findingsOf('clamp-metal-match', clamp).findings.map((f) => f.under)).toEqual(['surface-cleaned:c:R']);
+  });
+
+  it('asks the kind of a splice of the wire to the electrode, with every cover on', () => {
+    const spliced = house('service panel', 'bolted lug, unknown, bolted lug').replace(
+      'service: unknown',
+      'service: box',
+    );
+    const [found] = findingsOf('electrode-conductor-continuous', spliced).findings;
+    expect(found!.because.key).toBe('splice unknown');
+    expect(found!.remedy).toContain('`joints:`');
+  });
+});

@@ -179,10 +179,21 @@ conductors: {d1: {from: rod, to: R1, role: down conductor, length: 12 m}${more}}
       'cannot tell d1 l1: height unknown',
     ]);
     expect(verdictsOf(rule, wired(lamp(near('0.1 m'), '[intake, unknown]')))).toEqual([
-      'cannot tell d1 l1: height unknown',
+      'cannot tell d1 l1: wiring perhaps bonded',
     ]);
     const partly = wired(lamp(near('0.1 m'))).replace('claims', 'incomplete: [arresters], claims');
-    expect(verdictsOf(rule, partly)).toEqual(['cannot tell d1 l1: height unknown']);
+    expect(verdictsOf(rule, partly)).toEqual(['cannot tell d1 l1: wiring perhaps bonded']);
+    expect(verdictsOf(rule, partly.replace('0.1 m', '0.73 m'))).toEqual(['cannot tell d1 l1: height unknown']);
+  });
+
+  it('asks for the sections that nobody typed, where only a bond could clear what is too near', () => {
+    const unseen = wired(lamp(near('0.1 m'))).replace(/arresters: .*\n/, '');
+    const [found] = findingsOf(rule, unseen).findings;
+    expect([found!.because.key, found!.remedy]).toEqual([
+      'wiring perhaps bonded',
+      expect.stringContaining('`arresters:`'),
+    ]);
+    expect(verdictsOf(rule, `${unseen}arresters: none\n`)).toEqual(['not met l1 d1: near']);
   });
 
   it('hangs on the length down to the bond where a protector or a shield is bonded', () => {

@@ -223,6 +223,22 @@ describe('arrester-lead-short', () => {
     ['19.6 in', '19.8 in'],
   ]);
 
+  it('asks for the leads of a mains protector with the cover on, in the words of every rule on them', () => {
+    const spd = site({ arrester: '', conductors: 'c1: {from: panel, to: R}, l: {from: a1, to: panel}' })
+      .replace('kind: gas tube', 'kind: mains protector')
+      .replace('region: us', 'region: iec');
+    const asked = (text: string) =>
+      [rule, 'protector-lead-volts', 'surge-device-lead'].flatMap((id) =>
+        findingsOf(id, text).findings.map((f) => f.remedy),
+      );
+    const careful = asked(spd);
+    expect([careful.length, new Set(careful).size]).toEqual([3, 1]);
+    expect(careful[0]).toContain('With the cover on');
+    const tube = asked(site({ arrester: '', conductors: 'c1: {from: panel, to: R}, l: {from: a1, to: panel}' }));
+    expect([tube.length, new Set(tube).size]).toEqual([2, 1]);
+    expect(tube[0]).toContain('Measure the lead from a1 to the bar');
+  });
+
   it('is met by one that is bolted to a bar', () => {
     expect(verdictsOf(rule, site())).toEqual(['met a1: bolted']);
     expect(verdictsOf(rule, lead('1 ft'))).toEqual(['not met a1: long']);

@@ -56,6 +56,8 @@ describe('all-electrodes-one-system', () => {
   it('names what would decide, and does not ask of the supplier’s own electrode or of a field station', () => {
     expect(verdictsOf(rule, site(`${gec}, ${perhaps}`))).toContain('cannot tell E2: decided by');
     expect(verdictsOf(rule, site(gec, notAll))).toContain('cannot tell E2: decided by');
+    const asked = findingsOf(rule, site(`${gec}, ${perhaps}`)).findings.find((f) => f.at[0] === 'E2')!;
+    expect(asked.remedy).toContain('`present:`');
     expect(outcomeOf(rule, site(gec, 'region: us, service: none'))).toBe('not applicable');
     const theirs = site(gec).replace('E2: {kind: rod}', 'E2: {kind: rod, owner: utility}');
     expect(verdictsOf(rule, theirs)).toEqual(['met house: in the system']);

@@ -23,6 +23,11 @@ conductors: {c1: {from: main, to: R1}${conductors}}
     ]);
     expect(verdictsOf(rule, site('', '', 'hut', ', incomplete: [conductors]'))).toEqual(['cannot tell sub: perhaps']);
     expect(verdictsOf(rule, site('', '', 'unknown'))).toEqual(['cannot tell sub: place unknown']);
+    const asked = (text: string) => findingsOf(rule, text).findings[0]!.remedy;
+    expect(asked(site('', '', 'unknown'))).toBe('Type `where:` for sub.');
+    const noHome = (where: string) => site('', '', where).replace('where: house', 'where: unknown');
+    expect(asked(noHome('hut'))).toBe('Type `where:` for the panel or bar of the service.');
+    expect(asked(noHome('unknown'))).toBe('Type `where:` for sub and for the service.');
   });
 
   it('takes no bond to the other building for an electrode of its own', () => {

@@ -50,6 +50,15 @@ describe('what is not known', () => {
     const site = text(box + wire).replace('bars: {', 'bars: {bar2: {kind: other}, ');
     expect(verdictsOf(rule, site)).toEqual(['cannot tell c6: metal guessed']);
   });
+  it('what leads into the soil, of which nothing is in the file', () => {
+    const none = text(box + metal)
+      .replace(/electrodes: .*\n/, '')
+      .replace(/, to: R[12]/g, ', to: unknown')
+      .replace(/ {2}(c5).*\n/, '');
+    expect(verdictsOf(rule, none)).toEqual(['cannot tell : no electrode']);
+    const { remedy } = findingsOf(rule, none).findings[0]!;
+    for (const field of ['`electrodes:`', '`conductors:`']) expect(remedy).toContain(field);
+  });
   it('what is struck hangs free', () => {
     const free = metal.replace(/ {2}c1.*\n/, '');
     expect(verdictsOf(rule, text(box + free))).toEqual(['cannot tell mast@top: no figures']);

@@ -40,6 +40,8 @@ describe('antenna-clear-of-overhead-line', () => {
 
   it('cannot tell without a distance, without a height, or with a rough distance', () => {
     expect(verdictsOf(rule, site('ft', 'height: 40 ft', ''))).toEqual(['cannot tell mast power: distance unknown']);
+    // never a tape beside a power line
+    expect(findingsOf(rule, site('ft', 'height: 40 ft', '')).findings[0]!.tool).toBe('eyes');
     expect(verdictsOf(rule, site('ft', 'near: [{part: power, distance: 60 ft}]', ''))).toEqual([
       'cannot tell mast power: height unknown',
     ]);
@@ -106,6 +108,7 @@ metalwork: {power: {kind: overhead power line${power}}}
 
   it('cannot tell without a distance, unless the line is too short to get there', () => {
     expect(verdictsOf(rule, site(''))).toEqual(['cannot tell coax power: distance unknown']);
+    expect(findingsOf(rule, site('')).findings[0]!.tool).toBe('eyes');
     const placed = (length: number) => `${head('us', 'm')}antennas: {dipole: {kind: half-wave dipole, at: [0, 0]}}
 lines: {coax: {kind: coax, path: [dipole, unknown], length: ${length} m}}
 metalwork: {power: {kind: overhead power line, route: [[30, -9], [30, 9]]}}

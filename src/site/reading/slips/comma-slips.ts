@@ -1,4 +1,4 @@
-import { fieldNames } from './field-names.ts';
+import { fieldNames, listNames } from './field-names.ts';
 import type { Lexeme } from './lexemes.ts';
 import { after, before, quoted, type Slip, type Source, slip, slipsAt } from './slip.ts';
 
@@ -32,7 +32,7 @@ function loneSlip(source: Source, lone: Lexeme, i: number): readonly Slip[] {
   const comma = before(source, i);
   const value = comma === null ? null : before(source, comma);
   if (value === null || !isValue(source, value)) return [];
-  return [commaSlip(source, source.lexemes[value]!, source.lexemes[comma!]!, i)];
+  return [commaSlip(source, value, source.lexemes[comma!]!, i)];
 }
 
 /** Text without quotes that stands behind a colon. */
@@ -40,8 +40,9 @@ function isValue(source: Source, i: number): boolean {
   return source.lexemes[i]!.kind === 'plain' && kindAt(source, before(source, i)) === 'colon';
 }
 
-function commaSlip(source: Source, value: Lexeme, comma: Lexeme, i: number): Slip {
+function commaSlip(source: Source, valueAt: number, comma: Lexeme, i: number): Slip {
   const { text } = source;
+  const value = source.lexemes[valueAt]!;
   const rest = source.lexemes[i]!;
   const touching = comma.end === rest.start;
   if (touching && /^\d{1,3}$/.test(value.text) && /^\d{3}(?!\d)/.test(rest.text)) {
@@ -52,8 +53,18 @@ function commaSlip(source: Source, value: Lexeme, comma: Lexeme, i: number): Sli
   }
   const last = lastLone(source, i);
   const whole = text.slice(value.start, last.end);
-  const edit = { start: value.start, end: last.end, text: quoted(whole) };
-  return slip('comma-in-braces', comma, { kept: value.text, rest: text.slice(rest.start, last.end) }, [edit]);
+  const values = { kept: value.text, rest: text.slice(rest.start, last.end) };
+  const span = { start: value.start, end: last.end };
+  if (listNames.has(fieldOf(source, valueAt)))
+    return slip('list-in-braces', comma, values, [{ ...span, text: `[${whole}]` }]);
+  return slip('comma-in-braces', comma, values, [{ ...span, text: quoted(whole) }]);
+}
+
+/** The name before the colon that a value stands behind. */
+function fieldOf(source: Source, value: number): string {
+  const colon = before(source, value);
+  const name = colon === null ? null : before(source, colon);
+  return name === null ? '' : source.lexemes[name]!.text.trim();
 }
 
 /** The last of the pieces that one text with several commas was cut into. */
