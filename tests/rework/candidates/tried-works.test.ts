@@ -21,7 +21,7 @@ function tryOut({ text, study }: SiteAtHand, tries: Tries, works: readonly Work[
   const tried = tries(text, changesOf(withNeeds(works, work)));
   if ('problem' in tried) return { written: false, brought: [], left: [] };
   const effect = effectOf(outlookOf(study), outlookOf(tried.run.study));
-  // where nobody can tell afterwards, it did what can be done by a tool
+  // what nobody can tell afterwards is for somebody to look at, not for another work
   const found = new Set(noLongerFound(effect).map((f) => f.id));
   return {
     written: tried.run.faults.length === 0,
