@@ -93,7 +93,10 @@ function doubt(
     because: becauseOf(r, v, speech),
     measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
     remedy: ruleSentence(r, v.settle, speech, v.at),
-    asks: ruleSentence(r, v.settle, speech, ['{at}']),
+    // read by the list of looks alone
+    get asks() {
+      return ruleSentence(r, v.settle, speech, ['{at}']);
+    },
   };
 }
 

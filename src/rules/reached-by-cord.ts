@@ -1,5 +1,7 @@
 import type { Bonding, PartTie } from '../bonding/bonding.ts';
 import type { Site } from '../site/site.ts';
+import { once } from '../units/once.ts';
+import { onceFor } from '../units/once-for.ts';
 import { neighbours, reachedFrom } from './neighbours.ts';
 
 /** Ties that a protective conductor makes; a core or a pulled plug is none. */
@@ -11,14 +13,14 @@ type OfSite = { readonly bonding: Bonding; readonly site: Site };
  * What the protective conductors of mains lines tie to any of `roots`, at once or from part to part, in this state.
  * `perhaps`: also by those of which nobody said whether they are there. `nameOf` draws together what is one piece anyway.
  */
-export function reachedByCord(
-  facts: OfSite,
-  roots: readonly string[],
-  perhaps: boolean,
-  nameOf: (part: string) => string = (part) => part,
-): ReadonlySet<string> {
-  return cordsFrom(facts, perhaps, nameOf)(roots);
+export function reachedByCord(facts: OfSite, roots: readonly string[], perhaps: boolean): ReadonlySet<string> {
+  return (perhaps ? cordsOf(facts).perhaps() : cordsOf(facts).sure())(roots);
 }
+
+const cordsOf = onceFor((facts: OfSite) => ({
+  sure: once(() => cordsFrom(facts, false, (part) => part)),
+  perhaps: once(() => cordsFrom(facts, true, (part) => part)),
+}));
 
 /** The same for many roots, one after the other. */
 export function cordsFrom(

@@ -58,10 +58,11 @@ function fedWithEarth(facts: Pick<Facts, 'bonding' | 'site'>): (b: BoxFacts) => 
   const reach = (roots: readonly string[]) => [false, true].map((perhaps) => reachedByCord(facts, roots, perhaps));
   // A sub-panel is not tied by the cords that it feeds.
   const [panelSure, panelPerhaps] = reach(ofKinds(sources));
+  const outletOf = byOutlet(facts.site);
   const [boxSure, boxPerhaps] = reach(ofKinds([...sources, 'sub-panel']));
   return ({ id, part }) => {
     if (sources.includes(part.kind)) return 'no';
-    const outlet = byOutlet(id, facts.site);
+    const outlet = outletOf(id);
     if (outlet === 'yes') return 'yes';
     const isPanel = part.kind === 'sub-panel';
     if ((isPanel ? panelSure : boxSure)!.has(id)) return 'yes';
@@ -71,15 +72,18 @@ function fedWithEarth(facts: Pick<Facts, 'bonding' | 'site'>): (b: BoxFacts) => 
 }
 
 /** By a cord to where no panel was typed; and where nobody spoke of the mains at all, perhaps by one. */
-function byOutlet(id: string, { lines, header }: Facts['site']): Answer {
+function byOutlet({ lines, header }: Facts['site']): (id: string) => Answer {
   const mains = lines.filter((l) => l.kind === 'mains' && l.present !== 'no');
-  if (mains.length === 0) return header.without.includes('mains') ? 'no' : 'unknown';
-  const cords = mains.filter(
-    ({ path }) =>
-      path.some((s) => s.is === 'part' && s.at.part === id) &&
-      path.some((s) => s.is === 'street' || s.is === 'unknown'),
-  );
-  const answers = cords.map((l) => l.protectiveConductor);
-  if (answers.includes('yes')) return 'yes';
-  return answers.includes('unknown') ? 'unknown' : 'no';
+  if (mains.length === 0) {
+    const answer = header.without.includes('mains') ? 'no' : 'unknown';
+    return () => answer;
+  }
+  const cords = mains
+    .filter(({ path }) => path.some((s) => s.is === 'street' || s.is === 'unknown'))
+    .map((l) => ({ ...l, ids: l.path.flatMap((s) => (s.is === 'part' ? [s.at.part] : [])) }));
+  return (id) => {
+    const answers = cords.filter((c) => c.ids.includes(id)).map((c) => c.protectiveConductor);
+    if (answers.includes('yes')) return 'yes';
+    return answers.includes('unknown') ? 'unknown' : 'no';
+  };
 }

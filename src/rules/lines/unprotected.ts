@@ -18,8 +18,8 @@ export function coresProtected(line: LineFacts, site: Site): readonly Verdict[] 
   );
   if (open === 0) {
     const by = [...new Set(cores.flatMap((c) => c.protectedBy))];
-    const buildings = buildingsOf(line, site);
     // one stands at one wall, wherever that is
+    const buildings = crossings.length > by.length ? buildingsOf(line, site) : [];
     if (buildings.length > by.length)
       return [{ is: 'not met', at, because: { key: 'one for two', values: { by, buildings } } }];
     return [{ is: 'met', at, because: { key: 'protected', values: { by } } }];
