@@ -11,7 +11,7 @@ type OfSite = { readonly bonding: Bonding; readonly site: Site };
 
 /**
  * What the protective conductors of mains lines tie to any of `roots`, at once or from part to part, in this state.
- * `perhaps`: also by those of which nobody said whether they are there. `nameOf` draws together what is one piece anyway.
+ * `perhaps`: also by those of which nobody said whether they are there. Gone through once for a site.
  */
 export function reachedByCord(facts: OfSite, roots: readonly string[], perhaps: boolean): ReadonlySet<string> {
   return (perhaps ? cordsOf(facts).perhaps() : cordsOf(facts).sure())(roots);
@@ -22,7 +22,7 @@ const cordsOf = onceFor((facts: OfSite) => ({
   perhaps: once(() => cordsFrom(facts, true, (part) => part)),
 }));
 
-/** The same for many roots, one after the other. */
+/** The same for many roots, one after the other. `nameOf` draws together what is one piece anyway. */
 export function cordsFrom(
   { bonding, site }: OfSite,
   perhaps: boolean,

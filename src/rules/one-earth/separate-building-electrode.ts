@@ -3,11 +3,9 @@ import type { Line } from '../../site/site.ts';
 import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { panels } from './cut-off-panels.ts';
 import { electrodesAtBuilding } from './electrodes-at-building.ts';
 import { homeOfService } from './home-of-service.ts';
-
-/** Boxes from which a feeder may come. */
-const sources: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
 
 type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
@@ -20,8 +18,8 @@ export const separateBuildingElectrode = rule({
   needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const home = homeOfService(facts);
-    const panels = facts.boxes.filter((b) => b.part.kind === 'sub-panel');
-    const elsewhere = panels.filter((b) => b.where === null || b.where !== home);
+    const fed = facts.boxes.filter((b) => b.part.kind === 'sub-panel');
+    const elsewhere = fed.filter((b) => b.where === null || b.where !== home);
     if (elsewhere.length === 0) return nothingThere(facts, 'equipment');
     return elsewhere.map((b): Verdict => {
       const electrode = electrodeOf(b, home, facts);
@@ -65,7 +63,7 @@ function electrodeOf(b: BoxFacts, home: string | null, facts: Asked): Verdict {
 
 /** The second half of the clause: a protective conductor with each feeder. null: nothing to say of them. */
 function ofFeeders(id: string, { site, boxes }: Asked): Verdict | null {
-  const others = new Set(boxes.filter((b) => b.id !== id && sources.includes(b.part.kind)).map((b) => b.id));
+  const others = new Set(boxes.filter((b) => b.id !== id && panels.includes(b.part.kind)).map((b) => b.id));
   const feeders = site.lines.filter(
     (l) => l.kind === 'mains' && l.present !== 'no' && meets(l, (p) => p === id) && meets(l, (p) => others.has(p)),
   );
