@@ -80,8 +80,8 @@ function runsOfSpans(
   const route = c.passes.length === 0 ? routeWay(c.route) : [];
   const ways = landingsOf(c).map(wayOf);
   if (route.length === 0 && ways.some((way) => way.length === 0)) return null;
-  const straight = ways.slice(1).map((to, i) => nearestPair(ways[i]!, to));
-  const runs = (route.length > 0 ? [route] : straight).map((way) => runsOf(way, own));
+  const spans = route.length > 0 ? [route] : ways.slice(1).map((to, i) => nearestPair(ways[i]!, to));
+  const runs = spans.map((way) => runsOf(way, own));
   if (runs.some((of) => of.length === 0)) return null;
   if (taps.length === 0 && c.splices.length === 0) return runs;
   const shares = c.passes.length > 0 ? null : partedShares(c, taps);

@@ -133,3 +133,16 @@ ${more}
     expect(both!.currentShare.has('tie')).toBe(false);
   });
 });
+
+it('a wire whose ends nobody traced is laid along the way that was drawn, and tied to nothing', () => {
+  const { dc, ground } = earthIn(`
+site: {name: Drawn, region: iec, units: m, service: R1}
+soil: {layers: [{resistivity: 100 ohm m}]}
+electrodes: {R1: {kind: rod, at: [0, 0], length: 2.4 m, diameter: 16 mm}}
+conductors:
+  c1: {wire: round 8 mm bare copper, route: [[100, 0], [112, 0]], buried: 0.5 m, joints: none}
+`);
+  expect(ground.leaking.map((c) => [c.id, c.spans?.[0]?.lengthM])).toEqual([['c1', 12]]);
+  // 100 m off it takes nothing from the rod
+  isNear(dc.earth.resistanceOhm!.value!, rodOhm);
+});

@@ -1,5 +1,9 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { MetFinding } from '../../src/rules/met-finding.ts';
+import { readSiteBytes } from '../../src/site/read-site-bytes.ts';
+import { runStudy } from '../../src/study/run-study.ts';
 import { exampleFiles, studyOfExample, studyOfText } from '../examples/study-of-example.ts';
 
 /** Keys that others may build on: never renamed. */
@@ -129,3 +133,23 @@ function allOf(finding: MetFinding): Record<string, unknown> {
   expect(finding.title).toBe(title);
   return { ...rest, title, because: finding.because, measured: finding.measured, remedy };
 }
+
+describe('every site file that can be read', () => {
+  const files = readdirSync('tests/sites', { recursive: true, encoding: 'utf8' }).filter((f) =>
+    f.endsWith('.site.yaml'),
+  );
+  const read = files.flatMap((file) => {
+    const { site } = readSiteBytes(readFileSync(join('tests/sites', file)), file);
+    return site === null ? [] : [{ file, site }];
+  });
+
+  it('is there', () => {
+    expect(read.length).toBeGreaterThan(15);
+  });
+
+  it.each(read)('gives a whole study: $file', ({ site }) => {
+    const { study, faults } = runStudy(site, { state: null, version: '0', checksum: '0', date: null, detail: true });
+    expect(faults).toEqual([]);
+    expect(Object.keys(JSON.parse(JSON.stringify(study)))).toEqual(Object.keys(study));
+  });
+});
