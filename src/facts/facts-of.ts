@@ -9,6 +9,7 @@ import { readingTraps } from '../network/reading-traps.ts';
 import { siteSounding } from '../network/site-sounding.ts';
 import { noAnswers, soilAnswers } from '../network/soil-answers.ts';
 import { transferredShares } from '../network/transferred-shares.ts';
+import { isAmerican } from '../site/is-american.ts';
 import type { Site } from '../site/site.ts';
 import { lazily } from '../units/lazily.ts';
 import { once } from '../units/once.ts';
@@ -32,6 +33,7 @@ export function factsOf(typed: Site, state: string | null, seasons = false): Fac
   return lazily<Facts>({
     site,
     header: () => site().header,
+    isAmerican: () => isAmerican(site().header.region),
     sections: () => site().sections,
     bonding,
     electrodes: () => electrodeFacts(site(), bonding(), (id) => soil().aloneOf(id)),

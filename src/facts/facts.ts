@@ -171,6 +171,8 @@ export interface GroundFacts {
 export interface Facts {
   readonly site: Site;
   readonly header: SiteHeader;
+  /** Whether the region whose conditions are asked is one of isAmerican(): a rule that asks no more of it says the same in all those. */
+  readonly isAmerican: boolean;
   /** Whether a section was typed, typed as none, or not looked at; `incomplete` ones count as missing for what is not in them. */
   readonly sections: Readonly<Record<SectionName, 'listed' | 'none' | 'missing'>>;
   readonly bonding: Bonding;

@@ -1,7 +1,9 @@
 import type { Facts } from '../facts/facts.ts';
+import { isAmerican } from '../site/is-american.ts';
 import type { Region } from '../site/site.ts';
 import { type Asked, ask, type Faults } from './asked.ts';
 import { setAsks, siteSets } from './code-sets/site-sets.ts';
+import { type FactsInSet, factsInSet } from './facts-in-set.ts';
 import { familyIn } from './family-in.ts';
 import { rules } from './index.ts';
 import type { CodeSet, Rule } from './rule.ts';
@@ -11,31 +13,32 @@ import type { CodeSet, Rule } from './rule.ts';
  * once where it says the same in all of them; where it does not (another family, another verdict), once for each set.
  */
 export function askSets(facts: Facts, faults: Faults, isAsked: (rule: Rule) => boolean): readonly Asked[] {
-  return rules.filter(isAsked).flatMap((rule) => askRule(rule, facts, faults));
+  const sets = siteSets(facts.header).map((set) => factsInSet(facts, set));
+  return rules.filter(isAsked).flatMap((rule) => askRule(rule, sets, faults));
 }
 
-function askRule(rule: Rule, facts: Facts, faults: Faults): readonly Asked[] {
-  const all = siteSets(facts.header);
-  const sets = all.filter((set) => setAsks(rule, set));
-  const [first] = sets;
-  if (first === undefined) return [];
-  const once = ask(rule, first, facts, faults);
-  if (all.length === 1) return [once];
-  const asked = sets.map((set) => again(once, set, facts, faults));
+function askRule(rule: Rule, all: readonly FactsInSet[], faults: Faults): readonly Asked[] {
+  const sets = all.filter(({ set }) => setAsks(rule, set));
+  const asked: Asked[] = [];
+  for (const one of sets) {
+    const before = asked.find((a) => holdsIn(a, one.set));
+    asked.push(before === undefined ? ask(rule, one, faults) : inSet(before, one.set, before.codeSet));
+  }
+  const [first] = asked;
+  if (first === undefined || all.length === 1) return asked;
   const isEverywhere = rule.codeSets.includes('any') && sets.length === all.length;
-  if (isEverywhere && asked.every((a) => saysSame(a, once))) return [inSet(once, once.set, 'any')];
+  if (isEverywhere && asked.every((a) => saysSame(a, first))) return [inSet(first, first.set, 'any')];
   return asked.map((a) => inSet(a, a.set, a.set === 'unknown' ? 'us' : a.set));
 }
 
-/** The same verdicts in another set. */
-function inSet({ rule, verdicts, readsRegion, adopted }: Asked, set: Region, codeSet: CodeSet): Asked {
-  return { rule, set, codeSet, family: familyIn(rule, set), verdicts, readsRegion, adopted };
+/** Whether a rule would read the same of another region, and so say the same there. */
+function holdsIn({ reads, set }: Asked, other: Region): boolean {
+  return reads === 'nothing' || (reads === 'isAmerican' && isAmerican(set) === isAmerican(other));
 }
 
-/** Only a rule that read the region can say something else in another set. */
-function again(once: Asked, set: Region, facts: Facts, faults: Faults): Asked {
-  if (set === once.set) return once;
-  return once.readsRegion ? ask(once.rule, set, facts, faults) : inSet(once, set, once.codeSet);
+/** The same verdicts in another set. */
+function inSet({ rule, verdicts, reads, adopted }: Asked, set: Region, codeSet: CodeSet): Asked {
+  return { rule, set, codeSet, family: familyIn(rule, set), verdicts, reads, adopted };
 }
 
 function saysSame(a: Asked, b: Asked): boolean {

@@ -1,8 +1,8 @@
 import type { Facts } from '../facts/facts.ts';
 import type { Region } from '../site/site.ts';
-import { once } from '../units/once.ts';
 import { adoptedYear } from './code-sets/adopted-edition.ts';
 import { codeSetOf } from './code-sets/site-sets.ts';
+import type { FactsInSet, RegionRead } from './facts-in-set.ts';
 import { familyIn } from './family-in.ts';
 import { gatherDoubts } from './gather-doubts.ts';
 import type { CodeSet, Family, Rule, Verdict } from './rule.ts';
@@ -16,8 +16,8 @@ export interface Asked {
   readonly codeSet: CodeSet;
   readonly family: Family;
   readonly verdicts: readonly Verdict[];
-  /** The rule read whose region is asked: in another set it may say something else. */
-  readonly readsRegion: boolean;
+  /** What it read of the region whose set is asked: where that differs it may say something else. */
+  readonly reads: RegionRead;
   /** The adopted edition is older than the clause, so that nobody asks it. */
   readonly adopted: { readonly year: number; readonly since: number } | null;
 }
@@ -25,10 +25,10 @@ export interface Asked {
 export type Faults = { readonly rule: string; readonly error: unknown }[];
 
 /** Asks a rule for a set. One that throws becomes 'cannot tell' and is noted as our fault. */
-export function ask(rule: Rule, set: Region, facts: Facts, faults: Faults): Asked {
+export function ask(rule: Rule, { set, facts, seen }: FactsInSet, faults: Faults): Asked {
   const adopted = notYet(rule, facts);
-  const region = { isRead: false };
-  const verdicts = adopted === null ? verdictsOf(rule, handed(rule, set, facts, region), faults) : [];
+  seen.read = 'nothing';
+  const verdicts = adopted === null ? verdictsOf(rule, facts, faults) : [];
   const family = familyIn(rule, set);
   return {
     rule,
@@ -36,7 +36,7 @@ export function ask(rule: Rule, set: Region, facts: Facts, faults: Faults): Aske
     codeSet: codeSetOf(rule, set),
     family,
     verdicts,
-    readsRegion: region.isRead,
+    reads: seen.read,
     adopted,
   };
 }
@@ -47,36 +47,12 @@ function notYet({ since, source }: Rule, { header }: Facts): Asked['adopted'] {
   return year === null || year >= since ? null : { year, since };
 }
 
-function verdictsOf(rule: Rule, facts: object, faults: Faults): readonly Verdict[] {
+function verdictsOf(rule: Rule, facts: Facts, faults: Faults): readonly Verdict[] {
   try {
-    return gatherDoubts(rule.check(facts as never));
+    return gatherDoubts(rule.check(facts));
   } catch (error) {
     faults.push({ rule: rule.id, error });
     const because = { key: faultKey };
     return [{ is: 'cannot tell', at: [], because, settle: because }];
   }
-}
-
-/**
- * What the rule names, each worked out when the rule reads it: one that stops early costs nothing. The header names the
- * region whose set is asked, which on a site of several sets need not be the site's own.
- */
-function handed(rule: Rule, set: Region, facts: Facts, region: { isRead: boolean }) {
-  const header = once(() => headerOf(facts.header, set, region));
-  const given = {};
-  for (const name of rule.needs) {
-    const get = name === 'header' ? header : () => facts[name];
-    Object.defineProperty(given, name, { enumerable: true, get });
-  }
-  return given;
-}
-
-function headerOf(header: Facts['header'], set: Region, region: { isRead: boolean }): Facts['header'] {
-  return Object.defineProperty({ ...header }, 'region', {
-    enumerable: true,
-    get() {
-      region.isRead = true;
-      return set;
-    },
-  });
 }

@@ -12,6 +12,9 @@ import { sayMeasured } from './say-measured.ts';
 
 /** What all findings of one rule in one code set share. */
 export interface Heading {
+  /** Its id before the places. */
+  readonly name: string;
+  /** Those that let findings of this rule stand. */
   readonly agreed: readonly Agreement[];
   readonly speech: Speech;
   /** What keeps the ids of a second code set apart from those of the first. */
@@ -21,16 +24,23 @@ export interface Heading {
 }
 
 export function headingOf(asked: Asked, header: SiteHeader, speech: Speech, prefix: string): Heading {
-  const { agreed } = header;
-  return { agreed, speech, prefix, source: sourceIn(asked.rule, header), basis: basisOf(asked, header, speech) };
+  const { rule, codeSet } = asked;
+  return {
+    name: `${prefix}${rule.id}`,
+    agreed: agreedUnder(agreedAs({ rule: rule.id, codeSet }), header.agreed),
+    speech,
+    prefix,
+    source: sourceIn(rule, header),
+    basis: basisOf(asked, header, speech),
+  };
 }
 
 /** A verdict as a finding, in words; null for one that says nothing of a place. */
 export function findingOf(asked: Asked, v: Verdict, heading: Heading): Finding | null {
   if (v.is === 'not applicable' || v.is === 'not looked at') return null;
-  const { id: rule } = asked.rule;
-  const id = `${heading.prefix}${v.at.length === 0 ? rule : `${rule}:${v.at.join('+')}`}`;
-  const agreed = agreementOf(agreedAs({ rule, codeSet: asked.codeSet }), v.at, heading.agreed);
+  const { name } = heading;
+  const id = v.at.length === 0 ? name : `${name}:${v.at.length === 1 ? v.at[0] : v.at.join('+')}`;
+  const agreed = agreementAt(v.at, heading.agreed);
   if (v.is === 'met') return new MetFinding(asked, v, heading, id, agreed);
   return v.is === 'not met' ? notMet(asked, v, heading, { id, agreed }) : doubt(asked, v, heading, { id, agreed });
 }
@@ -104,9 +114,13 @@ function becauseOf(r: Rule, { because, at }: Extract<Verdict, { at: unknown }>, 
   return { key: because.key, values: because.values ?? {}, text: ruleSentence(r, because, speech, at) };
 }
 
-/** The agreement that lets a finding of this name stand at these places. */
-export function agreementOf(name: string, at: readonly string[], agreed: readonly Agreement[]): Finding['agreed'] {
-  if (agreed.length === 0) return null;
-  const found = agreed.find((a) => a.rule === name && (a.at === null || at.includes(a.at)));
+/** The agreements to findings of one name. */
+export function agreedUnder(name: string, agreed: readonly Agreement[]): readonly Agreement[] {
+  return agreed.filter((a) => a.rule === name);
+}
+
+/** The agreement, of those to findings of its name, that lets a finding at these places stand. */
+export function agreementAt(at: readonly string[], agreed: readonly Agreement[]): Finding['agreed'] {
+  const found = agreed.find((a) => a.at === null || at.includes(a.at));
   return found === undefined ? null : { reason: found.reason, by: found.by, date: found.date };
 }

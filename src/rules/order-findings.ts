@@ -1,3 +1,4 @@
+import { onceFor } from '../units/once-for.ts';
 import type { Severity } from './rule.ts';
 import type { Finding } from './run-rules.ts';
 
@@ -5,26 +6,46 @@ const outcomes = ['not met', 'cannot tell', 'met'] as const;
 /** The gravest first. */
 export const severities: readonly Severity[] = ['hazard', 'defect', 'advice'];
 
+type Order = readonly { readonly id: string; readonly first?: true }[];
+
 /**
  * Findings in a total order: what everything else hangs on (`first`), then outcome (not met, cannot tell, met), what is not
  * agreed to before what is, severity, place of the rule in the pack (what undoes everything else stands early), id.
  */
-export function orderFindings<F extends Finding>(
-  findings: readonly F[],
-  rules: readonly { readonly id: string; readonly first?: true }[],
-): readonly F[] {
-  const order = new Map<string, number>(rules.map((r, i) => [r.id, i]));
-  const first = new Set<string>(rules.filter((r) => r.first).map((r) => r.id));
+export function orderFindings<F extends Finding>(findings: readonly F[], rules: Order): readonly F[] {
+  const { order, first } = placesIn(rules);
   const alike = new Map<number, F[]>();
+  let before: { readonly f: F; readonly same: F[] } | null = null;
   for (const f of findings) {
+    // those of one rule mostly come one after the other
+    if (before !== null && standsWith(f, before.f)) {
+      before.same.push(f);
+      continue;
+    }
     const leads = f.outcome !== 'met' && f.agreed === null && first.has(f.rule);
     // what is no rule of the pack (an owner's own limit) stands behind all that are
     const rank = rankOf(f, leads) * (rules.length + 1) + (order.get(f.rule) ?? rules.length);
-    const others = alike.get(rank);
-    if (others === undefined) alike.set(rank, [f]);
-    else others.push(f);
+    const same = alike.get(rank) ?? [];
+    same.push(f);
+    alike.set(rank, same);
+    before = { f, same };
   }
   return [...alike].sort(([a], [b]) => a - b).flatMap(([, same]) => same.sort(byId));
+}
+
+const placesIn = onceFor((rules: Order) => ({
+  order: new Map<string, number>(rules.map((r, i) => [r.id, i])),
+  first: new Set<string>(rules.filter((r) => r.first).map((r) => r.id)),
+}));
+
+function standsWith(f: Finding, other: Finding): boolean {
+  const isAgreed = f.agreed !== null;
+  return (
+    f.rule === other.rule &&
+    f.outcome === other.outcome &&
+    f.severity === other.severity &&
+    isAgreed === (other.agreed !== null)
+  );
 }
 
 /** Place among all in which a finding can stand before its rule is asked after, 0 for the first. */
@@ -34,6 +55,6 @@ function rankOf(f: Finding, leads: boolean): number {
 }
 
 function byId(a: Finding, b: Finding): number {
-  if (a.id === b.id) return 0;
-  return a.id < b.id ? -1 : 1;
+  if (a.id < b.id) return -1;
+  return a.id === b.id ? 0 : 1;
 }

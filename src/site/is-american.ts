@@ -1,4 +1,4 @@
-import type { Region } from '../../site/site.ts';
+import type { Region } from './site.ts';
 
 /** Where wires are sold by gauge and rods by the foot, and the American codes are asked; a region that nobody gave counts as the commonest. */
 export function isAmerican(region: Region): boolean {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { expect, it } from 'vitest';
+import { factsOf } from '../../src/facts/facts-of.ts';
 import { addRod } from '../../src/rules/changes/add-rod.ts';
 import { type RuleId, ruleIds } from '../../src/rules/rule-ids.ts';
 import type { SiteChange } from '../../src/site/change.ts';
@@ -305,7 +306,7 @@ it.each([
   const { study } = runStudy(read.site!, options);
   const found = study.findings.find((f) => /mast-(grounded|earthed)$/.test(f.rule) && f.outcome === 'not met');
   const change = found?.change as readonly SiteChange[] | undefined;
-  const [rod] = addRod(read.site!, read.site!.header.region, 'mast@base');
+  const [rod] = addRod(factsOf(read.site!, null), 'mast@base');
   expect(rod).toMatchObject({ fields: size });
   if (region !== 'unknown') expect(change?.filter((c) => c.is === 'add' && c.section === 'conductors')).toHaveLength(2);
 });

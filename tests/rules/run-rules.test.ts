@@ -7,13 +7,13 @@ import { runRules } from '../../src/rules/run-rules.ts';
 import type { Agreement, Region } from '../../src/site/site.ts';
 
 /** What each rule of the pack is made to say; a rule that is not named says that it is not applicable. */
-const script = vi.hoisted(() => new Map<string, () => readonly unknown[]>());
+const script = vi.hoisted(() => new Map<string, (facts: Facts) => readonly unknown[]>());
 
 vi.mock('../../src/rules/index.ts', async (original) => {
   const { rules: pack } = await original<{ rules: readonly Rule[] }>();
   const { ruleWords } = await import('../../src/words/rules/index.ts');
   const silent = (r: Rule) => [{ is: 'not applicable', because: { key: Object.keys(ruleWords[r.id]!.because)[0]! } }];
-  return { rules: pack.map((r) => ({ ...r, check: () => script.get(r.id)?.() ?? silent(r) })) };
+  return { rules: pack.map((r) => ({ ...r, check: (facts: Facts) => script.get(r.id)?.(facts) ?? silent(r) })) };
 });
 
 const speech = { terms: 'us', unitsFirst: 'us' } as const;
@@ -106,20 +106,33 @@ describe('a rule that throws', () => {
   });
 });
 
-it('hands a rule the facts that it names and no other', () => {
-  const got = new Map<string, readonly string[]>();
-  const facts = new Proxy({ header: { region: 'us', agreed: [] } }, { get: (of, name) => Reflect.get(of, name) ?? [] });
-  const pack = rules as unknown as { id: string; needs: readonly string[]; check: (facts: object) => unknown }[];
-  for (const r of pack) {
-    const check = r.check;
-    r.check = (handed) => {
-      got.set(r.id, Object.keys(handed));
-      return check(handed);
-    };
-  }
-  runRules(facts as unknown as Facts, speech);
-  expect(got.size).toBeGreaterThan(30);
-  for (const r of pack) if (got.has(r.id)) expect(got.get(r.id)).toEqual(r.needs);
+describe('of the region whose set is asked', () => {
+  const all: readonly Region[] = ['us', 'ca', 'iec', 'uk', 'au'];
+  const header = { region: 'us', codeSets: all, agreed: [] };
+  /** For which regions a rule was asked that reads what `read` reads. */
+  const askedFor = (read: (facts: Facts) => unknown): readonly unknown[] => {
+    const seen: unknown[] = [];
+    script.set('arrester-bonded', (facts) => {
+      seen.push(read(facts));
+      return [notMet(['a1'], 'floating')];
+    });
+    runRules({ header } as unknown as Facts, speech);
+    return seen;
+  };
+
+  it('a rule that reads nothing is asked once for all', () => {
+    expect(askedFor(() => 'asked')).toEqual(['asked']);
+  });
+
+  it('one that asks whether it is American is asked once for each answer', () => {
+    expect(askedFor(({ isAmerican }) => isAmerican)).toEqual([true, false]);
+  });
+
+  it('one that reads the region is asked for each, and reads that one', () => {
+    expect(askedFor((facts) => facts.header.region)).toEqual(all);
+    const readsBoth = (facts: Facts) => (facts.isAmerican ? 'American' : facts.header.region);
+    expect(askedFor(readsBoth)).toEqual(['American', 'iec', 'uk', 'au']);
+  });
 });
 
 describe('regions', () => {

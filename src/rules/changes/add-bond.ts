@@ -1,13 +1,12 @@
+import type { Facts } from '../../facts/facts.ts';
 import type { SiteChange } from '../../site/change.ts';
-import type { Region, Site } from '../../site/site.ts';
-import { isAmerican } from '../code-sets/is-american.ts';
 import { freeId } from './free-id.ts';
 
 /** 6 AWG copper: NFPA 70 810.21(J); 16 mm2 copper: IEC 60728-11, antenna earthing (both second-hand). */
 const usual = { us: '6 AWG copper', iec: '16 mm2 copper' };
 
-export function usualWire(region: Region): string {
-  return isAmerican(region) ? usual.us : usual.iec;
+export function usualWire({ isAmerican }: Pick<Facts, 'isAmerican'>): string {
+  return isAmerican ? usual.us : usual.iec;
 }
 
 /**
@@ -15,17 +14,16 @@ export function usualWire(region: Region): string {
  * clamps that may lie in soil. Nothing where the other end is not known.
  */
 export function addBond(
-  site: Site,
-  region: Region,
+  facts: Pick<Facts, 'site' | 'isAmerican'>,
   from: string,
   to: string | null,
 ): { readonly change?: readonly SiteChange[] } {
   if (to === null || from === to) return {};
-  const id = freeId(site, `bond-${from}-${to}`);
+  const id = freeId(facts.site, `bond-${from}-${to}`);
   const fields = {
     from,
     to,
-    wire: usualWire(region),
+    wire: usualWire(facts),
     joints: ['exothermic weld', 'exothermic weld'],
     known: 'planned',
   };

@@ -1,6 +1,5 @@
+import type { Facts } from '../../facts/facts.ts';
 import type { SiteChange } from '../../site/change.ts';
-import type { Region, Site } from '../../site/site.ts';
-import { isAmerican } from '../code-sets/is-american.ts';
 import { addBond, usualWire } from './add-bond.ts';
 import { freeId } from './free-id.ts';
 
@@ -15,27 +14,26 @@ const rods = {
 
 /** One more rod of the size that a region asks, bonded to a part, and to the service where it is named; all still to be built. */
 export function addRod(
-  site: Site,
-  region: Region,
+  facts: Pick<Facts, 'site' | 'isAmerican'>,
   beside: string,
   service: string | null = null,
 ): readonly SiteChange[] {
-  const rod = freeId(site, `rod-${beside}`);
-  const wire = freeId(site, `bond-${beside}-${rod}`);
+  const rod = freeId(facts.site, `rod-${beside}`);
+  const wire = freeId(facts.site, `bond-${beside}-${rod}`);
   const joints = ['exothermic weld', 'exothermic weld'];
   return [
     {
       is: 'add',
       section: 'electrodes',
       id: rod,
-      fields: { kind: 'rod', ...(isAmerican(region) ? rods.us : rods.iec), known: 'planned' },
+      fields: { kind: 'rod', ...(facts.isAmerican ? rods.us : rods.iec), known: 'planned' },
     },
     {
       is: 'add',
       section: 'conductors',
       id: wire,
-      fields: { from: beside, to: rod, wire: usualWire(region), joints, known: 'planned' },
+      fields: { from: beside, to: rod, wire: usualWire(facts), joints, known: 'planned' },
     },
-    ...(addBond(site, region, rod, service).change ?? []),
+    ...(addBond(facts, rod, service).change ?? []),
   ];
 }

@@ -1,5 +1,4 @@
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
-import { isAmerican } from '../code-sets/is-american.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { iecLeadSections, iecLeadVerdict } from './iec-lead-verdict.ts';
@@ -18,13 +17,12 @@ export const pathMinimumArea = rule({
     { key: 'areaM2', value: us.copper, sense: 'least', of: 'copper, United States and Canada' },
     { key: 'areaM2', value: iecLeadSections.copper, sense: 'least', of: 'copper elsewhere' },
   ],
-  needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
     const onWay = beyondTheLead(facts);
     const found = facts.conductors.filter((c) => onWay.has(c.id));
-    const isAbroad = !isAmerican(facts.header.region);
     if (found.length === 0) return nothingThere(facts, 'conductors');
-    return found.map((c) => ofWire(c, isAbroad));
+    return found.map((c) => ofWire(c, !facts.isAmerican));
   },
 });
 

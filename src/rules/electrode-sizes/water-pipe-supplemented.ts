@@ -10,7 +10,7 @@ export const waterPipeSupplemented = rule({
   severity: 'defect',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: null, clause: '250.53(D)(2)', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'electrodes', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'electrodes', 'bonding', 'site'],
   check(facts) {
     const pipes = facts.electrodes.filter((e) => e.part.kind === 'water pipe');
     return pipes.length === 0 ? nothingThere(facts, 'electrodes') : pipes.map((e) => ofPipe(e, facts));
@@ -20,7 +20,7 @@ export const waterPipeSupplemented = rule({
 /** Another pipe of water is no supplement: it is lost the same way. */
 function ofPipe(
   e: ElectrodeFacts,
-  facts: Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'site'>,
+  facts: Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'electrodes' | 'bonding' | 'site'>,
 ): Verdict {
   const at = [e.id];
   const others = facts.electrodes.filter((o) => o.part.kind !== 'water pipe' && isListedElectrode(o.part) !== 'no');
@@ -33,5 +33,5 @@ function ofPipe(
   if (mayJoin || mayBe || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
   }
-  return { is: 'not met', at, because: { key: 'alone' }, change: addRod(facts.site, facts.header.region, e.id) };
+  return { is: 'not met', at, because: { key: 'alone' }, change: addRod(facts, e.id) };
 }

@@ -27,7 +27,7 @@ export const singleRod25Ohm = rule({
     { from: 2011, clause: '250.53(A)(2) exception' },
   ],
   limits: [{ key: 'resistanceOhm', value: mostOhm, sense: 'most' }],
-  needs: ['header', 'sections', 'electrodes', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'electrodes', 'bonding', 'site'],
   check(facts) {
     const rods = rodsPipesPlates(facts.electrodes);
     if (rods.length === 0) return nothingThere(facts, 'electrodes');
@@ -35,7 +35,7 @@ export const singleRod25Ohm = rule({
   },
 });
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'electrodes' | 'bonding' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'electrodes' | 'bonding' | 'site'>;
 
 function ofRod(e: ElectrodeFacts, facts: Asked): Verdict {
   const at = [e.id];
@@ -52,7 +52,7 @@ function ofRod(e: ElectrodeFacts, facts: Asked): Verdict {
     at,
     because: { key: 'not measured' },
     ...underIsolated(e, facts.bonding),
-    change: addRod(facts.site, facts.header.region, e.id),
+    change: addRod(facts, e.id),
   };
 }
 

@@ -18,7 +18,7 @@ const station: readonly string[] = [
 ];
 const barKinds: readonly string[] = ['station ground bar', 'entry panel', 'main earthing bar'];
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
 export const equipmentOnStationBar = rule({
   id: 'equipment-on-station-bar',
@@ -31,7 +31,7 @@ export const equipmentOnStationBar = rule({
     clause: 'bonding of equipment; common practice',
     provenance: 'memory',
   },
-  needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const boxes = facts.boxes.filter((b) => station.includes(b.part.kind) && b.where !== 'outside');
     if (boxes.length === 0) return nothingThere(facts, 'equipment');
@@ -72,6 +72,6 @@ function ofBox(
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   if (isOther) return { is: 'not met', at, because: { key: 'other bar' } };
   const bar = facts.site.bars.find((b) => barKinds.includes(b.kind) && b.present !== 'no')?.id ?? null;
-  const tie = addBond(facts.site, facts.header.region, id, bar);
+  const tie = addBond(facts, id, bar);
   return { is: 'not met', at, because: { key: 'not on bar' }, under: `no-orphan-equipment:${id}`, ...tie };
 }

@@ -19,7 +19,7 @@ const services: readonly string[] = ['gas pipe', 'water pipe'];
 /** What the clauses name, by the words that owners type: piping, and metal that forms the frame of a building. */
 const named = /\bpip(?:e|es|ing)\b|steel frame|structural/i;
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'conductors' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'conductors' | 'site'>;
 
 export const metalworkBonded = rule({
   id: 'metalwork-bonded',
@@ -32,7 +32,7 @@ export const metalworkBonded = rule({
     clause: '250.104; 411.3.1.2',
     provenance: 'second-hand',
   },
-  needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
     const { site } = facts;
     const metal = site.metalwork.filter((m) => !leftOut.includes(m.kind) && !isPool(m.kind) && m.present !== 'no');
@@ -64,7 +64,7 @@ function ofFence(m: Metalwork, facts: Asked, distances: Distances): Verdict {
 }
 
 function ofMetal(m: Metalwork, facts: Asked, distances: Distances): Verdict {
-  const { bonding, site, header } = facts;
+  const { bonding } = facts;
   const at = [m.id];
   const reaches = bonding.service.is === 'known' ? bonding.serviceBy.bonds : bonding.earthBy.bonds;
   if (reaches.has(m.id) && isInPieces(m))
@@ -73,7 +73,7 @@ function ofMetal(m: Metalwork, facts: Asked, distances: Distances): Verdict {
   if (m.bonded !== 'no') return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'look' } };
   if (m.kind === 'unknown')
     return { is: 'cannot tell', at, because: { key: 'kind unknown' }, settle: { key: 'say what' } };
-  const bond = addBond(site, header.region, m.id, bonding.service.part);
+  const bond = addBond(facts, m.id, bonding.service.part);
   if (named.test(m.kind)) {
     const severity = services.includes(m.kind) ? 'hazard' : 'defect';
     if (m.kind === 'gas pipe') return { is: 'not met', at, because: { key: 'gas not bonded' }, severity, ...bond };

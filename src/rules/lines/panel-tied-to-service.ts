@@ -10,7 +10,7 @@ export const panelTiedToService = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'NFPA 70', edition: null, clause: '810.21(J)', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'site'],
   check(facts) {
     const { bonding, site } = facts;
     const bars = site.bars.filter((b) => b.present !== 'no' && b.id !== bonding.service.part);
@@ -20,7 +20,7 @@ export const panelTiedToService = rule({
     const tie = (id: string) => ({
       untied: [id],
       ...underGroup(id, groups),
-      ...addBond(site, facts.header.region, id, bonding.service.part),
+      ...addBond(facts, id, bonding.service.part),
     });
     return bars.map((bar): Verdict => {
       const at = [bar.id];

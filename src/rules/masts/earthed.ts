@@ -7,9 +7,10 @@ import { mayReachSupplierEarth, reachesSupplierEarth } from '../supplier-earth.t
 
 /** For each support of metal: does permanent metal lead from it to an electrode. Shared by the clauses that ask it. */
 export function mastsEarthed(
-  facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'masts' | 'site'>,
+  facts: Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'site'>,
+  masts: Facts['masts'],
 ): readonly Verdict[] {
-  const { bonding, masts } = facts;
+  const { bonding } = facts;
   if (masts.length === 0) return nothingThere(facts, 'supports');
   const metal = masts.filter((m) => m.metal !== 'no');
   if (metal.length === 0) return [{ is: 'not applicable', because: { key: 'not of metal' } }];
@@ -31,10 +32,11 @@ export function mastsEarthed(
 }
 
 /** A lead from the foot to an electrode of the service's system, else to any that is the owner's; a new rod is tied to it. */
-function leadToEarth(mast: string, { site, header, bonding }: Pick<Facts, 'site' | 'header' | 'bonding'>) {
+function leadToEarth(mast: string, facts: Pick<Facts, 'site' | 'isAmerican' | 'bonding'>) {
+  const { site, bonding } = facts;
   const own = site.electrodes.filter((e) => e.present !== 'no' && e.owner !== 'utility').map((e) => e.id);
   const to = own.find((id) => bonding.serviceBy.bonds.has(id)) ?? own[0];
-  if (to !== undefined) return addBond(site, header.region, `${mast}@base`, to);
+  if (to !== undefined) return addBond(facts, `${mast}@base`, to);
   const service = bonding.service.is === 'known' ? bonding.service.part : null;
-  return { change: addRod(site, header.region, `${mast}@base`, service) };
+  return { change: addRod(facts, `${mast}@base`, service) };
 }

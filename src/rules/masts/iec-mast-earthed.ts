@@ -10,15 +10,14 @@ export const iecMastEarthed = rule({
   severity: 'hazard',
   codeSets: ['iec'],
   source: { document: 'IEC 60728-11', edition: '2016, 2023', clause: 'outdoor antennas', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'masts', 'conductors', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'masts', 'conductors', 'site'],
   check(facts) {
     const exempt = facadeExempt(facts.site);
     const indoors = indoorMasts(facts.site);
     const masts = facts.masts.filter((m) => !indoors.has(m.id));
     if (masts.length === 0 && indoors.size > 0) return [{ is: 'not applicable', because: { key: 'indoors' } }];
-    const { header, sections, bonding, site } = facts;
     const mayBeApart = mayStandApart(facts);
-    return mastsEarthed({ header, sections, bonding, site, masts }).map((v): Verdict => {
+    return mastsEarthed(facts, masts).map((v): Verdict => {
       if (v.is !== 'not met') return v;
       const [mast = ''] = v.at;
       if (mayBeApart.has(mast))

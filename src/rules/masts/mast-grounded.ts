@@ -8,12 +8,11 @@ export const mastGrounded = rule({
   severity: 'hazard',
   codeSets: ['us', 'ca', 'au'],
   source: { document: 'NFPA 70', edition: null, clause: '810.15, 810.21, 810.51', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'masts', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'masts', 'site'],
   check(facts) {
     const indoors = indoorMasts(facts.site);
     const masts = facts.masts.filter((m) => !indoors.has(m.id));
     if (masts.length === 0 && indoors.size > 0) return [{ is: 'not applicable', because: { key: 'indoors' } }];
-    const { header, sections, bonding, site } = facts;
-    return mastsEarthed({ header, sections, bonding, site, masts });
+    return mastsEarthed(facts, masts);
   },
 });

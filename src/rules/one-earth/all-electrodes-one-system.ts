@@ -14,7 +14,7 @@ export const allElectrodesOneSystem = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'NFPA 70', edition: '2020', clause: '250.50, 250.58', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'electrodes', 'site'],
   check(facts) {
     const { bonding, electrodes } = facts;
     if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
@@ -40,7 +40,7 @@ function placesOf(isolated: readonly IsolatedGroup[], { service }: Bonding): rea
 
 function apartOf(
   electrodes: readonly string[],
-  facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>,
+  facts: Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'site'>,
   isolated: readonly IsolatedGroup[],
 ): Verdict {
   const own = isolated.filter((g) => g.electrodes.every((e) => electrodes.includes(e)));
@@ -51,14 +51,14 @@ function apartOf(
   }
   const key = facts.bonding.service.is === 'unknown' ? 'apart from the others' : 'apart';
   const leading = leadingFinding(facts, electrodes);
-  const { site, bonding, header } = facts;
+  const { bonding } = facts;
   return {
     is: 'not met',
     at: electrodes,
     because: { key },
     untied: electrodes,
     ...underLeading('all-electrodes-one-system', leading),
-    ...addBond(site, header.region, electrodes[0]!, bonding.service.part),
+    ...addBond(facts, electrodes[0]!, bonding.service.part),
   };
 }
 

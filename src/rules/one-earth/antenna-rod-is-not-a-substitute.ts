@@ -9,7 +9,7 @@ export const antennaRodIsNotASubstitute = rule({
   severity: 'hazard',
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: '1999 to 2023', clause: '810.21(J)', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'site'],
   check(facts) {
     const { bonding, site } = facts;
     if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
@@ -25,7 +25,7 @@ export const antennaRodIsNotASubstitute = rule({
       if (bonding.serviceBy.perhaps.has(id) || mayGoOn(bonding, id) || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
-      const tie = addBond(site, facts.header.region, id, bonding.service.part);
+      const tie = addBond(facts, id, bonding.service.part);
       return { is: 'not met', at, because: { key: 'rod only' }, ...underGroup(id, groups), ...tie };
     });
   },

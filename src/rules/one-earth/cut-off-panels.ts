@@ -1,6 +1,5 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
 import type { Line } from '../../site/site.ts';
-import { isAmerican } from '../code-sets/is-american.ts';
 import { isWhole } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
 import { homeOfService } from './home-of-service.ts';
@@ -8,7 +7,7 @@ import { homeOfService } from './home-of-service.ts';
 /** Boxes on which a supply begins or is shared out. */
 export const panels: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
 /**
  * Panels of the file: those that a fault may come back to, and sub-panels that nothing surely brings back to a source, be it
@@ -17,7 +16,7 @@ type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
  * whose clauses are asked, these are roots.
  */
 export function panelsOf(facts: Asked): { readonly roots: readonly BoxFacts[]; readonly cutOff: readonly BoxFacts[] } {
-  const { header, bonding, boxes } = facts;
+  const { isAmerican, bonding, boxes } = facts;
   const all = boxes.filter((b) => panels.includes(b.part.kind));
   const sources = all.filter((b) => b.part.kind !== 'sub-panel' || b.part.neutralBonded === 'yes').map((b) => b.id);
   const byCord = reachedByCord(facts, sources, false);
@@ -29,7 +28,7 @@ export function panelsOf(facts: Asked): { readonly roots: readonly BoxFacts[]; r
     byCord.has(id) ||
     groups.has(bonding.groupOf.get(id) ?? '') ||
     bonding.serviceBy.bondsAndCords.has(id);
-  const isBack = (b: BoxFacts) => (isAmerican(header.region) && isElsewhere(b)) || isTiedBack(b);
+  const isBack = (b: BoxFacts) => (isAmerican && isElsewhere(b)) || isTiedBack(b);
   return { roots: all.filter(isBack), cutOff: all.filter((b) => !isBack(b)) };
 }
 

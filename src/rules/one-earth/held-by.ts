@@ -10,7 +10,7 @@ import { ownSupplyOf } from './own-supply.ts';
  * not met for the reason `apart`. Shared by the conditions on cable shields and on cords.
  */
 export function heldBy(
-  facts: Pick<Facts, 'header' | 'sections' | 'bonding' | 'site'>,
+  facts: Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'site'>,
   parts: readonly string[],
   wider: ReadonlySet<string>,
   apart: Pick<Verdict, 'because'>,
@@ -29,7 +29,7 @@ export function heldBy(
     }
     // what stands on a supply of its own is not to be tied before somebody has looked
     const isOwn = ownSupplyOf(id, groups, facts.site) !== null;
-    const tie = isOwn ? {} : addBond(facts.site, facts.header.region, id, bonding.service.part);
+    const tie = isOwn ? {} : addBond(facts, id, bonding.service.part);
     return { is: 'not met', at, ...apart, ...underGroup(id, groups), ...tie };
   });
 }

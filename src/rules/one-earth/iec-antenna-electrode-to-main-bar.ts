@@ -11,7 +11,7 @@ export const iecAntennaElectrodeToMainBar = rule({
   severity: 'hazard',
   codeSets: ['iec'],
   source: { document: 'IEC 60728-11', edition: '2016, 2023', clause: 'outdoor antennas', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'site'],
   check(facts) {
     const { bonding, site } = facts;
     const outdoor = new Set([...site.antennas, ...site.supports].map((p) => p.id));
@@ -33,7 +33,7 @@ export const iecAntennaElectrodeToMainBar = rule({
       if (panel !== null) return twoSupplies(g.electrodes, panel);
       const leading = leadingFinding(facts, g.electrodes);
       const under = underLeading('iec-antenna-electrode-to-main-bar', leading);
-      const tie = addBond(site, facts.header.region, g.electrodes[0]!, bonding.service.part);
+      const tie = addBond(facts, g.electrodes[0]!, bonding.service.part);
       return { is: 'not met', at: g.electrodes, because: { key: 'apart' }, ...under, ...tie };
     });
   },

@@ -7,7 +7,7 @@ export const outletGroundNotLightningGround = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'NFPA 70', edition: null, clause: '250.121, 810.21(F)', provenance: 'memory' },
-  needs: ['header', 'sections', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'site'],
   check(facts) {
     const { bonding, site } = facts;
     const parts = [...site.electrodes, ...site.supports, ...site.antennas, ...site.bars, ...site.arresters].map(

@@ -7,7 +7,7 @@ export const screensNotSoleBond = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'common practice, no source', edition: null, clause: null, provenance: 'ours' },
-  needs: ['header', 'sections', 'bonding', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'site'],
   check(facts) {
     const { bonding, site } = facts;
     const parts = [...site.electrodes, ...site.supports, ...site.bars].map((p) => p.id);

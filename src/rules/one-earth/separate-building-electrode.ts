@@ -7,7 +7,7 @@ import { panels } from './cut-off-panels.ts';
 import { electrodesAtBuilding } from './electrodes-at-building.ts';
 import { homeOfService } from './home-of-service.ts';
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
 export const separateBuildingElectrode = rule({
   id: 'separate-building-electrode',
@@ -15,7 +15,7 @@ export const separateBuildingElectrode = rule({
   severity: 'hazard',
   codeSets: ['us', 'ca'],
   source: { document: 'NFPA 70', edition: null, clause: '250.32', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const home = homeOfService(facts);
     const fed = facts.boxes.filter((b) => b.part.kind === 'sub-panel');
@@ -57,7 +57,7 @@ function electrodeOf(b: BoxFacts, home: string | null, facts: Asked): Verdict {
   if (mayOwn || isOpen || !isWhole(facts, 'electrodes') || !isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'look' } };
   }
-  const change = addRod(facts.site, facts.header.region, b.id);
+  const change = addRod(facts, b.id);
   return { is: 'not met', at, because: { key: 'no electrode' }, change };
 }
 

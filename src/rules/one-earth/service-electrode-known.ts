@@ -14,8 +14,9 @@ export const serviceElectrodeKnown = rule({
     provenance: 'second-hand',
   },
   first: true,
-  needs: ['header', 'sections', 'bonding', 'site'],
-  check({ header, sections, bonding, site }) {
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'site'],
+  check(facts) {
+    const { header, sections, bonding, site } = facts;
     const { service } = bonding;
     if (service.is === 'none') return [{ is: 'not applicable', because: { key: 'none' } }];
     if (service.is === 'unknown' || service.part === null) {
@@ -28,7 +29,7 @@ export const serviceElectrodeKnown = rule({
     if (sections.electrodes === 'none' && looked) {
       if (maySupplierEarth({ header }))
         return [{ is: 'cannot tell', at, because: { key: 'supply unknown' }, settle: { key: 'find supply' } }];
-      const change = addRod(site, header.region, service.part);
+      const change = addRod(facts, service.part);
       return [{ is: 'not met', at, because: { key: 'no electrode' }, change }];
     }
     const perhaps = site.electrodes.filter((e) => e.present === 'unknown' && bonding.serviceBy.perhaps.has(e.id));

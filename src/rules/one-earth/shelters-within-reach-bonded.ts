@@ -9,7 +9,7 @@ import { rule, type Verdict } from '../rule.ts';
 import { leastBondM2, ofBond } from './bond-of-pair.ts';
 import { type Pair, type PairInReach, pairsInReach } from './pairs-in-reach.ts';
 
-type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'conductors' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'conductors' | 'site'>;
 
 export const sheltersWithinReachBonded = rule({
   id: 'shelters-within-reach-bonded',
@@ -26,7 +26,7 @@ export const sheltersWithinReachBonded = rule({
     { key: 'areaM2', value: leastBondM2, sense: 'least', of: 'copper from one to the other' },
     { key: 'distanceLengthM', value: armsReachM, sense: 'least', of: 'where not bonded' },
   ],
-  needs: ['header', 'sections', 'bonding', 'conductors', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'conductors', 'site'],
   check(facts) {
     const { bonding, site } = facts;
     const pairs = pairsInReach(site);
@@ -63,7 +63,7 @@ function ofOne(at: Pair, facts: Asked): Verdict {
 
 /** What no bond joins, as far as anybody knows. */
 function ofGroups(p: PairInReach, facts: Asked, byCords: (pair: Pair) => boolean): Verdict {
-  const { bonding, site, header } = facts;
+  const { bonding } = facts;
   const at = p.pair;
   const { perhaps, bonds, bondsAndCords } = bonding.serviceBy;
   // one that may hang on the service, and another that does or may
@@ -72,7 +72,7 @@ function ofGroups(p: PairInReach, facts: Asked, byCords: (pair: Pair) => boolean
     at.every((id) => perhaps.has(id) || bonds.has(id) || bondsAndCords.has(id));
   if (mayJoin || !isWhole(facts, 'conductors'))
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
-  const beside = { ...distanceOf(p), ...addBond(site, header.region, at[0], at[1]) };
+  const beside = { ...distanceOf(p), ...addBond(facts, at[0], at[1]) };
   if (byCords(at)) return { is: 'not met', at, because: { key: 'cords only' }, severity: 'advice', ...beside };
   return { is: 'not met', at, because: { key: p.how === 'plug' ? 'two groups at a plug' : 'two groups' }, ...beside };
 }

@@ -11,7 +11,7 @@ export const ukMultipleEarthRfRodBond = rule({
   severity: 'hazard',
   codeSets: ['uk'],
   source: { document: 'BS 7671', edition: null, clause: 'main bonding on TN-C-S supplies', provenance: 'second-hand' },
-  needs: ['header', 'sections', 'bonding', 'electrodes', 'site'],
+  needs: ['header', 'isAmerican', 'sections', 'bonding', 'electrodes', 'site'],
   check(facts) {
     const { header, bonding, electrodes } = facts;
     if (bonding.service.is === 'none') return [{ is: 'not applicable', because: { key: 'field station' } }];
@@ -38,11 +38,12 @@ export const ukMultipleEarthRfRodBond = rule({
 const isOf = (id: string, electrode: string) => id === electrode || id.startsWith(`${electrode}.`);
 
 /** It leads where the service is known (see leading-finding.ts); else nobody knows which group is apart. */
-function ofGroup(group: IsolatedGroup, { bonding, site, header }: Pick<Facts, 'bonding' | 'site' | 'header'>): Verdict {
+function ofGroup(group: IsolatedGroup, facts: Pick<Facts, 'bonding' | 'site' | 'isAmerican'>): Verdict {
+  const { bonding, site } = facts;
   const { electrodes, finding } = group;
   const panel = ownSupply(group, site);
   if (panel !== null) return twoSupplies(electrodes, panel);
   const under = bonding.service.is === 'known' ? {} : { under: finding };
-  const tie = addBond(site, header.region, electrodes[0]!, bonding.service.part);
+  const tie = addBond(facts, electrodes[0]!, bonding.service.part);
   return { is: 'not met', at: electrodes, because: { key: 'apart' }, ...under, ...tie };
 }

@@ -3,7 +3,7 @@ import type { OwnerStandard, OwnLimit } from '../../site/standard/owner-standard
 import { once } from '../../units/once.ts';
 import { ownStandardWords as words } from '../../words/own-standard-words.ts';
 import { type Speech, say } from '../../words/say.ts';
-import { agreementOf } from '../finding-of.ts';
+import { agreedUnder, agreementAt } from '../finding-of.ts';
 import type { Condition, Finding } from '../run-rules.ts';
 import { conditionOutcome, worst } from './own-outcome.ts';
 import { type OwnFacts, type OwnPlace, ownPlaces } from './own-places.ts';
@@ -27,7 +27,8 @@ type Shared = Pick<Finding, 'rule' | 'family' | 'codeSet' | 'severity' | 'source
 export function ownLimits(facts: OwnFacts, asking: Asking): OwnRun {
   const runs = asking.standard.limits.map((limit) => {
     const shared = sharedBy(limit, asking);
-    const findings = ownPlaces(limit.of, facts).map((place) => findingOf(limit, place, shared, asking));
+    const mine = { ...asking, agreed: agreedUnder(shared.rule, asking.agreed) };
+    const findings = ownPlaces(limit.of, facts).map((place) => findingOf(limit, place, shared, mine));
     return { findings, condition: conditionOf(limit, findings, shared, asking) };
   });
   return { findings: runs.flatMap((r) => r.findings), conditions: runs.map((r) => r.condition) };
@@ -85,7 +86,7 @@ function findingOf(limit: OwnLimit, place: OwnPlace, shared: Shared, { standard,
     tool: outcome !== 'cannot tell' ? null : place.of === undefined ? 'eyes' : 'earth tester',
     change: null,
     untied: [],
-    agreed: agreementOf(rule, at, agreed),
+    agreed: agreementAt(at, agreed),
   };
 }
 

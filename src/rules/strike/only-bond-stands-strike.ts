@@ -3,7 +3,6 @@ import { heatAtLevels } from '../../facts/strike-facts.ts';
 import type { Wire } from '../../materials/wire.ts';
 import { exact, type Interval } from '../../units/interval.ts';
 import { claimsOf } from '../claims.ts';
-import { isAmerican } from '../code-sets/is-american.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -21,8 +20,9 @@ export const onlyBondStandsStrike = rule({
     clause: 'table 3; annex D',
     provenance: 'memory',
   },
-  needs: ['header', 'sections', 'conductors', 'bonding', 'site'],
-  check({ header, sections, conductors, bonding, site }) {
+  needs: ['header', 'isAmerican', 'sections', 'conductors', 'bonding', 'site'],
+  check(facts) {
+    const { sections, conductors, bonding, site } = facts;
     const struck = new Set([...site.supports, ...site.antennas].map((part) => part.id));
     const weak = bonding.weakPoints.filter((w) => w.kind === 'conductor' && w.losesEarth.some((id) => struck.has(id)));
     const isLead = (c: ConductorFacts) => c.role === 'mast lead' || weak.some((w) => w.at === c.id);
@@ -35,7 +35,7 @@ export const onlyBondStandsStrike = rule({
     return leads.map((c) => {
       const own = weak.find((w) => w.at === c.id);
       const v = ofLead(c, own, reaches(bonds)(c));
-      return v.is === 'not met' ? { ...v, ...underSize(c, header) } : v;
+      return v.is === 'not met' ? { ...v, ...underSize(c, facts) } : v;
     });
   },
 });
@@ -65,8 +65,11 @@ function ofLead(c: ConductorFacts, weak: WeakPoint | undefined, reachesSoil: boo
  * What a clause finds too thin is one finding, where the section that it asks stands a stroke. The 10 AWG that the United
  * States and Canada ask of such a lead melts too: what asks for more stands beside it.
  */
-function underSize({ id, role }: ConductorFacts, header: Facts['header']): { readonly under?: string } {
-  if (isAmerican(header.region)) return {};
+function underSize(
+  { id, role }: ConductorFacts,
+  { header, isAmerican }: Pick<Facts, 'header' | 'isAmerican'>,
+): { readonly under?: string } {
+  if (isAmerican) return {};
   if (role === 'mast lead') return { under: `antenna-earthing-size-iec:${id}` };
   if (role !== 'down conductor') return { under: `path-minimum-area:${id}` };
   return { under: `${claimsOf(header).lightning ? 'down-conductor-size-iec' : 'antenna-earthing-size-iec'}:${id}` };
