@@ -5,7 +5,7 @@ import { codeSetOf } from './code-sets/site-sets.ts';
 import type { FactsInSet, RegionRead } from './facts-in-set.ts';
 import { familyIn } from './family-in.ts';
 import { gatherDoubts } from './gather-doubts.ts';
-import type { CodeSet, Family, Rule, Verdict } from './rule.ts';
+import { type CodeSet, type Family, placeOf, type Rule, type Verdict } from './rule.ts';
 import { faultKey } from './rule-sentence.ts';
 
 /** One rule asked for one code set of the site. */
@@ -15,6 +15,7 @@ export interface Asked {
   /** What its findings carry: 'any' where it is asked everywhere and says the same in all sets of the site. */
   readonly codeSet: CodeSet;
   readonly family: Family;
+  /** In the order of their places. */
   readonly verdicts: readonly Verdict[];
   /** What it read of the region whose set is asked: where that differs it may say something else. */
   readonly reads: RegionRead;
@@ -49,10 +50,20 @@ function notYet({ since, source }: Rule, { header }: Facts): Asked['adopted'] {
 
 function verdictsOf(rule: Rule, facts: Facts, faults: Faults): readonly Verdict[] {
   try {
-    return gatherDoubts(rule.check(facts));
+    return byPlace(gatherDoubts(rule.check(facts)));
   } catch (error) {
     faults.push({ rule: rule.id, error });
     const because = { key: faultKey };
     return [{ is: 'cannot tell', at: [], because, settle: because }];
   }
+}
+
+/** So that findings, whose ids begin alike, come out in the order of their ids. */
+function byPlace(verdicts: readonly Verdict[]): readonly Verdict[] {
+  if (verdicts.length < 2) return verdicts;
+  return [...verdicts].sort((a, b) => {
+    const [here, there] = [placeOf(a), placeOf(b)];
+    if (here < there) return -1;
+    return here === there ? 0 : 1;
+  });
 }

@@ -5,7 +5,7 @@ import { toolFor } from '../words/tool-words.ts';
 import type { Asked } from './asked.ts';
 import { basisOf, sourceIn } from './basis-of.ts';
 import { MetFinding } from './met-finding.ts';
-import type { Rule, Verdict } from './rule.ts';
+import { placeOf, type Rule, type Verdict } from './rule.ts';
 import { ruleSentence, wordsOf } from './rule-sentence.ts';
 import type { Finding } from './run-rules.ts';
 import { sayMeasured } from './say-measured.ts';
@@ -39,7 +39,7 @@ export function headingOf(asked: Asked, header: SiteHeader, speech: Speech, pref
 export function findingOf(asked: Asked, v: Verdict, heading: Heading): Finding | null {
   if (v.is === 'not applicable' || v.is === 'not looked at') return null;
   const { name } = heading;
-  const id = v.at.length === 0 ? name : `${name}:${v.at.length === 1 ? v.at[0] : v.at.join('+')}`;
+  const id = v.at.length === 0 ? name : `${name}:${placeOf(v)}`;
   const agreed = agreementAt(v.at, heading.agreed);
   if (v.is === 'met') return new MetFinding(asked, v, heading, id, agreed);
   return v.is === 'not met' ? notMet(asked, v, heading, { id, agreed }) : doubt(asked, v, heading, { id, agreed });

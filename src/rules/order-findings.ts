@@ -10,43 +10,33 @@ type Order = readonly { readonly id: string; readonly first?: true }[];
 
 /**
  * Findings in a total order: what everything else hangs on (`first`), then outcome (not met, cannot tell, met), what is not
- * agreed to before what is, severity, place of the rule in the pack (what undoes everything else stands early), id.
+ * agreed to before what is, severity, place of the rule in the pack (what undoes everything else stands early), id. `lists`:
+ * each of one rule in one code set, alike in all of these but the id, in the order of their ids; none is empty.
  */
-export function orderFindings<F extends Finding>(findings: readonly F[], rules: Order): readonly F[] {
+export function orderFindings<F extends Finding>(lists: readonly (readonly F[])[], rules: Order): readonly F[] {
   const { order, first } = placesIn(rules);
-  const alike = new Map<number, F[]>();
-  let before: { readonly f: F; readonly same: F[] } | null = null;
-  for (const f of findings) {
-    // those of one rule mostly come one after the other
-    if (before !== null && standsWith(f, before.f)) {
-      before.same.push(f);
-      continue;
-    }
+  const alike = new Map<number, (readonly F[])[]>();
+  for (const list of lists) {
+    const f = list[0]!;
     const leads = f.outcome !== 'met' && f.agreed === null && first.has(f.rule);
     // what is no rule of the pack (an owner's own limit) stands behind all that are
     const rank = rankOf(f, leads) * (rules.length + 1) + (order.get(f.rule) ?? rules.length);
-    const same = alike.get(rank) ?? [];
-    same.push(f);
-    alike.set(rank, same);
-    before = { f, same };
+    const same = alike.get(rank);
+    if (same === undefined) alike.set(rank, [list]);
+    else same.push(list);
   }
-  return [...alike].sort(([a], [b]) => a - b).flatMap(([, same]) => same.sort(byId));
+  const ordered: F[] = [];
+  for (const [, same] of [...alike].sort(([a], [b]) => a - b)) {
+    same.sort((a, b) => byId(a[0]!, b[0]!));
+    for (const list of same) ordered.push(...list);
+  }
+  return ordered;
 }
 
 const placesIn = onceFor((rules: Order) => ({
   order: new Map<string, number>(rules.map((r, i) => [r.id, i])),
   first: new Set<string>(rules.filter((r) => r.first).map((r) => r.id)),
 }));
-
-function standsWith(f: Finding, other: Finding): boolean {
-  const isAgreed = f.agreed !== null;
-  return (
-    f.rule === other.rule &&
-    f.outcome === other.outcome &&
-    f.severity === other.severity &&
-    isAgreed === (other.agreed !== null)
-  );
-}
 
 /** Place among all in which a finding can stand before its rule is asked after, 0 for the first. */
 function rankOf(f: Finding, leads: boolean): number {

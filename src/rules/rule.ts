@@ -101,3 +101,9 @@ export interface Rule<N extends FactName = FactName> {
 export function rule<const N extends FactName>(record: Rule<N>): Rule<N> {
   return record;
 }
+
+/** Where a verdict is about, as its finding names it after the rule; '' where it says nothing of a place, or of all. */
+export function placeOf(v: Verdict): string {
+  if (v.is === 'not applicable' || v.is === 'not looked at') return '';
+  return v.at.length === 1 ? v.at[0]! : v.at.join('+');
+}

@@ -10,8 +10,9 @@ import { askSets } from './ask-sets.ts';
 import type { Asked, Faults } from './asked.ts';
 import { siteSets } from './code-sets/site-sets.ts';
 import { asleepCondition, conditionOf } from './condition-of.ts';
-import { findingOf, type Heading, headingOf } from './finding-of.ts';
+import { headingOf } from './finding-of.ts';
 import { foldFindings } from './fold-findings.ts';
+import { eachAlone, foundBy, type Headed } from './found-by.ts';
 import { rules } from './index.ts';
 import { orderFindings } from './order-findings.ts';
 import { type OwnRun, ownLimits } from './own/own-limits.ts';
@@ -73,7 +74,6 @@ export interface Beside {
   readonly agreed?: readonly Agreement[];
 }
 
-type Headed = { readonly asked: Asked; readonly heading: Heading };
 type OwnAsking = { readonly header: SiteHeader; readonly agreed: readonly Agreement[]; readonly speech: Speech };
 
 export interface RulesRun {
@@ -86,7 +86,7 @@ export interface RulesRun {
 }
 
 /**
- * Runs every rule of the pack that a code set of the site asks, handing each only the facts that it needs. A rule that throws
+ * Runs every rule of the pack that a code set of the site asks, each by the facts under the header of that set. A rule that throws
  * becomes 'cannot tell' for that rule and is reported as our fault; the run goes on. Findings are in a total order
  * (order-findings.ts); those that one missing bond causes stand under one of them, each code set by itself. Rules that `isAsked`
  * turns down are left out.
@@ -105,17 +105,8 @@ export function runRules(
   const prefixOf = ({ set, codeSet }: Asked) => (set === first || codeSet === 'any' ? '' : `${set}/`);
   const headed = asked.map((a) => ({ asked: a, heading: headingOf(a, header, speech, prefixOf(a)) }));
   const own = ownRun(facts, asked, { header, agreed, speech, standard: beside.standard ?? null });
-  const found = {
-    open: own.findings.filter((f) => f.outcome !== 'met'),
-    met: own.findings.filter((f) => f.outcome === 'met'),
-  };
-  for (const { asked: a, heading } of headed) {
-    for (const v of a.verdicts) {
-      const f = findingOf(a, v, heading);
-      if (f !== null) (v.is === 'met' ? found.met : found.open).push(f);
-    }
-  }
-  const open = orderFindings(withParents(found.open), rules);
+  const found = foundBy(headed, own.findings);
+  const open = orderFindings(eachAlone(withParents(found.open)), rules);
   const met = orderFindings(found.met, rules);
   const conditions = once(() => conditionsOf(headed, own, speech));
   return {

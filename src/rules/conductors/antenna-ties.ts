@@ -3,7 +3,7 @@ import { onceFor } from '../../units/once-for.ts';
 import { communicationsTies } from '../conductor-sizes/communications-ties.ts';
 import { communicationsBlocks, communicationsProtectors } from '../conductor-sizes/leads-of.ts';
 import { purposesOf } from '../electrodes/purposes-of.ts';
-import { metWithout, sideOf } from './side-of.ts';
+import { hasSide, meetsWithout, sideOf } from './side-of.ts';
 
 type Asked = Pick<Facts, 'bonding' | 'conductors' | 'site'>;
 
@@ -29,10 +29,10 @@ function isTie(c: ConductorFacts, facts: Asked): boolean {
   if (c.role === 'service electrode wire') return isOfAntenna(c, facts);
   const ends = [...new Set(c.ends)].filter((id) => id !== null);
   if (ends.length < 2 || (c.role !== 'bond' && c.role !== 'mast lead')) return false;
-  if (c.role === 'bond') return ends.every((id) => sideOf(id, c.id, facts, 'either') !== null);
+  if (c.role === 'bond') return ends.every((id) => hasSide(id, c.id, facts));
   // the lead of a mast with an electrode of its own, where it is what joins the two to the service
   const masts = mastsOf(facts.site);
-  const sides = ends.map((id) => ({ isMast: masts.has(id), reaches: sideOf(id, c.id, facts, 'service') }));
+  const sides = ends.map((id) => ({ isMast: masts.has(id), reaches: sideOf(id, c.id, facts) }));
   const hasService = sides.some((s) => !s.isMast && s.reaches === 'service');
   return hasService && sides.some((s) => s.isMast && s.reaches === 'electrode');
 }
@@ -41,7 +41,7 @@ function isTie(c: ConductorFacts, facts: Asked): boolean {
 function hasAntennaSide({ id, ends, passes }: ConductorFacts, facts: Asked): boolean {
   const outdoors = outdoorsOf(facts.site);
   const starts = [...ends, ...passes].filter((end) => end !== null);
-  return starts.some((start) => [...metWithout(start, id, facts)].some((met) => outdoors.has(met)));
+  return starts.some((start) => meetsWithout(start, id, facts, (met) => outdoors.has(met)));
 }
 
 /** What an electrode of an antenna is there for. */

@@ -4,32 +4,41 @@ import { onceFor } from '../../units/once-for.ts';
 
 type Asked = { readonly bonding: Bonding; readonly site: Site };
 
-/**
- * What a part still reaches by permanent metal without that conductor: the service before an electrode, or where `enough` is
- * 'either' the first that is met. null: neither.
- */
-export function sideOf(start: string, without: string, facts: Asked, enough: 'either' | 'service') {
+/** What a part still reaches by permanent metal without that conductor: the service, else an electrode; null: neither. */
+export function sideOf(start: string, without: string, facts: Asked): 'service' | 'electrode' | null {
+  const service = facts.bonding.service.part;
+  if (meetsWithout(start, without, facts, (id) => id === service)) return 'service';
   const electrodes = electrodesOf(facts.site);
-  let found: 'electrode' | null = null;
-  for (const id of metWithout(start, without, facts)) {
-    if (id === facts.bonding.service.part) return 'service';
-    if (electrodes.has(id)) found = 'electrode';
-    if (found !== null && enough === 'either') return found;
-  }
-  return found;
+  return meetsWithout(start, without, facts, (id) => electrodes.has(id)) ? 'electrode' : null;
 }
 
-/** All that a part reaches by permanent metal without that conductor, nearest first, not going on over the service. */
-export function* metWithout(start: string, without: string, { bonding, site }: Asked): Generator<string> {
+/** Whether a part still reaches the service or an electrode so. */
+export function hasSide(start: string, without: string, facts: Asked): boolean {
+  const service = facts.bonding.service.part;
+  const electrodes = electrodesOf(facts.site);
+  return meetsWithout(start, without, facts, (id) => id === service || electrodes.has(id));
+}
+
+/**
+ * Whether what a part reaches by permanent metal without that conductor, nearest first and not going on over the service,
+ * holds one that `isMet` takes.
+ */
+export function meetsWithout(
+  start: string,
+  without: string,
+  { bonding, site }: Asked,
+  isMet: (id: string) => boolean,
+): boolean {
   const next = metalOf(bonding);
   const ends = endsOf(site);
   const reached = new Set([start]);
   // A set goes on to what is added while it is walked.
   for (const id of reached) {
-    yield id;
+    if (isMet(id)) return true;
     if (id === bonding.service.part || ends.has(id)) continue;
     for (const { to, part } of next.get(id) ?? []) if (part !== without) reached.add(to);
   }
+  return false;
 }
 
 const electrodesOf = onceFor(

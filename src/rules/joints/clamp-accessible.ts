@@ -10,17 +10,18 @@ export const clampAccessible = rule({
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: null, clause: '250.68(A)', provenance: 'memory' },
   needs: ['sections', 'joints', 'site'],
-  check({ sections, joints, site }) {
+  check(facts) {
+    const { joints, site } = facts;
     const electrodes = new Set(site.electrodes.map((e) => e.id));
     const asked = joints.filter((j) => j.on !== null && electrodes.has(j.on) && !isExempt(j));
-    if (asked.length === 0) return nothingThere({ sections }, 'conductors');
+    if (asked.length === 0) return nothingThere(facts, 'conductors');
     const said = asked.flatMap((j) => ofJoint(j) ?? []);
     const unsaid = asked
-      .filter((j) => j.accessible === 'unknown' && !isMadeForIt(j) && isBuilt(j, { joints, site }))
+      .filter((j) => j.accessible === 'unknown' && !isMadeForIt(j) && isBuilt(j, facts))
       .map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0)
       return [{ is: 'not applicable', because: { key: 'made to be covered' } }];
-    return ifSaidOfJoints(said, unsaid, { joints, site });
+    return ifSaidOfJoints(said, unsaid, facts);
   },
 });
 

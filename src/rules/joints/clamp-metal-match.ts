@@ -14,21 +14,20 @@ export const clampMetalMatch = rule({
   codeSets: ['us'],
   source: { document: 'NFPA 70', edition: null, clause: '250.70', provenance: 'second-hand' },
   needs: ['sections', 'joints', 'site'],
-  check({ sections, joints, site }) {
+  check(facts) {
+    const { joints, site } = facts;
     const electrodes = new Set(site.electrodes.map((e) => e.id));
     const clamps = joints.filter((j) => j.on !== null && electrodes.has(j.on) && isClamp(j));
-    if (clamps.length === 0) return nothingThere({ sections }, 'conductors');
+    if (clamps.length === 0) return nothingThere(facts, 'conductors');
     const known = clamps.filter((j) => j.metal !== null);
     // a clamp that is listed is listed for its metals, unless its own metal says otherwise
-    const unsaid = clamps
-      .filter((j) => j.metal === null && j.listed !== 'yes' && isBuilt(j, { joints, site }))
-      .map((j) => j.id);
+    const unsaid = clamps.filter((j) => j.metal === null && j.listed !== 'yes' && isBuilt(j, facts)).map((j) => j.id);
     if (known.length === 0 && unsaid.length === 0)
       return clamps.map((j): Verdict => ({ is: 'met', at: [j.id], because: { key: 'listed' } }));
     return ifSaidOfJoints(
       known.map((j) => ofClamp(j, site)),
       unsaid,
-      { joints, site },
+      facts,
     );
   },
 });

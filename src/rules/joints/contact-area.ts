@@ -18,7 +18,8 @@ export const contactArea = rule({
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: 'joints', provenance: 'read' },
   limits: [{ key: 'contactAreaM2', value: leastM2, sense: 'least' }],
   needs: ['sections', 'joints', 'site'],
-  check({ sections, joints, site }) {
+  check(facts) {
+    const { joints, site } = facts;
     const said = joints.flatMap((j): readonly Verdict[] => {
       const { id, contactM2 } = j;
       if (contactM2 === null) return [];
@@ -32,10 +33,10 @@ export const contactArea = rule({
       ];
     });
     const unsaid = joints
-      .filter((j) => j.contactM2 === null && liesFlat(j, site) && isBuilt(j, { joints, site }))
+      .filter((j) => j.contactM2 === null && liesFlat(j, site) && isBuilt(j, facts))
       .map((j) => j.id);
-    if (said.length === 0 && unsaid.length === 0) return nothingThere({ sections }, 'conductors');
-    return ifSaidOfJoints(said, unsaid, { joints, site });
+    if (said.length === 0 && unsaid.length === 0) return nothingThere(facts, 'conductors');
+    return ifSaidOfJoints(said, unsaid, facts);
   },
 });
 

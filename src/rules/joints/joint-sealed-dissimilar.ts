@@ -12,17 +12,18 @@ export const jointSealedDissimilar = rule({
   codeSets: ['us'],
   source: { document: 'MIL-HDBK-419A', edition: 'vol. II', clause: '1.2.4', provenance: 'read' },
   needs: ['sections', 'joints', 'site'],
-  check({ sections, joints, site }) {
+  check(facts) {
+    const { joints, site } = facts;
     const asked = joints.filter((j) => j.buried === 'yes' && !fused.has(j.kind ?? '') && areFarApart(j));
-    if (asked.length === 0) return nothingThere({ sections }, 'conductors');
+    if (asked.length === 0) return nothingThere(facts, 'conductors');
     const said = asked.flatMap(({ id, sealed }): readonly Verdict[] => {
       if (sealed === 'unknown') return [];
       if (sealed === 'yes') return [{ is: 'met', at: [id], because: { key: 'sealed' } }];
       return [{ is: 'not met', at: [id], because: { key: 'open to water' }, ...setJoint(site, id, { sealed: 'yes' }) }];
     });
-    const unsaid = asked.filter((j) => j.sealed === 'unknown' && isBuilt(j, { joints, site })).map((j) => j.id);
+    const unsaid = asked.filter((j) => j.sealed === 'unknown' && isBuilt(j, facts)).map((j) => j.id);
     if (said.length === 0 && unsaid.length === 0) return [{ is: 'not applicable', because: { key: 'to be built' } }];
-    return ifSaidOfJoints(said, unsaid, { joints, site });
+    return ifSaidOfJoints(said, unsaid, facts);
   },
 });
 

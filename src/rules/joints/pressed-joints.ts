@@ -26,11 +26,11 @@ const plannedOf = onceFor(
 );
 
 /** Those of whose faces nobody spoke. */
-export function unseenJoints(facts: Asked): readonly string[] {
-  return pressedJoints(facts)
+export const unseenJoints: (facts: Asked) => readonly string[] = onceFor((facts) =>
+  pressedJoints(facts)
     .filter((j) => j.cleaned === 'unknown' && isBuilt(j, facts))
-    .map((j) => j.id);
-}
+    .map((j) => j.id),
+);
 
 /**
  * What was said of some joints, and for all others one look, at those behind the cover of a panel one of an electrician. A
@@ -42,10 +42,9 @@ export function ifSaidOfJoints(
   facts: Asked,
   rule?: 'surface-cleaned',
 ): readonly Verdict[] {
-  const unseen = inReach(unseenJoints(facts), facts);
   const [open, covered] = inReach(unsaid, facts).map((at, i): readonly Verdict[] => {
     if (at.length === 0) return [];
-    const under = rule === undefined ? beneath(at, unseen[i]!) : {};
+    const under = rule === undefined ? beneath(at, inReach(unseenJoints(facts), facts)[i]!) : {};
     return [{ is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: looks[i]! }, ...under }];
   });
   return [...said, ...open!, ...covered!];
@@ -54,11 +53,16 @@ export function ifSaidOfJoints(
 const looks = ['look', 'look inside'] as const;
 
 /** Each once, in order: those that anybody can look at, then those behind a cover. */
-function inReach(ids: readonly string[], { joints, site }: Asked): readonly (readonly string[])[] {
-  const covered = new Set(joints.filter((j) => isBehindCover(j, site)).map((j) => j.id));
+function inReach(ids: readonly string[], facts: Asked): readonly (readonly string[])[] {
+  const covered = coveredIn(facts);
   const sorted = [...new Set(ids)].sort();
   return [sorted.filter((id) => !covered.has(id)), sorted.filter((id) => covered.has(id))];
 }
+
+const coveredIn = onceFor(
+  ({ joints, site }: Asked): ReadonlySet<string> =>
+    new Set(joints.filter((j) => isBehindCover(j, site)).map((j) => j.id)),
+);
 
 function beneath(at: readonly string[], unseen: readonly string[]): { readonly under?: string } {
   const among = new Set(unseen);

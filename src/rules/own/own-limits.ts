@@ -1,10 +1,10 @@
 import type { Agreement } from '../../site/site.ts';
 import type { OwnerStandard, OwnLimit } from '../../site/standard/owner-standard.ts';
-import { once } from '../../units/once.ts';
 import { ownStandardWords as words } from '../../words/own-standard-words.ts';
 import { type Speech, say } from '../../words/say.ts';
 import { agreedUnder, agreementAt } from '../finding-of.ts';
 import type { Condition, Finding } from '../run-rules.ts';
+import { OwnFinding, type OwnShared } from './own-finding.ts';
 import { conditionOutcome, worst } from './own-outcome.ts';
 import { type OwnFacts, type OwnPlace, ownPlaces } from './own-places.ts';
 import { sayPlace } from './own-sentence.ts';
@@ -20,9 +20,6 @@ interface Asking {
   readonly speech: Speech;
 }
 
-/** What all findings of one limit share. */
-type Shared = Pick<Finding, 'rule' | 'family' | 'codeSet' | 'severity' | 'source' | 'basis'>;
-
 /** Every limit of the owner's own at every part that it is about. */
 export function ownLimits(facts: OwnFacts, asking: Asking): OwnRun {
   const runs = asking.standard.limits.map((limit) => {
@@ -34,7 +31,7 @@ export function ownLimits(facts: OwnFacts, asking: Asking): OwnRun {
   return { findings: runs.flatMap((r) => r.findings), conditions: runs.map((r) => r.condition) };
 }
 
-function sharedBy({ id, severity, because }: OwnLimit, { standard, speech }: Asking): Shared {
+function sharedBy({ id, severity, because }: OwnLimit, { standard, speech }: Asking): OwnShared {
   const source = ownSource(standard, id);
   const basis = ownBasis(standard, because, speech);
   return { rule: ownRuleId(id), family: 'practice', codeSet: 'own', severity, source, basis };
@@ -50,44 +47,13 @@ export function ownBasis(standard: OwnerStandard, because: string | null, speech
   return say(words.basis, { standard: standard.name, because: why }, speech);
 }
 
-/** A place that meets the limit makes its sentences when somebody reads them: most places do, and a check says nothing of any. */
-function findingOf(limit: OwnLimit, place: OwnPlace, shared: Shared, { standard, agreed, speech }: Asking): Finding {
-  const { rule, family, codeSet, severity, source, basis } = shared;
+function findingOf(limit: OwnLimit, place: OwnPlace, shared: OwnShared, { standard, agreed, speech }: Asking): Finding {
   const outcomes = limit.conditions.map((c) => conditionOutcome(place, c));
-  const outcome = worst(outcomes);
-  const { at } = place;
-  const said = once(() => {
+  const found = { outcome: worst(outcomes), agreed: agreementAt(place.at, agreed) };
+  return new OwnFinding(shared, place, found, (outcome) => {
     const telling = limit.conditions.filter((_, i) => outcomes[i] === outcome);
     return sayPlace(limit, place, { outcome, telling, standard, speech });
   });
-  return {
-    id: `own/${rule}:${at.join('+')}`,
-    rule,
-    family,
-    codeSet,
-    severity,
-    outcome,
-    at,
-    under: null,
-    get title() {
-      return said().title;
-    },
-    get because() {
-      return said().because;
-    },
-    get measured() {
-      return said().measured;
-    },
-    source,
-    basis,
-    get remedy() {
-      return said().remedy;
-    },
-    tool: outcome !== 'cannot tell' ? null : place.of === undefined ? 'eyes' : 'earth tester',
-    change: null,
-    untied: [],
-    agreed: agreementAt(at, agreed),
-  };
 }
 
 /** Under which a limit of the owner's is agreed to and counted. */
@@ -98,7 +64,7 @@ export function ownRuleId(limit: string): string {
 function conditionOf(
   limit: OwnLimit,
   findings: readonly Finding[],
-  shared: Shared,
+  shared: OwnShared,
   { standard, speech }: Asking,
 ): Condition {
   const count = (outcome: Finding['outcome']) => findings.filter((f) => f.outcome === outcome).length;
