@@ -13,7 +13,10 @@ export interface FactsInSet {
   readonly seen: { read: RegionRead };
 }
 
-/** The same facts under a header that names the region whose set is asked, which on a site of several need not be its own. */
+/**
+ * The same facts under a header that names the region whose set is asked, which on a site of several need not be its own. What
+ * rules keep for these facts (onceFor) must not read the region: of who reads it second nobody would know.
+ */
 export function factsInSet(facts: Facts, set: Region): FactsInSet {
   const seen: FactsInSet['seen'] = { read: 'nothing' };
   const header = {
