@@ -30,7 +30,7 @@ export function headingOf(asked: Asked, header: SiteHeader, speech: Speech, pref
     agreed: agreedUnder(agreedAs({ rule: rule.id, codeSet }), header.agreed),
     speech,
     prefix,
-    source: sourceIn(rule, header),
+    source: sourceIn(asked, header),
     basis: basisOf(asked, header, speech),
   };
 }

@@ -172,3 +172,37 @@ describe('a standard of the owner', () => {
     expect(new Set(own(found).map(([, outcome]) => outcome))).toEqual(new Set(['cannot tell']));
   });
 });
+
+describe('a condition that several documents ask', () => {
+  const pipe = (head: string) => {
+    const text = `site: {name: One, service: panel, units: m, ${head}}${parts}`.replace(
+      'metalwork: none',
+      'metalwork: {gas: {kind: gas pipe, bonded: no}}',
+    );
+    const { site } = readSite(text, 'one.site.yaml');
+    return runStudy(site!, { state: null, version: '0', checksum: '', date: null }).study;
+  };
+  const sources = (found: Found) =>
+    of(found, 'metalwork-bonded').map(({ codeSet, source, basis }) => [codeSet, source.document, source.clause, basis]);
+
+  it('is laid to those that bind where the site is', () => {
+    expect(sources(pipe('region: us'))).toEqual([['any', 'NFPA 70', '250.104', '']]);
+    expect(sources(pipe('region: uk'))).toEqual([['any', 'IEC 60364-4-41', '411.3.1.2', '']]);
+  });
+
+  it('is laid in each set to its own', () => {
+    expect(sources(pipe('region: us, codes: [us, iec, au]')).map(([set, document]) => [set, document])).toEqual([
+      ['au', 'NFPA 70; IEC 60364-4-41'],
+      ['iec', 'IEC 60364-4-41'],
+      ['us', 'NFPA 70'],
+    ]);
+  });
+
+  it('says of no document that it binds where another does', () => {
+    const [[, document, , basis]] = sources(pipe('region: au')) as [string[]];
+    expect(document).toBe('NFPA 70; IEC 60364-4-41');
+    expect(basis).toBe(
+      'Common practice here: the figure comes from NFPA 70; IEC 60364-4-41, 250.104; 411.3.1.2, which does not bind here.',
+    );
+  });
+});

@@ -16,7 +16,7 @@ const homes: readonly { readonly document: RegExp; readonly regions: readonly Re
 
 /** Whether one of the documents that a source names (`a; b`) binds in a region; one without a country binds anywhere. */
 export function bindsIn(document: string, region: Region): boolean {
-  return bindingOf(document).some((regions) => regions?.includes(region) ?? true);
+  return whichBindIn(document, region).includes(true);
 }
 
 /** Where each of the documents of a source binds; null: anywhere. */
@@ -24,7 +24,17 @@ const bindingOf = onceForText((document): readonly (readonly Region[] | null)[] 
   document.split('; ').map((one) => homes.find((h) => h.document.test(one))?.regions ?? null),
 );
 
-/** The region whose document it is, where it belongs to one alone; for the sentence that says where a figure comes from. */
+/** Which of the documents that a source names bind in a region, in their order. */
+export function whichBindIn(document: string, region: Region): readonly boolean[] {
+  return bindingOf(document).map((regions) => regions?.includes(region) ?? true);
+}
+
+/**
+ * The region whose documents they are, where all that have a home share one; for the sentence that says where a figure comes
+ * from. null: none has one, or they are of several.
+ */
 export function homeOf(document: string): Region | null {
-  return homes.find((h) => h.document.test(document))?.regions[0] ?? null;
+  const found = new Set(bindingOf(document).flatMap((regions) => regions?.[0] ?? []));
+  const [home] = found;
+  return found.size === 1 ? home! : null;
 }

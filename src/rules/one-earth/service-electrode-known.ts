@@ -8,9 +8,9 @@ export const serviceElectrodeKnown = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: {
-    document: 'NFPA 70 (250.24, 250.50); IEC 60364-5-54 542',
+    document: 'NFPA 70; IEC 60364-5-54',
     edition: null,
-    clause: '250.50; 542.1',
+    clause: '250.24, 250.50; 542.1',
     provenance: 'second-hand',
   },
   first: true,
