@@ -304,7 +304,11 @@ export const workWords = {
     title: 'A [grounded] place for {lines} when {count?it is:they are} pulled',
     why: 'A plug on the floor is the end of a wire from the mast: what comes down jumps from it.',
     steps: [
-      'Mount a row of [grounded] receptacles below the panel, outside, one for each line.',
+      {
+        when: 'panels',
+        says: 'Mount a row of [grounded] receptacles outside beside {panels}, one for each line, each bolted metal to metal to it.',
+      },
+      'A receptacle is worth what it is bolted to: bare metal of the [entry panel] that is tied to the system of the service.',
       'In a storm the plug comes off outside and goes on its receptacle; pull before the storm is near, or not at all.',
     ],
   },

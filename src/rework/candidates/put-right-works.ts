@@ -3,8 +3,11 @@ import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { anchorWorks } from './anchor-works.ts';
+import { bondIdFor } from './apart-groups.ts';
 import { bendWorks } from './bend-works.ts';
+import { mountFor, type Panel } from './entry-panel.ts';
 import { feedersFirst } from './feeders.ts';
+import { rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { forgetReading } from './old-reading.ts';
 import { plannedLength } from './owner-units.ts';
@@ -61,7 +64,10 @@ function neutrals(scene: Scene): readonly Work[] {
   });
 }
 
-/** Lines that are pulled and left lying: each gets a grounded place to go, in every state of the file. */
+/**
+ * Lines that are pulled and left lying: each gets a grounded place to go, in every state of the file. A receptacle is grounded
+ * by what it is bolted to, so that the panel stands, and is tied, before.
+ */
 function pulledLines(scene: Scene): readonly Work[] {
   const wrong = scene.findings('spare-and-disconnected-lines');
   const lines = scene.study.lines.filter((l) => wrong.some((f) => f.at[0] === l.id));
@@ -72,18 +78,34 @@ function pulledLines(scene: Scene): readonly Work[] {
     return same ? [] : [{ is: 'set', section: 'states', id, field: 'open', value: grounded }];
   });
   if (lines.length === 0 || changes.length === 0) return [];
+  const mounts = panelsOf(scene, lines);
+  const panels = mounts.map((m) => m.id);
   return [
     newWork({
       kind: 'put-right',
       words: 'pulled-lines',
       subject: 'pulled-lines',
-      at: lines.map((l) => l.id),
+      at: [...lines.map((l) => l.id), ...panels],
       answers: wrong.map((f) => f.id),
       changes,
-      materials: [each('grounded receptacle', lines.length)],
-      values: { lines: lines.map((l) => l.id).join(', '), count: lines.length },
+      needs: [...new Set(mounts.flatMap((m) => needsOf(scene, m)))],
+      materials: [each('grounded receptacle', lines.length), each('bolted lug', lines.length)],
+      values: { lines: lines.map((l) => l.id).join(', '), count: lines.length, panels: panels.join(', ') || null },
     }),
   ];
+}
+
+/** Entry panels of the buildings that these lines go into, where anybody can tell which those are. */
+function panelsOf(scene: Scene, lines: readonly Study['lines'][number][]): readonly Panel[] {
+  const buildings = lines.flatMap((l) => l.crossings.slice(0, 1).map((c) => c.building));
+  const found = [...new Set(buildings)].flatMap((building) => mountFor(scene, building, true) ?? []);
+  return found.filter((m, i) => found.findIndex((other) => other.id === m.id) === i);
+}
+
+function needsOf(scene: Scene, { id, work }: Panel): readonly string[] {
+  if (work !== null) return [work];
+  const bond = bondIdFor(scene, id);
+  return [...rodOfService(scene), ...(bond === null ? [] : [bond])];
 }
 
 function asFields(opening: ChangeValue): Readonly<Record<string, ChangeValue>> {
