@@ -1,8 +1,8 @@
-import { comparePlan, hasComparePlan } from '../drawing/compare-plan.ts';
 import { sheetFacts } from '../rework/sheet/sheet-facts.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 import { type Block, cell, linkCell, loudCell, paragraph, row, type Section, tableIfAny } from './block.ts';
 import { partNames, sayIn } from './page-context.ts';
+import { isToScale } from './sheet-plan.ts';
 import { titleOf, type WorksContext } from './works-context.ts';
 
 const words = sheetWords.first;
@@ -18,7 +18,8 @@ export function sheetFirstSection(page: WorksContext): Section {
 
 /** The works in order, and which of them dig or have a panel opened. */
 export function sheetListSection(page: WorksContext): Section {
-  const blocks = [...workList(page), paragraph(sayIn(page, words.numbers))];
+  const numbers = isToScale(page) ? words.numbers.plan : words.numbers.schematic;
+  const blocks = [...workList(page), paragraph(sayIn(page, numbers))];
   return { id: 'list', heading: sheetWords.list.heading, blocks };
 }
 
@@ -40,14 +41,4 @@ function buriedThings({ plan }: WorksContext): readonly string[] {
   return plan.before.parts
     .filter((p) => conductors.has(p.id) || (p.typed.buried !== undefined && !/^(?:no|false)$/.test(p.typed.buried)))
     .map((p) => p.id);
-}
-
-/** Both sites on one plan; that there is none where too few places are known. */
-export function worksPlanSection(page: WorksContext): Section {
-  const { before, after } = page.plan;
-  const { heading, caption, schematic } = sheetWords.plan;
-  const blocks: readonly Block[] = hasComparePlan(before, after, page.comparison)
-    ? [{ is: 'figure', id: 'plan-figure', svg: comparePlan(before, after, page.comparison), caption }]
-    : [paragraph(schematic)];
-  return { id: 'plan', heading, blocks };
 }

@@ -36,8 +36,8 @@ function mountsWithout({ arresters, joints }: SheetFacts): SheetFacts['arresters
 }
 
 /** A device that is mounted without a word of how is bolted by its own stud. */
-function kindOf(page: WorksContext, { id, kind }: SheetJoint, { arresters }: SheetFacts): string {
-  if (kind !== null) return kindName(page, kind);
+function kindOf(page: WorksContext, { id, kind, bought }: SheetJoint, { arresters }: SheetFacts): string {
+  if (kind !== null) return kindName(page, bought ?? kind);
   return arresters.some((a) => id.startsWith(`${a.id}:`)) ? words.mount : words.unknownKind;
 }
 

@@ -11,6 +11,7 @@ import { listCell, type Row, row } from './block.ts';
 import { figure, kindName, partName, partNames, sayIn } from './page-context.ts';
 import { jointLines } from './sheet-joints.ts';
 import { materialLines } from './sheet-material.ts';
+import { isOnPlan } from './sheet-plan.ts';
 import { wayLines } from './sheet-way.ts';
 import { stepsOf, tape, type WorksContext } from './works-context.ts';
 
@@ -104,7 +105,9 @@ function describe(page: WorksContext, { id, kind }: StudyPart): string {
 /** One that is new, or one that is moved with what hangs on it. */
 function barLine(page: WorksContext, { id, kind }: StudyPart): string {
   const values = { bar: partName(page, id), kind: kindName(page, kind), along: alongText(page, id) };
-  return sayIn(page, isNew(page, id) ? words.size.newBar : words.size.bar, values);
+  const { newBar, newBarFree, bar, barFree } = words.size;
+  const [placed, free] = isNew(page, id) ? [newBar, newBarFree] : [bar, barFree];
+  return sayIn(page, isOnPlan(page, id) ? placed : free, values);
 }
 
 function isNew({ plan }: WorksContext, id: string): boolean {

@@ -1,4 +1,5 @@
-import { limitM, type SheetLimit, sheetLimits } from '../rework/sheet/sheet-limits.ts';
+import { isAmericanCode, limitM, type SheetLimit, sheetLimits } from '../rework/sheet/sheet-limits.ts';
+import type { StudySource } from '../study/study.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 import { type Block, cell, paragraph, row, type Section, subheading, tableIfAny } from './block.ts';
 import { clauseName, provenanceName, sayIn } from './page-context.ts';
@@ -46,17 +47,20 @@ function uses(page: WorksContext, material: RegExp): boolean {
 }
 
 function sources(page: WorksContext): readonly Block[] {
-  const rows = sheetLimits(page.study.site.region).map((l) => {
-    const figure = l.lengthM === null ? '' : tape(page, l.lengthM);
-    return row(
-      cell(sayIn(page, words.figures[l.key], { figure })),
-      cell(clauseName(page, l.source)),
-      cell(l.source.provenance === 'ours' ? words.practice : provenanceName(l.source)),
-    );
+  const rows = sheetLimits(page.study.site.region).flatMap((l) => {
+    const figure = sayIn(page, words.figures[l.key], { figure: l.lengthM === null ? '' : tape(page, l.lengthM) });
+    return l.sources.map((s) => row(cell(figure), cell(clauseName(page, s)), cell(knownBy(page, s))));
   });
   const head = [words.figure, words.source, words.known];
   return [
     paragraph(sayIn(page, words.buy)),
     ...tableIfAny({ id: 'sheet-sources', caption: words.sourcesCaption, head, rows }),
   ];
+}
+
+/** How a document is known; in Canada an American code is no more than a place to look for. */
+function knownBy(page: WorksContext, source: StudySource): string {
+  const known = source.provenance === 'ours' ? words.practice : provenanceName(source);
+  const isForeign = page.study.site.region === 'ca' && isAmericanCode(source);
+  return isForeign ? sayIn(page, words.american, { known }) : known;
 }

@@ -3,6 +3,7 @@ import type { Step } from '../rework/work.ts';
 import type { Bounded, Study } from '../study/study.ts';
 import { formatQuantity } from '../units/format.ts';
 import { add, type Interval } from '../units/interval.ts';
+import { earthOhmText } from '../words/earth-ohm.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 import { type Block, cell, type Row, row, tableIfAny } from './block.ts';
 import { partName, sayIn } from './page-context.ts';
@@ -14,6 +15,7 @@ const words = sheetWords.test;
 export function testBlocks(page: WorksContext, step: Step, facts: SheetFacts, number: string): readonly Block[] {
   const earth = isInSoil(step) ? [earthRow(page, step)] : [];
   const rows = [
+    ...aloneRows(page, step, facts),
     ...facts.conductors.map((c) => continuityRow(page, c)),
     ...jointRows(page, facts),
     ...deviceRows(page, facts),
@@ -29,6 +31,17 @@ export function testBlocks(page: WorksContext, step: Step, facts: SheetFacts, nu
 /** Works that change what the electrodes have to the soil. */
 function isInSoil({ work }: Step): boolean {
   return ['bond', 'add-rods', 'deepen-rod', 'close-ring'].includes(work.kind);
+}
+
+/** New rods, each by itself: that cannot be read any more once it is tied. */
+function aloneRows(page: WorksContext, { work }: Step, { electrodes }: SheetFacts): readonly Row[] {
+  const added = work.changes.flatMap((c) => (c.is === 'add' && c.section === 'electrodes' ? [c.id] : []));
+  const rods = work.kind === 'add-rods' ? electrodes.filter((e) => added.includes(e.id)) : [];
+  return rods.map(({ id }) => {
+    const alone = page.study.earth.electrodes.find((e) => e.id === id)?.aloneOhm ?? null;
+    const says = earthText(alone) ?? words.unknown;
+    return row(cell(sayIn(page, words.alone)), cell(partName(page, id)), cell(says), cell(), cell());
+  });
 }
 
 /** End to end: the conductor and a joint at each end. */
@@ -105,9 +118,7 @@ function earthRow(page: WorksContext, { inTurn }: Step): Row {
 
 /** Soil is known to two figures at best. */
 export function earthText(ohm: Bounded | null): string | null {
-  if (ohm === null) return null;
-  const high = ohm.high ?? Number.POSITIVE_INFINITY;
-  return formatQuantity({ low: ohm.low, high }, 'resistance', 'si', { digits: 2 });
+  return earthOhmText(ohm, 2);
 }
 
 function lookRow(page: WorksContext, { work }: Step): Row {

@@ -5,7 +5,7 @@ import { worksPageWords } from '../words/works-page-words.ts';
 import type { Section } from './block.ts';
 import { cautionsSection, glossarySection } from './closing-sections.ts';
 import type { ReportModel } from './report-model.ts';
-import { worksPlanSection } from './sheet-first.ts';
+import { worksPlanSection } from './sheet-plan.ts';
 import { type WorksContext, worksContext } from './works-context.ts';
 import { worksEachSection } from './works-each.ts';
 import { framedModel } from './works-frame.ts';

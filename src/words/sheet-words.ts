@@ -31,13 +31,18 @@ export const sheetWords = {
     ],
     buriedKnown: 'Known to lie in the soil here: {list}. There may be more.',
     buriedUnknown: 'The file knows of nothing else that lies in the soil. There may be something.',
-    numbers: 'The number before a name is that of the plan. Each work has a sheet of its own, to be signed.',
+    numbers: {
+      plan: 'The number before a name is that of the plan. Each work has a sheet of its own, to be signed.',
+      schematic: 'The number before a name is that of the drawing. Each work has a sheet of its own, to be signed.',
+    },
   },
   list: { heading: 'Works on this sheet' },
   plan: {
     heading: 'Plan',
     caption: 'What is new and what is changed by these works. The numbers are those of this sheet.',
-    schematic: 'The file holds too few places for a plan: agree on site where things go.',
+    schematic:
+      'Schematic, not to scale: the file holds too few places for a plan. Agree on site where things go. The numbers are those of this sheet.',
+    missing: 'New or changed, and not on the plan because no place is known: {list}. Agree on site where it goes.',
   },
   rules: {
     heading: 'Holds for every work',
@@ -80,6 +85,7 @@ export const sheetWords = {
     source: 'Document and clause',
     known: 'How it is known',
     practice: 'common practice: no clause',
+    american: '{known}; American: look in your copy of the Canadian code',
     buy: 'Clause numbers can be out of date or remembered wrongly: check them against the documents and the edition that holds here.',
     figures: {
       depth: 'Depth in soil, {figure}',
@@ -132,8 +138,10 @@ export const sheetWords = {
     set: '{part}: {field} {value}',
     taken: 'no longer said',
     bar: '{bar} now stands at its new place on the plan{along}',
+    barFree: '{bar} goes to a new place; agree with the owner on site where that is{along}',
     along: '; with it go {list}',
     newBar: '{bar}: {kind}, new, where the plan has it',
+    newBarFree: '{bar}: {kind}, new; agree with the owner on site where it goes',
     nothing: 'No conductor is new; sizes stay as they are.',
   },
   way: {
@@ -200,7 +208,7 @@ export const sheetWords = {
     'tie-metalwork':
       'Do not rely on rivets, hinges or paint between pieces: each piece that is apart needs its own jumper.',
     'add-rods':
-      'Do not drive it closer to another one than the plan shows, and do not cut it short: write down how deep it went.',
+      'Do not drive it closer to another one than stands above, and do not cut it short: write down how deep it went.',
     'deepen-rod':
       'Do not take the conductor off the rod that is there while the supply is on. Write down how deep it went.',
     'replace-joint':
@@ -238,6 +246,7 @@ export const sheetWords = {
     continuity: 'Continuity',
     joint: 'Across the joint',
     earth: '[Ground resistance] of the whole',
+    alone: '[Ground resistance] alone, before it is tied; with date and weather',
     about: 'about {figure}; less where another way runs beside it',
     least: '{range}; less where another way runs beside it',
     most: 'no more than {figure}',

@@ -1,8 +1,8 @@
 import type { Speech, Value } from './say.ts';
 import { say } from './say.ts';
 
-/** A step of a work; one with `when` is told only where that value is known. */
-export type WorkStep = string | { readonly when: string; readonly says: string };
+/** A step of a work; one with `when` is told only where that value is known, or one of those. */
+export type WorkStep = string | { readonly when: string | readonly string[]; readonly says: string };
 
 /** What a work is called, what it is good for, and what is done, in order. `{name}` is a value of the work. */
 export interface WorkWords {
@@ -12,6 +12,8 @@ export interface WorkWords {
 }
 
 const locate = 'Have buried pipes and cables located and marked before anybody digs or drives.';
+/** Where it is not sure that anybody digs: what is laid in soil, and what may be where it comes down a wall. */
+const locateIfDug: WorkStep = { when: ['depthM', 'down'], says: locate };
 const noLength: WorkStep = 'Measure the way before buying: the length is {lengthM}.';
 const sweep = 'No bend tighter than a radius of {=8 in}; down or level all the way, never up again.';
 const look = 'Leave the joints open until somebody else has looked at them and taken a photograph.';
@@ -55,8 +57,8 @@ export const workWords = {
     title: 'Bond {from} to {to}',
     why: 'Two systems of [electrode]s that only soil joins are driven apart by a strike or a fault, and what is plugged into both is between them.',
     steps: [
-      locate,
-      'Lay {wire} from {from} to {to} by the way that is drawn, round the house and not through it.',
+      locateIfDug,
+      'Lay {wire} from {from} to {to}, round the house and not through it.',
       down,
       noLength,
       inSoil,
@@ -69,6 +71,7 @@ export const workWords = {
     title: 'Tie {from} to {to}',
     why: 'Metal that nothing ties takes on whatever comes, and passes it to whoever touches it and something else.',
     steps: [
+      locateIfDug,
       'Clean the metal bright where the clamp goes.',
       'Lay {wire} from {from} to {to}, short and straight.',
       down,
@@ -82,7 +85,7 @@ export const workWords = {
     title: 'A second way from {from} to {to}',
     why: 'One clamp or one wire holds {part} alone: when it fails nothing tells, and the next strike finds its own way.',
     steps: [
-      locate,
+      locateIfDug,
       'Lay {wire} from {from} to {to}, on clamps of its own and apart from what is there.',
       down,
       noLength,
@@ -119,7 +122,7 @@ export const workWords = {
     why: 'A lone [rod] hangs on one patch of soil; one more, far enough off, nearly halves what it has.',
     steps: [
       locate,
-      'Drive {count} [rod]{count?:s} of {rodLengthM}, each {spacingM} from the next one or from {to}, upright, the top below the surface.',
+      'Drive {count} [rod]{count?:s} of {rodLengthM}, {count?:each }{spacingM} from the next [electrode], upright, the top below the surface.',
       'Where rock stops a [rod] drive it aslant, at most 45°, or lay it in a trench; ask before doing so.',
       'Tie it by the wire below, welded.',
       down,
@@ -386,7 +389,9 @@ export function sayWork(values: Readonly<Record<string, unknown>>, speech: Speec
   const words: WorkWords | undefined = Object.hasOwn(workWords, key) ? workWords[key as WorkWordsKey] : undefined;
   if (words === undefined) throw new RangeError(`no sentences for works of the kind ${key}`);
   const filled = Object.fromEntries(Object.entries(values).filter((v): v is [string, Value] => isValue(v[1])));
-  const told = words.steps.filter((step) => typeof step === 'string' || isKnown(values[step.when]));
+  const told = words.steps.filter(
+    (step) => typeof step === 'string' || [step.when].flat().some((name) => isKnown(values[name])),
+  );
   return {
     title: say(words.title, filled, speech),
     why: say(words.why, filled, speech),

@@ -4,6 +4,7 @@ import { renderHtml } from '../../src/report/render-html.ts';
 import { sheetModel } from '../../src/report/sheet-model.ts';
 import { worksModel } from '../../src/report/works-model.ts';
 import type { WorksPlan } from '../../src/rework/work.ts';
+import type { Study } from '../../src/study/study.ts';
 import { acting, hostileText, type Json, mapTexts } from './hostile-text.ts';
 import { piecesOf, sectionOf, templates } from './page-of.ts';
 import { clubPlan, iecPlan, pricedPlan } from './sample-works.ts';
@@ -82,6 +83,36 @@ describe('the contractor’s sheet', () => {
     expect(text).toMatch(/about [\d.]+ ohm after this work; [\d.]+ to [\d.]+ ohm with all works done/);
   });
 
+  it('has a reading of each new rod before it is tied, and of none that was there', () => {
+    const alone = /Resistance to ground alone, before it is tied; with date and weather/;
+    const { low, high } = clubPlan.after.earth.electrodes.find((e) => e.id === 'w-rod')!.aloneOhm!;
+    const found = /weather \d+ w-rod ([\d.]+) to ([\d.]+) ohm/.exec(textOf(sectionOf(sheet, 'work-6')))!;
+    expect(Number(found[1]) / low).toBeCloseTo(1, 1);
+    expect(Number(found[2]) / high!).toBeCloseTo(1, 1);
+    for (const number of [1, 7]) expect(textOf(sectionOf(sheet, `work-${number}`))).not.toMatch(alone);
+    const rods = clubPlan.after.earth.electrodes.map((e) => (e.id === 'w-rod' ? { ...e, aloneOhm: null } : e));
+    const plan = { ...clubPlan, after: { ...clubPlan.after, earth: { ...clubPlan.after.earth, electrodes: rods } } };
+    expect(textOf(sectionOf(sheetOf(plan), 'work-6'))).toMatch(/weather \d+ w-rod cannot be told from the file/);
+  });
+
+  it('speaks of a plan only where there is one; else it has a schematic that says so', () => {
+    const placeless = (s: Study): Study => ({
+      ...s,
+      guys: [],
+      parts: s.parts.map((p) => ({ ...p, positionM: null, routeM: [] })),
+    });
+    expect(textOf(sectionOf(sheet, 'list'))).toContain('The number before a name is that of the plan.');
+    expect(textOf(sectionOf(sheet, 'work-13'))).toContain('now stands at its new place on the plan');
+    const none = sheetOf({ ...clubPlan, before: placeless(clubPlan.before), after: placeless(clubPlan.after) });
+    expect(textOf(sectionOf(none, 'list'))).toContain('The number before a name is that of the drawing.');
+    expect(textOf(sectionOf(none, 'work-13'))).toContain('goes to a new place; agree with the owner on site');
+    expect(textOf(sectionOf(none, 'plan'))).toContain(
+      'Schematic, not to scale: the file holds too few places for a plan.',
+    );
+    expect(sectionOf(none, 'plan')).toContain('<svg');
+    expect(textOf(none)).not.toMatch(/on the plan|of the plan|where the plan|that is drawn/);
+  });
+
   it('has buried things located first where something is dug, and only there', () => {
     const dig = 'Buried cables and pipes are located and marked here; nothing is dug or driven before.';
     expect(textOf(sectionOf(sheet, 'work-1'))).toContain(dig);
@@ -103,10 +134,19 @@ describe('the contractor’s sheet', () => {
 
   it('names the source of each figure and how it is known', () => {
     const text = textOf(sectionOf(sheet, 'rules'));
-    expect(text).toContain('NFPA 70; NFPA 780, clause 250.53(F) from memory: check against your copy');
-    expect(text).toContain(
-      'MIL-HDBK-419A; NFPA 780, edition vol. II, clause down conductors; 4.9.5 read in the document',
-    );
+    expect(text).toContain('18 in (46 cm) NFPA 780 from memory: check against your copy');
+    expect(text).toContain('30 in (76 cm) NFPA 70, clause 250.53(F) from memory: check against your copy');
+    expect(text).toContain('MIL-HDBK-419A, edition vol. II, clause down conductors read in the document');
+    expect(text).toContain('NFPA 780, clause 4.9.5 from memory: check against your copy');
+    expect(text).not.toContain('Canadian');
+  });
+
+  it('in Canada says of American codes that they are American, and of nothing else', () => {
+    const site = { ...clubPlan.after.site, region: 'ca' };
+    const text = textOf(sectionOf(sheetOf({ ...clubPlan, after: { ...clubPlan.after, site } }), 'rules'));
+    const american = 'American: look in your copy of the Canadian code';
+    expect(text).toContain(`NFPA 70, clause 250.53(F) from memory: check against your copy; ${american}`);
+    expect(text).toContain('MIL-HDBK-419A, edition vol. I, clause 7.6 read in the document itself Not on covers');
   });
 
   it('lists the material of all works with spare: 78 + 38 + 10 + 18 ft of one wire, a tenth more', () => {

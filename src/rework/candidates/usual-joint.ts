@@ -27,9 +27,10 @@ const steelLug: UsualJoint = {
   material: 'bolted lug',
 };
 
+const rebarKind = 'U-bolt';
 /** On the reinforcement of a footing, or on its stub above ground: no kind of joint is nearer to the clamp that is listed for it. */
 const rebarClamp: UsualJoint = {
-  typed: { kind: 'U-bolt', metal: 'bronze', listed: 'yes', for_burial: 'yes' },
+  typed: { kind: rebarKind, metal: 'bronze', listed: 'yes', for_burial: 'yes' },
   material: 'clamp for reinforcing steel',
 };
 
@@ -81,6 +82,13 @@ export const lugForBoth: UsualJoint = made('bolted lug');
 
 export function isForBoth({ material }: UsualJoint): boolean {
   return material.endsWith(both);
+}
+
+/** Of what a work buys, the fitting for a joint of a kind that goes by a name of its own; null: it is bought by its kind. */
+export function fittingFor(kind: string, on: string | null, bought: readonly string[]): string | null {
+  const isRebar = kind === rebarKind && on === 'concrete-encased';
+  const names = isRebar ? [rebarClamp.material] : bought.includes(kind) ? [] : [`${kind}${both}`];
+  return names.find((name) => bought.includes(name)) ?? null;
 }
 
 function hasAluminium(metal: string | null): boolean {

@@ -1,8 +1,12 @@
 import type { Study, StudyPart } from '../../study/study.ts';
-import type { Step, WorkRun, WorksPlan } from '../work.ts';
+import { fittingFor } from '../candidates/usual-joint.ts';
+import type { Material, Step, WorkRun, WorksPlan } from '../work.ts';
 
 export type SheetConductor = Study['conductors'][number];
-export type SheetJoint = Study['joints'][number];
+export type SheetJoint = Study['joints'][number] & {
+  /** The fitting that is bought for it, where that goes by another name than its kind. */
+  readonly bought: string | null;
+};
 
 /** What a contractor has to know about one work, from its edit of the file and the studies before and after. */
 export interface SheetFacts {
@@ -33,11 +37,20 @@ export function sheetFacts({ work }: Step, plan: WorksPlan): SheetFacts {
   const conductors = after.conductors.filter((c) => changed('conductors').has(c.id) && isOther(c, before, plan));
   const electrodes = of(after.parts, 'electrodes');
   const arresters = of(after.arresters, 'arresters');
+  const joints = newJoints(
+    {
+      remade: new Set([...conductors, ...arresters].map((x) => x.id)),
+      touched: changed('conductors'),
+      joints: changed('joints'),
+    },
+    plan,
+  );
   const touched = [
     ...conductors.flatMap((c) => [c.from, c.to]),
     ...arresters.flatMap((a) => (a.on === null ? [] : [a.on])),
     ...of(after.parts, 'metalwork').map((p) => p.id),
     ...work.at,
+    ...joints.flatMap((j) => (j.on === null ? [] : [j.on])),
   ];
   const made = work.changes.flatMap((c) => (c.is === 'add' ? [c.id] : []));
   const moved = [...made, ...['bars', 'lines', 'conductors', 'arresters'].flatMap((section) => [...changed(section)])];
@@ -45,14 +58,7 @@ export function sheetFacts({ work }: Step, plan: WorksPlan): SheetFacts {
   return {
     conductors,
     runOf: (id) => runs.get(id) ?? null,
-    joints: newJoints(
-      {
-        remade: new Set([...conductors, ...arresters].map((x) => x.id)),
-        touched: changed('conductors'),
-        joints: changed('joints'),
-      },
-      plan,
-    ),
+    joints: joints.map((j) => ({ ...j, bought: boughtFor(j, work.materials, plan) })),
     electrodes,
     arresters,
     lines: of(after.lines, 'lines'),
@@ -85,7 +91,7 @@ function newJoints(
     readonly joints: ReadonlySet<string>;
   },
   { before, after }: WorksPlan,
-): readonly SheetJoint[] {
+): Study['joints'] {
   const were = new Map(before.joints.map((j) => [j.id, j]));
   return after.joints.filter((j) => {
     if (ids.remade.has(j.id.split(':', 1)[0]!) || j.holds.some((h) => ids.remade.has(h))) return true;
@@ -93,6 +99,12 @@ function newJoints(
     const was = were.get(j.id);
     return was === undefined || was.kind !== j.kind || was.condition !== j.condition || was.listed !== j.listed;
   });
+}
+
+function boughtFor({ kind, on }: Study['joints'][number], materials: readonly Material[], { after }: WorksPlan) {
+  const names = materials.map((m) => m.name);
+  const part = on === null ? undefined : after.parts.find((p) => p.id === partOf(on));
+  return kind === null ? null : fittingFor(kind, part?.kind ?? null, names);
 }
 
 /** Where a work before it has made what it lands on, that is there as well by then. */

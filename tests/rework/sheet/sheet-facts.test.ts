@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fittingFor } from '../../../src/rework/candidates/usual-joint.ts';
 import { sheetFacts } from '../../../src/rework/sheet/sheet-facts.ts';
 import { clubPlan } from '../../report/sample-works.ts';
 
@@ -21,6 +22,25 @@ describe('what a contractor has to know', () => {
   it('a new joint is the one that differs, not the other end of its conductor', () => {
     expect(factsOf('replace-joint:c3').joints.map((j) => j.kind)).toEqual(['exothermic weld']);
     expect(factsOf('replace-joint:c3').conductors).toEqual([]);
+  });
+
+  it('a joint that is made anew lands on what it is on', () => {
+    expect(landsOf('replace-joint:c3').map(([id]) => id)).toContain('tower-rods');
+    // a new conductor lands where it ends, once
+    expect(landsOf('bond:E2').map(([id]) => id)).toEqual(['E2', 'E1']);
+  });
+
+  it('a fitting has the name that it is bought under', () => {
+    const bought = (kind: string, on: string, names: readonly string[]) => fittingFor(kind, on, names);
+    const rebar = 'clamp for reinforcing steel';
+    expect(bought('U-bolt', 'concrete-encased', [rebar])).toBe(rebar);
+    expect(bought('U-bolt', 'pipe', [rebar, 'U-bolt'])).toBe(null);
+    expect(bought('bolted lug', 'service panel', ['bolted lug for aluminium and copper'])).toBe(
+      'bolted lug for aluminium and copper',
+    );
+    // where both are bought nobody can tell which is for which
+    expect(bought('bolted lug', 'rod', ['bolted lug', 'bolted lug for aluminium and copper'])).toBe(null);
+    expect(bought('bolted lug', 'rod', ['bolted lug'])).toBe(null);
   });
 
   it('another conductor has both its joints made anew', () => {
