@@ -4,6 +4,8 @@ import type { Speech } from '../words/say.ts';
 import { drawSign, type Fate, fateInk, fateStroke, fates } from './compare-fate.ts';
 import { symbolEntries } from './diagram-legend.ts';
 import { drawLegend, type LegendEntry } from './legend.ts';
+import { letterEntries } from './plan-legend.ts';
+import type { Run } from './plan-runs.ts';
 import { circle, line } from './svg.ts';
 import type { SymbolName } from './symbols.ts';
 
@@ -11,6 +13,8 @@ export interface CompareShown {
   readonly fates: ReadonlySet<Fate>;
   readonly symbols: ReadonlySet<SymbolName>;
   readonly isMoved: boolean;
+  /** Those that bear a number, whose letters are to be explained. */
+  readonly numbered: readonly Run[];
 }
 
 /** Only what the drawing shows: strokes with their signs, the mark of a former place, symbols. */
@@ -25,6 +29,7 @@ export function comparePlanLegend(speech: Speech, shown: CompareShown, widthMm: 
   const entries = [
     ...fateEntries(shown.fates),
     ...(shown.isMoved ? [moved] : []),
+    ...letterEntries(shown.numbered),
     ...symbolEntries(speech, (name) => shown.symbols.has(name)),
   ];
   return drawLegend(drawingWords.legend.heading, entries, widthMm, topMm);

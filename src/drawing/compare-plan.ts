@@ -17,7 +17,7 @@ import { northArrow, scaleBars } from './plan-furniture.ts';
 import { type Run, runsOf } from './plan-runs.ts';
 import { type Ground, type PlanScale, planScale } from './plan-scale.ts';
 import type { Rect } from './rect.ts';
-import { hasPlan } from './site-plan.ts';
+import { hasPlan, withLabel } from './site-plan.ts';
 import { speechOf } from './speech.ts';
 import { circle, drawing, element, group, line, type Point, type Svg, text } from './svg.ts';
 import { ink } from './symbols.ts';
@@ -54,12 +54,13 @@ export function comparePlan(before: Study, after: Study, comparison: Comparison,
     runs.map((r) => signed(r, union)),
     scale,
   );
-  const body = planBody({ union, scale, frame, arrowAt, drawn, options });
+  const { children, runLabels } = planBody({ union, scale, frame, arrowAt, drawn, options });
   const barsMm = isSketch(options) ? 12 : 20;
   const shown = {
     fates: new Set(fatesShown(union, drawn)),
     symbols: new Set(placedParts(union.study).map((p) => p.symbol)),
     isMoved: union.moved.length > 0,
+    numbered: withLabel(runs, runLabels),
   };
   const legend = comparePlanLegend(speech, shown, options.widthMm, scale.heightMm + barsMm);
   const site = after.site.name ?? after.site.file;
@@ -71,7 +72,7 @@ export function comparePlan(before: Study, after: Study, comparison: Comparison,
   };
   return drawing(sheet, [
     element('rect', { ...frame, fill: '#ffffff', stroke: ink, 'stroke-width': 0.35 }),
-    ...body,
+    ...children,
     group({}, northArrow(arrowAt, after.site.northDeg)),
     group({}, underPlan(scale, speech, options)),
     group({}, legend.children),
@@ -126,7 +127,7 @@ interface Body {
   readonly options: ComparePlanOptions;
 }
 
-function planBody({ union, scale, frame, arrowAt, drawn, options }: Body): readonly Svg[] {
+function planBody({ union, scale, frame, arrowAt, drawn, options }: Body) {
   const { study } = union;
   const fates = new Map(drawn.map((r) => [r.run.id, fateOf(union, r.run.id)]));
   for (const [id, fate] of union.fates) fates.set(id, fate);
@@ -150,7 +151,7 @@ function planBody({ union, scale, frame, arrowAt, drawn, options }: Body): reado
   };
   const told = named.filter((c) => c.entries.length > 0);
   const { clusters, places } = labelled(told, obstacles, fates, options);
-  return [
+  const children: readonly Svg[] = [
     ...drawBuildings(study, scale, names),
     ...drawFateRuns(drawn, fates),
     ...movedMarks(union, scale),
@@ -159,6 +160,7 @@ function planBody({ union, scale, frame, arrowAt, drawn, options }: Body): reado
     ...runLabels.flatMap((l) => drawFateRunLabel(l, fates.get(l.id) ?? 'same')),
     ...clusters.flatMap((c, i) => drawFateLabel(c, places[i]!, fates)),
   ];
+  return { children, runLabels };
 }
 
 /** Names where there is room for all of them; else, for those that found none, and on a sketch for all, the numbers alone. */

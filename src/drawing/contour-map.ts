@@ -13,7 +13,7 @@ import {
 } from './contour-lines.ts';
 import { contourProfile, profileText } from './contour-profile.ts';
 import { contourSite } from './contour-site.ts';
-import { drawStepLine, edgeStroke, type StepLine, stepLineOf } from './contour-step.ts';
+import { barRoom, drawStepLine, edgeStroke, stepLineOf } from './contour-step.ts';
 import { buildingNames, drawBuildings } from './draw-buildings.ts';
 import { drawCluster, drawLabel, drawLeader } from './draw-clusters.ts';
 import { drawRuns, runsOnPaper } from './draw-runs.ts';
@@ -94,11 +94,11 @@ function gridCorners({ grid }: StudySurface): readonly Ground[] {
 function body(study: Study, site: Study, { surface, scale, frame, contours }: OnPaper) {
   const runs = runsOnPaper(runsOf(site), scale);
   const clusters = clustersOf(site, itemNumbers(study), scale);
-  const step = stepLineOf(surface, scale);
   const symbolRooms = clusters.map(symbolRoom);
+  const step = stepLineOf(surface, scale, symbolRooms);
   const names = buildingNames(site, scale, { symbols: symbolRooms, runs: [] });
   const arrow: Rect = { x: arrowAt[0] - 9, y: 0, width: 19, height: 21 };
-  const blocked = [arrow, ...symbolRooms, ...names, ...step.letters.map((l) => l.rect), stepRoom(step)];
+  const blocked = [arrow, ...symbolRooms, ...names, ...step.letters.map((l) => l.rect), barRoom(step.bar)];
   const lines = [...runs.map((r) => r.points), ...contours.map((c) => c.points)].flatMap(piecesOf);
   const places = placeLabels(
     clusters.map((c) => ({ at: c.at, ...labelRoom(c) })),
@@ -117,12 +117,6 @@ function body(study: Study, site: Study, { surface, scale, frame, contours }: On
     ...levels.flatMap(drawContourLabel),
     ...clusters.flatMap((c, i) => drawLabel(c, places[i]!)),
   ];
-}
-
-/** The bar of the worst step stays free of labels. */
-function stepRoom({ bar: [[x1, y1], [x2, y2]] }: StepLine): Rect {
-  const [x, y] = [Math.min(x1, x2) - 1.6, Math.min(y1, y2) - 1.6];
-  return { x, y, width: Math.abs(x2 - x1) + 3.2, height: Math.abs(y2 - y1) + 3.2 };
 }
 
 function edgeOfGrid(surface: StudySurface, scale: PlanScale) {

@@ -8,16 +8,20 @@ import { ink, type SymbolName } from './symbols.ts';
 
 const words = drawingWords.legend;
 
-/** Only what the plan shows. */
+/** Only what the plan shows; `numbered`: the runs whose number found room. */
 export function planLegend(
   speech: Speech,
-  shown: { readonly runs: readonly Run[]; readonly symbols: ReadonlySet<SymbolName> },
+  shown: {
+    readonly runs: readonly Run[];
+    readonly numbered: readonly Run[];
+    readonly symbols: ReadonlySet<SymbolName>;
+  },
   widthMm: number,
   topMm: number,
 ) {
   const entries = [
     ...runEntries(speech, shown.runs),
-    ...letterEntries(shown.runs),
+    ...letterEntries(shown.numbered),
     ...symbolsShown(speech, shown.symbols),
   ];
   return drawLegend(words.heading, entries, widthMm, topMm);
@@ -47,7 +51,8 @@ function runEntries(speech: Speech, runs: readonly Run[]): readonly LegendEntry[
     }));
 }
 
-function letterEntries(runs: readonly Run[]): readonly LegendEntry[] {
+/** What the letters before numbers mean, and the mark of what may lie in the soil. */
+export function letterEntries(runs: readonly Pick<Run, 'letter' | 'buried'>[]): readonly LegendEntry[] {
   const letters: Readonly<Record<string, string>> = words.letters;
   const shown = [...new Set(runs.map((r) => r.letter))].filter((l) => l !== '').sort();
   const entries = shown.map((letter) => ({ sample: letterSample(letter), says: letters[letter] ?? letter }));

@@ -1,9 +1,10 @@
 import type { Study } from '../study/study.ts';
 import type { Bounded } from '../study/study-earth.ts';
+import { earthOhmText, isMetalBelow } from '../words/earth-ohm.ts';
 import { type Speech, say } from '../words/say.ts';
 import { soilDrawingWords } from '../words/soil-drawing-words.ts';
 import { drawAxes, fittingScale, type Scale } from './chart-axes.ts';
-import { conditionName, ohmRange } from './chart-names.ts';
+import { conditionName } from './chart-names.ts';
 import { drawLegend } from './legend.ts';
 import { seasonBar, seasonLegend } from './season-bar.ts';
 import { type SeasonSubject, seasonSubjects } from './season-subjects.ts';
@@ -34,8 +35,10 @@ export function seasonCharts(study: Study): readonly string[] {
   return sheets(subjects).map((part) => seasonSheet(study, part, scale));
 }
 
-function figuresOf({ value, low, high }: Bounded): readonly number[] {
-  return [low, value, high].filter((f): f is number => f !== null);
+/** A bound that is only that of the metal would stretch the axis over decades of which nobody knows anything. */
+function figuresOf(ohm: Bounded): readonly number[] {
+  const { value, low, high } = ohm;
+  return [isMetalBelow(ohm) ? null : low, value, high].filter((f): f is number => f !== null);
 }
 
 /** Subjects whole, as many as a sheet holds, at least one. */
@@ -88,10 +91,10 @@ function rows(subjects: readonly SeasonSubject[], x: Scale, speech: Speech): rea
 
 function row(id: string, ohm: Bounded | null, x: Scale, middle: number): readonly Svg[] {
   const label = { 'font-size': size, fill: ink };
-  const says = ohm === null ? soilDrawingWords.unknown : ohmRange(ohm);
+  const says = earthOhmText(ohm) ?? soilDrawingWords.unknown;
   return [
     text(fitText(conditionName(id), size, namesMm - 6), { x: 3, y: middle + 0.95, ...label }),
-    ...(ohm === null ? [] : seasonBar(ohm, x, middle, widthMm - figuresMm)),
+    ...(ohm === null ? [] : seasonBar(ohm, x, middle, [namesMm, widthMm - figuresMm])),
     text(says, { x: widthMm - figuresMm + 2.5, y: middle + 0.95, ...label }),
   ];
 }
@@ -103,7 +106,7 @@ function subjectName({ group }: SeasonSubject, speech: Speech): string {
 function entries(subjects: readonly SeasonSubject[], speech: Speech): readonly string[] {
   return subjects.flatMap((s) =>
     s.conditions.map(({ id, ohm }) => {
-      const figure = ohm === null ? soilDrawingWords.unknown : ohmRange(ohm);
+      const figure = earthOhmText(ohm) ?? soilDrawingWords.unknown;
       return say(words.entry, { of: subjectName(s, speech), condition: conditionName(id), ohm: figure }, speech);
     }),
   );

@@ -3,13 +3,13 @@ import { drawingWords } from '../words/drawing-words.ts';
 import { type Speech, say } from '../words/say.ts';
 import { buildingNames, buildingWalls, drawBuildings } from './draw-buildings.ts';
 import { drawCluster, drawLabel, drawLeader } from './draw-clusters.ts';
-import { drawRunLabel, drawRuns, placeRunLabels, runsOnPaper } from './draw-runs.ts';
+import { drawRunLabel, drawRuns, placeRunLabels, type RunLabel, runsOnPaper } from './draw-runs.ts';
 import { itemNumbers } from './item-numbers.ts';
 import { type Obstacles, placeLabels } from './place-labels.ts';
 import { type Cluster, clustersOf, labelRoom, numbersOnly, placedParts, symbolRoom } from './plan-clusters.ts';
 import { northArrow, scaleBars } from './plan-furniture.ts';
 import { planLegend } from './plan-legend.ts';
-import { runsOf } from './plan-runs.ts';
+import { type Run, runsOf } from './plan-runs.ts';
 import { type Ground, type PlanScale, planScale } from './plan-scale.ts';
 import type { Rect } from './rect.ts';
 import { speechOf } from './speech.ts';
@@ -43,8 +43,8 @@ export function sitePlan(study: Study): string {
   const scale = planScale(groundPoints(study), widthMm, speech.unitsFirst);
   const frame: Rect = { x: 0.3, y: 0.3, width: widthMm - 0.6, height: scale.heightMm };
   const arrowAt: Point = [widthMm - 10, 11];
-  const { children, symbols, runs } = planBody(study, scale, frame, arrowAt);
-  const legend = planLegend(speech, { runs, symbols }, widthMm, scale.heightMm + barsMm);
+  const { children, ...shown } = planBody(study, scale, frame, arrowAt);
+  const legend = planLegend(speech, shown, widthMm, scale.heightMm + barsMm);
   const sheet = {
     widthMm,
     heightMm: scale.heightMm + barsMm + legend.heightMm,
@@ -89,7 +89,14 @@ function planBody(study: Study, scale: PlanScale, frame: Rect, arrowAt: Point) {
     ...runLabels.flatMap(drawRunLabel),
     ...labels,
   ];
-  return { children, symbols: symbolsIn(study), runs: runs.map((r) => r.run) };
+  const all = runs.map((r) => r.run);
+  return { children, symbols: symbolsIn(study), runs: all, numbered: withLabel(all, runLabels) };
+}
+
+/** Whose number stands on the plan. */
+export function withLabel(runs: readonly Run[], labels: readonly RunLabel[]): readonly Run[] {
+  const ids = new Set(labels.map((l) => l.id));
+  return runs.filter((r) => ids.has(r.id));
 }
 
 /** Names where there is room for all of them; else, for those that found none, the numbers alone. */

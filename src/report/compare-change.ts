@@ -3,7 +3,7 @@ import { setName } from '../words/code-set-words.ts';
 import { compareReportWords } from '../words/compare-report-words.ts';
 import { pageWords } from '../words/page.ts';
 import { type Block, cell, paragraph, type Row, row, type Section } from './block.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, wordingOf } from './compare-context.ts';
 import { ohmText } from './compare-figures.ts';
 import { countText } from './counts-by-set.ts';
 import { sayIn } from './page-context.ts';
@@ -15,7 +15,7 @@ const kinds = ['cleared', 'better', 'new', 'worse', 'unsettled', 'unchanged'] as
 export function changeSection(page: CompareContext): Section {
   return {
     id: 'verdict',
-    heading: words.heading,
+    heading: words.heading[wordingOf(page)],
     blocks: [...changeSentences(page).map(paragraph), ...otherRegions(page), byChange(page), bySeverity(page)],
   };
 }
@@ -25,10 +25,12 @@ export function changeSentences(page: CompareContext): readonly string[] {
   const { comparison, after } = page;
   if (!comparison.differs) return [words.nothing];
   const counts = sayIn(after, words.findings, countsOf(comparison));
-  const was = sayIn(after, page.areStates ? words.earthStates : words.earth, {
+  const wording = wordingOf(page);
+  const earth = page.areStates ? words.earthStates : wording === 'planned' ? words.earthPlanned : words.earth;
+  const was = sayIn(after, earth, {
     before: whole(page, 'before'),
     after: whole(page, 'after'),
-    unbonded: sayIn(after, words.unbonded, {
+    unbonded: sayIn(after, words.unbonded[wording], {
       before: unbonded(comparison, 'before'),
       after: unbonded(comparison, 'after'),
     }),
@@ -41,7 +43,7 @@ export function changeSentences(page: CompareContext): readonly string[] {
     cannotTell: String(cannotTell),
     worse: worseSentence(page),
   };
-  return [words.findingsLead + counts, was, sayIn(after, words.left, left)];
+  return [words.findingsLead + counts, was, sayIn(after, words.still[wording], left)];
 }
 
 function worseSentence({ after, comparison }: CompareContext): string {
@@ -63,7 +65,7 @@ function countsOf({ findings }: Comparison): Readonly<Record<(typeof kinds)[numb
 }
 
 function whole(page: CompareContext, side: 'before' | 'after'): string {
-  return ohmText(page, page.comparison.earth.resistanceOhm[side]);
+  return ohmText(page.comparison.earth.resistanceOhm[side]);
 }
 
 /** How many electrodes are known to be outside, and how many of which it cannot be told. */

@@ -1,7 +1,7 @@
 import type { Study } from '../study/study.ts';
 import { compareReportWords } from '../words/compare-report-words.ts';
 import { pageWords } from '../words/page.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, notBuilt, wordingOf } from './compare-context.ts';
 import { type Cover, cover, type Entry } from './cover.ts';
 import { sayIn } from './page-context.ts';
 
@@ -18,9 +18,10 @@ export function compareCover(page: CompareContext): Cover {
   }));
   return {
     ...is,
-    kicker: sayIn(page.after, page.areStates ? words.kickerStates : words.kicker),
+    kicker: sayIn(page.after, page.areStates ? words.kickerStates : words.kicker[wordingOf(page)]),
     title: title(page.before.study, page.after.study),
     caption: words.caption,
+    caution: [is.caution, notBuilt(page)].join(' ').trim(),
     rows,
     record: { label: words.record, values: both(page, was.record.values, is.record.values) },
   };

@@ -1,9 +1,10 @@
 import type { OhmRow, Sides, UnbondedRow } from '../compare/comparison.ts';
 import type { Bounded } from '../study/study.ts';
 import { compareReportWords } from '../words/compare-report-words.ts';
+import { earthOhmText } from '../words/earth-ohm.ts';
 import { type Block, cell, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
 import type { CompareContext } from './compare-context.ts';
-import { boundedFigure, partName, sayIn } from './page-context.ts';
+import { partName, sayIn } from './page-context.ts';
 
 const words = compareReportWords.figures;
 
@@ -28,7 +29,7 @@ export function bothNames(page: CompareContext, ids: Sides<string | null>): stri
 function wholeTable(page: CompareContext): readonly Block[] {
   const { resistanceOhm, withServicesOhm } = page.comparison.earth;
   const line = (name: string, ohm: Sides<Bounded | null>): Row =>
-    row(cell(sayIn(page.after, name)), ohmCell(page, ohm.before), ohmCell(page, ohm.after));
+    row(cell(sayIn(page.after, name)), ohmCell(ohm.before), ohmCell(ohm.after));
   const isServed = withServicesOhm.before !== null || withServicesOhm.after !== null;
   const rows = [line(words.whole, resistanceOhm), ...(isServed ? [line(words.withServices, withServicesOhm)] : [])];
   return tableIfAny({
@@ -39,23 +40,19 @@ function wholeTable(page: CompareContext): readonly Block[] {
   });
 }
 
-function ohmCell(page: CompareContext, ohm: Bounded | null) {
-  return cell(ohmText(page, ohm));
+function ohmCell(ohm: Bounded | null) {
+  return cell(ohmText(ohm));
 }
 
-/** Lower than any ground of a station: a bound from below that small is that of the metal, and says nothing. */
-const leastOhm = 0.01;
-
-/** The bounds; not known where only a bound is that the metal alone gives. */
-export function ohmText(page: CompareContext, ohm: Bounded | null): string {
-  if (ohm === null || (ohm.high === null && ohm.low < leastOhm)) return words.notKnown;
-  return boundedFigure(page.after, ohm, 'resistance');
+/** The bounds; not known where the only one is that of the metal. */
+export function ohmText(ohm: Bounded | null): string {
+  return earthOhmText(ohm) ?? words.notKnown;
 }
 
 function electrodes(page: CompareContext): readonly Block[] {
   const all = page.comparison.earth.electrodes;
   const side = (r: OhmRow, which: 'before' | 'after') =>
-    r.id[which] === null ? cell(words.notThere) : ohmCell(page, r.ohm[which]);
+    r.id[which] === null ? cell(words.notThere) : ohmCell(r.ohm[which]);
   return tableIfAny({
     id: 'figures-electrodes',
     caption: sayIn(page.after, words.electrodes),

@@ -1,4 +1,5 @@
 import type { ComparedStrike, CurrentRow, DifferenceRow, Sides } from '../compare/comparison.ts';
+import { partOfPoint } from '../drawing/item-numbers.ts';
 import { formatQuantity } from '../units/format.ts';
 import { compareReportWords } from '../words/compare-report-words.ts';
 import { strikeReportWords } from '../words/strike-report-words.ts';
@@ -70,18 +71,46 @@ function differences(page: CompareContext, strike: ComparedStrike): readonly Blo
       caption: words.differences,
       head: [words.between, page.sides.before, page.sides.after],
       rows: shown.map((d) =>
-        row(cell(`${endNames(page, d.a)}, ${endNames(page, d.b)}`), voltCell(d, 'before'), voltCell(d, 'after')),
+        row(
+          cell(`${endNames(page, d.a)}, ${endNames(page, d.b)}`),
+          voltCell(page, d, 'before'),
+          voltCell(page, d, 'after'),
+        ),
       ),
     }),
     ...moreBlocks(page, all.length - shown.length),
   ];
 }
 
+/** Why a side has no figure for a pair: an end is not there, hangs on no electrode, or it was not worked out. */
+export function noVolts(page: CompareContext, d: DifferenceRow, side: 'before' | 'after') {
+  const other = side === 'before' ? 'after' : 'before';
+  const ends = [d.a[other], d.b[other]].map((point) =>
+    point === null ? null : onSide(page, partOfPoint(point), side),
+  );
+  if (ends.some((id) => id === null)) return 'not there';
+  const { groups } = page[side].study.bonding;
+  const hangsOnNone = (id: string) => groups.some((g) => g.parts.includes(id) && g.electrodes.length === 0);
+  const loose = ends.filter((id): id is string => id !== null && hangsOnNone(id));
+  return loose.length === 0 ? 'not worked out' : loose;
+}
+
+/** The same part by its name on a side, where it had the given name on the other; null where it was not there. */
+function onSide({ comparison, before, after }: CompareContext, id: string, side: 'before' | 'after'): string | null {
+  if (id === 'remote earth') return id;
+  const { pairs } = comparison.parts;
+  const name =
+    side === 'before' ? pairs.find((p) => p.after === id)?.before : pairs.find((p) => p.before === id)?.after;
+  const part = name === undefined ? undefined : (side === 'before' ? before : after).parts.get(name);
+  return part === undefined || part.present === 'no' ? null : part.id;
+}
+
 /** The likely figure, and its range. */
-function voltCell(d: DifferenceRow, side: 'before' | 'after') {
+function voltCell(page: CompareContext, d: DifferenceRow, side: 'before' | 'after') {
   const peakV = d.peakV[side];
   const range = d.rangeV[side];
-  if (peakV === null) return cell(compareReportWords.figures.notThere);
+  if (peakV === null)
+    return cell(noVolts(page, d, side) === 'not there' ? compareReportWords.figures.notThere : words.notWorkedOut);
   if (range === null || range.low === range.high) return cell(volt(peakV));
   return cell(volt(peakV), formatQuantity({ low: range.low, high: range.high ?? Infinity }, 'voltage', 'si'));
 }

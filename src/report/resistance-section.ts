@@ -1,9 +1,9 @@
-import type { Study, StudyElectrode } from '../study/study.ts';
+import type { Bounded, Study, StudyElectrode } from '../study/study.ts';
+import { earthOhmText, isMetalBelow } from '../words/earth-ohm.ts';
 import { pageWords } from '../words/page.ts';
 import { scheduleWords } from '../words/schedule-words.ts';
 import { type Block, cell, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
 import {
-  boundedFigure,
   clauseName,
   figure,
   numberOf,
@@ -34,7 +34,14 @@ export function resistanceSection(page: PageContext): Section {
 }
 
 function whole(page: PageContext, value: Study['earth']['resistanceOhm']): string {
-  return value === null ? words.notWorkedOut : boundedFigure(page, value, 'resistance');
+  if (value === null) return words.notWorkedOut;
+  const text = earthOhmText(value) ?? words.notKnown;
+  return isMetalBelow(value) && text !== words.notKnown ? sayIn(page, words.lowNotKnown, { range: text }) : text;
+}
+
+/** Of one or several electrodes; unknown where only the metal bounds it. */
+function ohmCell(value: Bounded | null) {
+  return cell(earthOhmText(value) ?? pageWords.page.unknown);
 }
 
 function electrodeTable(page: PageContext): readonly Block[] {
@@ -76,7 +83,7 @@ function electrodeRow(page: PageContext, e: StudyElectrode, formulas: ReadonlyMa
   return row(
     cell(numberOf(page, e.id)),
     cell(e.id),
-    cell(boundedFigure(page, e.aloneOhm, 'resistance')),
+    ohmCell(e.aloneOhm),
     cell(share),
     cell([words.hows[e.how], how].filter((t) => t !== null).join(', ')),
   );
@@ -87,9 +94,7 @@ function groupTable(page: PageContext): readonly Block[] {
     id: 'resistance-groups',
     caption: sayIn(page, words.groupsCaption),
     head: [pageWords.page.group, scheduleWords.schedules.resistance],
-    rows: page.study.earth.groups.map((g) =>
-      row(cell(partName(page, g.id)), cell(boundedFigure(page, g.resistanceOhm, 'resistance'))),
-    ),
+    rows: page.study.earth.groups.map((g) => row(cell(partName(page, g.id)), ohmCell(g.resistanceOhm))),
   });
 }
 

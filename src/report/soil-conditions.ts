@@ -1,8 +1,9 @@
-import { conditionName, ohmRange, percent } from '../drawing/chart-names.ts';
+import { conditionName, percent } from '../drawing/chart-names.ts';
 import { seasonCharts } from '../drawing/season-chart.ts';
 import { type SeasonSubject, seasonSubjects } from '../drawing/season-subjects.ts';
 import type { StudyEarthCondition, StudyLayer } from '../study/study-earth.ts';
 import { formatQuantity } from '../units/format.ts';
+import { earthOhmText } from '../words/earth-ohm.ts';
 import { pageWords } from '../words/page.ts';
 import { soilWords } from '../words/soil-words.ts';
 import { type Block, type Cell, cell, listCell, paragraph, row, subheading, tableIfAny } from './block.ts';
@@ -44,14 +45,14 @@ function soilTable(page: PageContext, beside: readonly SeasonSubject[]): readonl
         cell(conditionName(c.id)),
         cell(c.says),
         listCell(layersText(page, c.layers)),
-        ...beside.map((s) => ohmCell(page, s, place)),
+        ...beside.map((s) => ohmCell(s, place)),
       ),
     ),
   });
 }
 
-function ohmCell(page: PageContext, { conditions }: SeasonSubject, place: number): Cell {
-  return cell(boundedFigure(page, conditions[place]?.ohm ?? null, 'resistance'));
+function ohmCell({ conditions }: SeasonSubject, place: number): Cell {
+  return cell(earthOhmText(conditions[place]?.ohm ?? null) ?? pageWords.page.unknown);
 }
 
 function layersText(page: PageContext, layers: readonly StudyLayer[]): readonly string[] {
@@ -74,9 +75,7 @@ function ohmTables(page: PageContext, all: readonly SeasonSubject[]): readonly B
       id: `soil-ohm-${i + 1}`,
       caption: captionOf(page, words.ohmCaption, i),
       head: [words.condition, ...subjects.map((s) => subjectName(page, s))],
-      rows: conditions.map((c, place) =>
-        row(cell(conditionName(c.id)), ...subjects.map((s) => ohmCell(page, s, place))),
-      ),
+      rows: conditions.map((c, place) => row(cell(conditionName(c.id)), ...subjects.map((s) => ohmCell(s, place)))),
     }),
   );
 }
@@ -117,7 +116,7 @@ export function electrodeBlocks(page: PageContext): readonly Block[] {
 function electrodeCell(page: PageContext, condition: StudyEarthCondition, id: string): Cell {
   const e = condition.electrodes.find((one) => one.id === id);
   if (e === undefined) return cell('–');
-  const alone = e.aloneOhm === null ? pageWords.page.unknown : withoutUnit(ohmRange(e.aloneOhm, 2));
+  const alone = withoutUnit(earthOhmText(e.aloneOhm, 2) ?? pageWords.page.unknown);
   if (e.currentShare === null) return cell(alone);
   return cell(sayIn(page, soilWords.electrodes.aloneAndShare, { alone, share: percent(e.currentShare) }));
 }

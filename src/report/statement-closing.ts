@@ -1,7 +1,7 @@
 import { signatureWords } from '../words/caution-words.ts';
 import { type LeaveOut, leaveOutKinds, statementWords } from '../words/statement-words.ts';
 import { type Block, cell, paragraph, row, type Section } from './block.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, wordingOf } from './compare-context.ts';
 import { partNames, sayIn } from './page-context.ts';
 
 /** What this page does not hold: what the owner chose, and what there was no room for. Nothing is left out silently. */
@@ -45,7 +45,7 @@ export function statementSignaturesSection(page: CompareContext): Section {
     is: 'table',
     id: 'signature-table',
     look: 'signatures',
-    caption: intro,
+    caption: intro[wordingOf(page)],
     head: [role, name, licence, signature, date],
     rows: roles.map((r) => row(cell(sayIn(page.after, r)), cell(), cell(), cell(), cell())),
   };

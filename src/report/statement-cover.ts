@@ -1,7 +1,7 @@
 import type { Study } from '../study/study.ts';
 import { pageWords } from '../words/page.ts';
 import { statementWords } from '../words/statement-words.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, notBuilt, wordingOf } from './compare-context.ts';
 import { type Cover, cover, type Entry } from './cover.ts';
 import { sayIn } from './page-context.ts';
 
@@ -16,7 +16,7 @@ export function statementCover(page: CompareContext): Cover {
   const codes = cover(page.after).rows.filter((r) => r.label === pageWords.cover.codes);
   const rows = [
     { label: words.found, values: [dated(page, page.before.study)] },
-    { label: words.left, values: [dated(page, study)] },
+    { label: words[wordingOf(page)], values: [dated(page, study)] },
     ...kept(words.by, site.prepared.by),
     ...kept(words.for, site.prepared.for),
     ...kept(words.owner, site.owner),
@@ -25,12 +25,12 @@ export function statementCover(page: CompareContext): Cover {
     ...codes.map((r) => ({ ...r, label: words.codes })),
   ];
   return {
-    kicker: sayIn(page.after, statementWords.kicker),
+    kicker: sayIn(page.after, statementWords.kicker[wordingOf(page)]),
     title: site.name ?? pageWords.page.unnamed,
     caption: words.caption,
     rows,
     record: { label: words.files, values: [page.before.study, study].map(recordOf) },
-    caution: sayIn(page.after, words.caution),
+    caution: [sayIn(page.after, words.caution), notBuilt(page)].join(' ').trim(),
   };
 }
 

@@ -1,7 +1,8 @@
 import type { Study } from '../study/study.ts';
+import { earthOhmText } from '../words/earth-ohm.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { cell, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, wordingOf } from './compare-context.ts';
 import { boundedFigure, kindName, partName, partNames, sayIn } from './page-context.ts';
 import { typedDetails } from './typed-details.ts';
 
@@ -26,7 +27,7 @@ export function statementElectrodesSection(page: CompareContext): Section {
   }
   const table = tableIfAny({
     id: 'statement-electrodes',
-    caption: sayIn(page.after, words.caption),
+    caption: sayIn(page.after, words.caption[wordingOf(page)]),
     head: [sayIn(page.after, words.name), words.details, words.known, words.ohm, words.how],
     rows: [...alike.values()].map(rowOf),
   });
@@ -48,7 +49,7 @@ function rowOf(same: readonly Entry[]): Row {
 
 function entryOf(page: CompareContext, e: Electrode): Entry {
   const part = page.after.parts.get(e.id);
-  const fate = words.fate[page.union.fates.get(e.id) ?? 'same'];
+  const fate = words.fate[wordingOf(page)][page.union.fates.get(e.id) ?? 'same'];
   const kind = part === undefined ? '' : kindName(page.after, part.kind);
   const count = part !== undefined && part.count > 1 ? ` × ${part.count}` : '';
   const details = part === undefined ? '' : typedDetails(page.after, part);
@@ -59,7 +60,7 @@ function entryOf(page: CompareContext, e: Electrode): Entry {
     known: [Object.hasOwn(words.knownAs, known) ? words.knownAs[known as keyof typeof words.knownAs] : known, fate]
       .filter((t) => t !== '')
       .join(', '),
-    ohm: boundedFigure(page.after, e.aloneOhm, 'resistance'),
+    ohm: earthOhmText(e.aloneOhm) ?? words.unknown,
     how: howKnown(page, e),
   };
 }
@@ -81,7 +82,7 @@ function notes(page: CompareContext): string {
   const { soil } = page.after.study.earth;
   return [
     words.workedOutNote,
-    gone.length === 0 ? '' : sayIn(page.after, words.gone, { list: partNames(page.before, gone) }),
+    gone.length === 0 ? '' : sayIn(page.after, words.gone[wordingOf(page)], { list: partNames(page.before, gone) }),
     sayIn(page.after, words.soil, { known: soil === null ? words.unknown : soil.known }),
   ]
     .filter((t) => t !== '')

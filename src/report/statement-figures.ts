@@ -5,9 +5,9 @@ import { cell, type Row, row, type Section, tableIfAny } from './block.ts';
 import { unbonded } from './compare-change.ts';
 import type { CompareContext } from './compare-context.ts';
 import { ohmText } from './compare-figures.ts';
-import { endNames } from './compare-strike.ts';
+import { endNames, noVolts } from './compare-strike.ts';
 import { countText } from './counts-by-set.ts';
-import { sayIn } from './page-context.ts';
+import { partNames, sayIn } from './page-context.ts';
 import { hasUnprotected, isFromOutside } from './statement-cables.ts';
 import { volt } from './strike-view.ts';
 
@@ -37,7 +37,7 @@ function counts({ before, after }: CompareContext): readonly Row[] {
 
 function resistance(page: CompareContext): Row {
   const { resistanceOhm } = page.comparison.earth;
-  const ohm = (side: Side) => ohmText(page, resistanceOhm[side]);
+  const ohm = (side: Side) => ohmText(resistanceOhm[side]);
   const soil = page.after.study.earth.soil?.known ?? words.notKnown;
   const known = sayIn(page.after, words.workedOut, { soil });
   return line(sayIn(page.after, words.resistance), ohm('before'), ohm('after'), known);
@@ -68,22 +68,45 @@ function volts(page: CompareContext): readonly Row[] {
   const peakA = strike?.peakA.after ?? null;
   if (strike === null || !strike.sameStroke || peakA === null) return [];
   const joined = strike.differences.filter((d) => d.why === 'line' || d.why === 'reach');
+  const both = joined.filter((d) => d.peakV.before !== null && d.peakV.after !== null);
   const name = sayIn(page.after, words.volts, { stroke: formatQuantity(peakA, 'current', 'si') ?? '' });
-  return [line(name, mostVolts(page, joined, 'before'), mostVolts(page, joined, 'after'), words.modelled)];
+  const alone = oneSided(page, joined);
+  if (both.length === 0 && alone.length > 0) return alone;
+  const most = (side: Side) => voltsText(page, worstOf(both, side), side);
+  return [line(name, most('before'), most('after'), words.modelled), ...alone];
 }
 
-function mostVolts(page: CompareContext, rows: readonly DifferenceRow[], side: Side): string {
+/**
+ * Where the worst pair of a side has no figure on the other, as when its one end hung on nothing: in a line of its own, so
+ * that nobody takes it for a figure that rose.
+ */
+function oneSided(page: CompareContext, joined: readonly DifferenceRow[]): readonly Row[] {
+  return (['before', 'after'] as const).flatMap((side): readonly Row[] => {
+    const worst = worstOf(joined, side);
+    const other = side === 'before' ? 'after' : 'before';
+    if (worst === null || worst.peakV[other] !== null) return [];
+    const cells = { [side]: voltsText(page, worst, side), [other]: noVoltsText(page, worst, other) };
+    return [line(words.voltsOneSide, cells.before!, cells.after!, words.modelled)];
+  });
+}
+
+function worstOf(rows: readonly DifferenceRow[], side: Side): DifferenceRow | null {
   const there = rows.filter((d) => d.peakV[side] !== null);
-  const worst = there.reduce<DifferenceRow | null>(
+  return there.reduce<DifferenceRow | null>(
     (most, d) => (most === null || d.peakV[side]! > most.peakV[side]! ? d : most),
     null,
   );
-  if (worst === null) return words.notKnown;
+}
+
+function voltsText(page: CompareContext, row: DifferenceRow | null, side: Side): string {
+  if (row === null) return words.notKnown;
   const other = side === 'before' ? 'after' : 'before';
   const end = (ids: DifferenceRow['a']) => endNames(page, { ...ids, [other]: null });
-  return sayIn(page.after, words.voltsBetween, {
-    volts: volt(worst.peakV[side]!),
-    a: end(worst.a),
-    b: end(worst.b),
-  });
+  return sayIn(page.after, words.voltsBetween, { volts: volt(row.peakV[side]!), a: end(row.a), b: end(row.b) });
+}
+
+function noVoltsText(page: CompareContext, row: DifferenceRow, side: Side): string {
+  const why = noVolts(page, row, side);
+  if (typeof why === 'string') return words.noVolts[why];
+  return sayIn(page.after, words.tiedToNothing, { list: partNames(page[side], why) });
 }

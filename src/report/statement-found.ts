@@ -6,8 +6,8 @@ import { moneyText } from '../units/money-text.ts';
 import { setName } from '../words/code-set-words.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { type Block, paragraph, type Section } from './block.ts';
-import type { CompareContext } from './compare-context.ts';
-import { countText } from './compare-materials.ts';
+import { type CompareContext, wordingOf } from './compare-context.ts';
+import { countText, isOnlyUnknown, materialName } from './compare-materials.ts';
 import { type PageContext, sayIn } from './page-context.ts';
 import { alikeEntries, someEntries, standing } from './statement-lists.ts';
 
@@ -27,12 +27,7 @@ export function foundSection(page: CompareContext): Section {
 function foundCounts(page: CompareContext): string {
   const words = statementWords.found;
   const sayCounts = ({ hazards, defects, advices, cannotTell }: Omit<StudySetCounts, 'codeSet'>) =>
-    sayIn(page.after, words.counts, {
-      hazards: String(hazards),
-      defects: String(defects),
-      advices: String(advices),
-      cannotTell: String(cannotTell),
-    });
+    sayIn(page.after, words.counts, { hazards, defects, advices, cannotTell });
   const { bySet } = page.before.study.verdict;
   if (bySet === undefined) return sayCounts(page.comparison.before.counts);
   return bySet.map((set) => `${setName(set.codeSet)}: ${sayCounts(set)}`).join(' ');
@@ -50,7 +45,9 @@ const words = statementWords.done;
 /** What one file has and the other has not: parts by section, material with its price where the file has prices. */
 export function doneSection(page: CompareContext): Section {
   const { parts, differs } = page.comparison;
-  if (!differs) return { id: 'done', heading: words.heading, blocks: [paragraph(words.none)] };
+  const wording = wordingOf(page);
+  const heading = words.heading[wording];
+  if (!differs) return { id: 'done', heading, blocks: [paragraph(words.none)] };
   const lines = [
     ['added', parts.added, page.after],
     ['removed', parts.removed, page.before],
@@ -58,8 +55,8 @@ export function doneSection(page: CompareContext): Section {
   ] as const;
   const blocks = lines
     .filter(([, list]) => list.length > 0)
-    .map(([which, list, own]) => paragraph(sayIn(page.after, words[which], { list: bySection(own, list) })));
-  return { id: 'done', heading: words.heading, blocks: [...blocks, ...material(page), effect(page)] };
+    .map(([which, list, own]) => paragraph(sayIn(page.after, words[which][wording], { list: bySection(own, list) })));
+  return { id: 'done', heading, blocks: [...blocks, ...material(page), effect(page)] };
 }
 
 /** `2 bars (station-bar, ibt)`; long lists of names are cut, the number stands. */
@@ -84,11 +81,13 @@ function material(page: CompareContext): readonly Block[] {
   const { added } = page.comparison.materials;
   if (added.length === 0) return [];
   const entries = added.map((m) => {
-    const text = `${m.name}: ${countText(page, m)}`;
-    return m.unknown === 0 ? text : sayIn(page.after, words.unknownLength, { name: text, n: String(m.unknown) });
+    const [name, n] = [materialName(page, m), String(m.unknown)];
+    if (isOnlyUnknown(m)) return sayIn(page.after, words.onlyUnknownLength, { name, n });
+    const text = `${name}: ${countText(page, m)}`;
+    return m.unknown === 0 ? text : sayIn(page.after, words.unknownLength, { name: text, n });
   });
   const list = someEntries(page.after, entries, mostMaterials);
-  return [paragraph(sayIn(page.after, words.material, { list })), ...price(page, added)];
+  return [paragraph(sayIn(page.after, words.material[wordingOf(page)], { list })), ...price(page, added)];
 }
 
 /** By the owner's own prices; a material without one is named, and nothing is invented for it. */
@@ -101,16 +100,18 @@ function price(page: CompareContext, added: readonly ComparedMaterial[]): readon
   );
   if (priced.length === 0) return [];
   const total = { low: sumOf(priced, 'low'), high: sumOf(priced, 'high') };
-  const without = each.filter((e) => e.unit === null).map((e) => e.m.name);
+  const without = each.filter((e) => e.unit === null).map((e) => materialName(page, e.m));
   const unpriced = without.length === 0 ? '' : sayIn(page.after, words.unpriced, { list: without.join(', ') });
-  return [paragraph(sayIn(page.after, words.price, { price: moneyText(total, prices.currency)!, unpriced }))];
+  const unmeasured = added.some((m) => m.unknown > 0) ? words.unmeasured : '';
+  const values = { price: moneyText(total, prices.currency)!, unpriced, unmeasured };
+  return [paragraph(sayIn(page.after, words.price, values))];
 }
 
 const sumOf = (all: readonly Interval[], end: keyof Interval) => all.reduce((sum, one) => sum + one[end], 0);
 
 function effect(page: CompareContext): Block {
   const { findings } = page.comparison;
-  const count = (kind: 'cleared' | 'better' | 'new' | 'worse') => String(findings[kind].filter((c) => c.counts).length);
+  const count = (kind: 'cleared' | 'better' | 'new' | 'worse') => findings[kind].filter((c) => c.counts).length;
   const values = { cleared: count('cleared'), better: count('better'), new: count('new'), worse: count('worse') };
-  return paragraph(sayIn(page.after, words.cleared, values));
+  return paragraph(sayIn(page.after, words.cleared[wordingOf(page)], values));
 }

@@ -1,7 +1,7 @@
 import type { Study } from '../study/study.ts';
 import { statementWords } from '../words/statement-words.ts';
 import { type Cell, cell, listCell, loudCell, paragraph, type Row, row, type Section, tableIfAny } from './block.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, wordingOf } from './compare-context.ts';
 import { kindName, type PageContext, partName, sayIn } from './page-context.ts';
 import { bondLines, isFromOutside, protectionLines } from './statement-cables.ts';
 
@@ -20,7 +20,7 @@ export function statementLinesSection(page: CompareContext): Section {
   const table = tableIfAny({
     id: 'statement-lines',
     caption: sayIn(page.after, words.caption),
-    head: [words.line, words.found, words.left, words.bond],
+    head: [words.line, words.found, words.after[wordingOf(page)], words.bond],
     rows: shown.map((p) => lineRow(page, p)),
   });
   const rest = inside.length === 0 ? [] : [paragraph(sayIn(page.after, words.inside, { list: inside.join(', ') }))];
@@ -55,7 +55,7 @@ function lineRow(page: CompareContext, { before, after }: LinePair): Row {
   return row(
     cell(`${partName(own, line.id)}, ${kindName(own, line.kind)}`),
     sideCell(page.before, before, words.notThere, kind(page.before, before)),
-    sideCell(page.after, after, words.gone, kind(page.after, after)),
+    sideCell(page.after, after, words.gone[wordingOf(page)], kind(page.after, after)),
     after === null ? cell('–') : listCell(bondLines(page.after, after)),
   );
 }

@@ -2,7 +2,7 @@ import { pageWords } from '../words/page.ts';
 import { plainText } from '../words/plain-text.ts';
 import { type LeaveOut, statementWords } from '../words/statement-words.ts';
 import type { Section } from './block.ts';
-import { compareContext } from './compare-context.ts';
+import { compareContext, wordingOf } from './compare-context.ts';
 import type { Cover } from './cover.ts';
 import { sayIn } from './page-context.ts';
 import { languageOf, type NumberedSection } from './report-model.ts';
@@ -39,8 +39,9 @@ export interface StatementRow {
 /** As found and as left on two pages, without what the owner keeps back, each word of the tables explained. Same input, same model. */
 export function statementModel(input: StatementInput, leaveOut: ReadonlySet<LeaveOut> = new Set()): StatementModel {
   const { before, after, comparison } = redacted(input, leaveOut);
-  const { found, left } = statementWords.cover;
-  const page = { ...compareContext(before, after, comparison, []), sides: { before: found, after: left } };
+  const context = compareContext(before, after, comparison, []);
+  const wording = wordingOf(context);
+  const page = { ...context, sides: { before: statementWords.cover.found, after: statementWords.cover[wording] } };
   const cover = statementCover(page);
   const written: readonly Written[] = [
     { look: 'found', columns: [[foundSection(page)], [doneSection(page)]] },
@@ -60,7 +61,7 @@ export function statementModel(input: StatementInput, leaveOut: ReadonlySet<Leav
       version: after.tool.version,
     }),
   );
-  const title = sayIn(page.after, statementWords.title, { site: cover.title });
+  const title = sayIn(page.after, statementWords.title[wording], { site: cover.title });
   const words = statementGlossary([...textsIn({ cover, written }), footer, title], page.after.speech);
   return {
     lang: languageOf(after.site.region),

@@ -1,6 +1,6 @@
 import { statementWords } from '../words/statement-words.ts';
 import { paragraph, type Section } from './block.ts';
-import type { CompareContext } from './compare-context.ts';
+import { type CompareContext, wordingOf } from './compare-context.ts';
 import { kindName, partName, sayIn } from './page-context.ts';
 import { hasUnprotected, isFromOutside } from './statement-cables.ts';
 import { alikeEntries, someEntries, standing } from './statement-lists.ts';
@@ -17,7 +17,7 @@ export function openSection(page: CompareContext): Section {
     id: 'open',
     heading: words.heading,
     blocks: [
-      paragraph(words.intro),
+      paragraph(words.intro[wordingOf(page)]),
       { is: 'list', ordered: false, items: [unprotected(page), ...findings(page), ...unknowns(page), words.still] },
     ],
   };

@@ -44,8 +44,14 @@ function conductorBlocks(view: StrikeView): readonly Block[] {
       rows: told.slice(0, mostRows).map((c) => conductorRow(view, c)),
     }),
     ...restBlocks(view, told.length, mostRows),
+    ...(told.some(isOverWhole) ? [paragraph(words.over)] : []),
     ...(count === 0 ? [] : [paragraph(sayIn(view.page, words.less, { count }))]),
   ];
+}
+
+/** Reads as more than 100 per cent. */
+function isOverWhole({ shareOfPeak }: StudyStrikeConductor): boolean {
+  return shareOfPeak >= 1.005;
 }
 
 function conductorRow({ page }: StrikeView, c: StudyStrikeConductor): Row {

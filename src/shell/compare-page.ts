@@ -2,6 +2,7 @@ import type { FindingChange } from '../compare/comparison.ts';
 import type { Bounded, StudyFinding } from '../study/study.ts';
 import type { Interval } from '../units/interval.ts';
 import { compareWords as words } from '../words/compare-words.ts';
+import { earthOhmText } from '../words/earth-ohm.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
 import type { TerminalPage } from './page-blocks.ts';
 import { severityColours, severityMarks } from './severity-marks.ts';
@@ -31,9 +32,9 @@ function byRule({ sentence }: ComparePage, { rule, at }: StudyFinding): string {
   return at.length === 0 ? sentence(words.byRuleAlone, { rule }) : sentence(words.byRule, { rule, at });
 }
 
-/** A resistance with its bounds. */
-export function ohmText({ sentence }: TerminalPage, figure: Bounded | null): string {
-  return figure === null ? words.unknown : sentence('{earthOhm}', { earthOhm: rangeOf(figure) });
+/** A resistance to distant soil with its bounds; not known where the only one is that of the metal. */
+export function ohmText(figure: Bounded | null): string {
+  return earthOhmText(figure) ?? words.unknown;
 }
 
 /** What was written as null is an open end. */

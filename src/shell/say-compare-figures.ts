@@ -35,7 +35,7 @@ function wholeRows({ earth, groups, unbonded, weakPoints }: Comparison, page: Co
   return [
     {
       label: page.sentence(rows.earth),
-      cells: [ohmText(page, earth.resistanceOhm.before), ohmText(page, earth.resistanceOhm.after)],
+      cells: [ohmText(earth.resistanceOhm.before), ohmText(earth.resistanceOhm.after)],
     },
     { label: page.sentence(rows.groups), cells: count(groups, (row, side) => row.id[side] !== null) },
     { label: page.sentence(rows.unbonded), cells: outside('unbonded') },
@@ -51,7 +51,7 @@ function electrodeRows({ earth }: Comparison, page: ComparePage): readonly TextR
     .filter((row) => row.standing === 'changed')
     .map((row) => ({
       label: page.sentence(words.rows.electrode, { id: row.id.after }),
-      cells: [ohmText(page, row.ohm.before), ohmText(page, row.ohm.after)],
+      cells: [ohmText(row.ohm.before), ohmText(row.ohm.after)],
     }));
 }
 

@@ -1,5 +1,6 @@
 import type { ChangedPart, ComparedMaterial, Comparison, FieldChange } from '../compare/comparison.ts';
 import { compareWords as words } from '../words/compare-words.ts';
+import { kindWords } from '../words/kind-words.ts';
 import { type ComparePage, rangeOf } from './compare-page.ts';
 import { bullet, headed } from './page-blocks.ts';
 
@@ -58,7 +59,9 @@ function fieldText({ field, before, after }: FieldChange, { sentence }: CompareP
 function materialLines(materials: readonly ComparedMaterial[], page: ComparePage): readonly string[] {
   const { sentence } = page;
   return materials.flatMap((m) => {
-    const name = m.name === 'unknown' ? sentence(words.unknownName[m.kind]) : m.name;
+    const name = sentence(m.name === 'unknown' ? words.unknownName[m.kind] : (ownWord(m.name) ?? '{name}'), {
+      name: m.name,
+    });
     const known = m.count.high > 0 || m.unknown === 0;
     const amount =
       m.unit === 'm'
@@ -67,6 +70,11 @@ function materialLines(materials: readonly ComparedMaterial[], page: ComparePage
     const unknown = m.unknown === 0 ? [] : [sentence(words.materialUnknown, { count: String(m.unknown), name })];
     return [...(known ? [amount] : []), ...unknown].map((text) => bullet(page, text));
   });
+}
+
+/** A kind of the file format in the region's words; a name that the owner typed stands as typed. */
+function ownWord(name: string): string | null {
+  return Object.hasOwn(kindWords, name) ? kindWords[name]! : null;
 }
 
 const countText = ({ low, high }: ComparedMaterial['count']) => (low === high ? String(low) : `${low} to ${high}`);

@@ -1,4 +1,5 @@
 import type { ComparedHead, Comparison, FindingChange } from '../compare/comparison.ts';
+import { plannedParts } from '../compare/planned-parts.ts';
 import { compareWords as words } from '../words/compare-words.ts';
 import type { Speech } from '../words/say.ts';
 import { termsOf } from '../words/terms.ts';
@@ -39,9 +40,17 @@ function head(comparison: Comparison, page: ComparePage): string {
     sentence(words.counts, countsOf(before, after)),
     ...(comparison.sameRegion ? [] : [sentence(words.regions, { before: before.region, after: after.region })]),
     ...(page.sameWords ? [] : [sentence(words.regionTerms)]),
+    ...notBuilt(comparison, page),
   ];
   const text = lines.filter((line) => line !== '').map((line) => paragraph(page, line));
   return [terminal.paint(paragraph(page, title), 'bold'), ...text].join('\n');
+}
+
+/** Parts that came or were changed and that nobody has built yet; of two states of one file nothing was built between. */
+function notBuilt(comparison: Comparison, { sentence }: ComparePage): readonly string[] {
+  if (comparison.before.checksum === comparison.after.checksum) return [];
+  const list = plannedParts(comparison);
+  return list.length === 0 ? [] : [sentence(words.notBuilt, { count: list.length, list })];
 }
 
 function side({ file, state, revision, date }: ComparedHead, { sentence }: ComparePage): string {

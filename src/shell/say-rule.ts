@@ -2,6 +2,7 @@ import { basisOf } from '../rules/basis-of.ts';
 import { familyIn, isBorrowed } from '../rules/family-in.ts';
 import { limitText } from '../rules/limit-text.ts';
 import type { Rule } from '../rules/rule.ts';
+import { remedyIn } from '../rules/rule-sentence.ts';
 import type { Region } from '../site/site.ts';
 import { rulePageWords as words } from '../words/rule-page-words.ts';
 import { ruleWords } from '../words/rules/index.ts';
@@ -27,7 +28,7 @@ export function sayRule(rule: Rule, region: Region, speech: Speech): readonly st
     ...line(words.limit, limitText(rule, speech)),
     ...line(words.met, filled(own.met)),
     ...line(words.exempt, own.exempt === undefined ? '' : filled(own.exempt)),
-    ...line(words.remedy, filled(own.remedy)),
+    ...line(words.remedy, filled(remedyIn(rule, region))),
     ...(since === undefined ? [] : [say(words.since, { since: String(since), document: source.document }, speech)]),
     ...movedText(rule, speech),
     say(words.source, { cited: citedText(rule), seen }, speech),

@@ -70,7 +70,7 @@ function answerRows(columns: readonly StateColumn[], page: ComparePage): readonl
     ...counts,
     row(rows.groups, (c) => String(c.groups)),
     row(rows.unbonded, (c) => (c.unbondedElectrodes === null ? words.electrode.perhaps : listed(c.unbondedElectrodes))),
-    row(rows.earthOhm, (c) => ohmText(page, c.earthOhm)),
+    row(rows.earthOhm, (c) => ohmText(c.earthOhm)),
     row(rows.weakPoints, (c) => String(c.weakPoints.length)),
   ];
 }

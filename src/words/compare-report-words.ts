@@ -1,8 +1,13 @@
 /** Prose of the before-and-after report. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
 export const compareReportWords = {
   sides: { before: 'Before', after: 'After', first: 'First: {name}', second: 'Second: {name}' },
+  /** The second file has parts that nobody has built yet; so all wordings called `planned`. */
+  sidesPlanned: { before: 'As found', after: 'As planned' },
   cover: {
-    kicker: 'Before and after: [grounding] and [bonding]',
+    kicker: {
+      left: 'Before and after: [grounding] and [bonding]',
+      planned: '[Grounding] and [bonding]: as found, and as planned',
+    },
     kickerStates: 'One site in two states: [grounding] and [bonding]',
     caption: 'What was compared',
     row: '{side}: {value}',
@@ -12,14 +17,22 @@ export const compareReportWords = {
   skip: 'Skip to what changed',
   footer: '{site}, {before} → {after}, evenground {version}',
   change: {
-    heading: 'What changed',
+    heading: { left: 'What changed', planned: 'What would change' },
     findings:
       '{cleared} cleared, {better} better, {new} new, {worse} worse, {unsettled} that cannot be told any more, {unchanged} as before.',
     findingsLead: 'Findings: ',
     earth: 'The [ground resistance] of the whole was {before} and is {after}; {unbonded}.',
     earthStates: 'The [ground resistance] of the whole is {before} in the first and {after} in the second; {unbonded}.',
-    unbonded: '[electrode]s outside the system of the [service]: {before} then, {after} now',
-    left: 'Left now: {hazards} hazards, {defects} defects, {advices} of advice, and {cannotTell} that cannot be told. {worse}',
+    earthPlanned: 'The [ground resistance] of the whole is {before} as found and {after} as planned; {unbonded}.',
+    unbonded: {
+      left: '[electrode]s outside the system of the [service]: {before} then, {after} now',
+      planned: '[electrode]s outside the system of the [service]: {before} as found, {after} as planned',
+    },
+    still: {
+      left: 'Left now: {hazards} hazards, {defects} defects, {advices} of advice, and {cannotTell} that cannot be told. {worse}',
+      planned:
+        'Left once built as planned: {hazards} hazards, {defects} defects, {advices} of advice, and {cannotTell} that cannot be told. {worse}',
+    },
     worseIn: 'Worse than before in {n} findings.',
     worseInOne: 'Worse than before in one finding.',
     worseInNone: 'Worse than before in none.',
@@ -122,6 +135,7 @@ export const compareReportWords = {
     otherStroke: 'Not the same stroke on both sides, so the figures do not compare one to one: {before} and {after}.',
     one: '{peakA}, {wave}, at {at}',
     noStroke: 'none',
+    notWorkedOut: 'not worked out',
     refused: 'Could not be worked out: {why}',
     differences: 'Volts between things that a person or a cable joins, greatest first',
     between: 'Between',
@@ -174,13 +188,17 @@ export const compareReportWords = {
     intro: '{added} added, {removed} removed, {changed} changed, {same} as before.',
   },
   materials: {
-    heading: 'Material added',
-    intro: 'Counted from what was typed. Waste, trenches and what was bought and not put in are not in.',
-    caption: 'Material added and taken out',
+    heading: { left: 'Material added', planned: 'Material needed' },
+    intro: {
+      left: 'Counted from what was typed. Waste, trenches and what was bought and not put in are not in.',
+      planned: 'Counted from what was typed. Waste and trenches are not in.',
+    },
+    caption: { left: 'Material added and taken out', planned: 'Material needed and taken out' },
     name: 'Material',
-    added: 'Added',
+    added: { left: 'Added', planned: 'Needed' },
     removed: 'Taken out',
     unknown: 'and {n} of unknown length',
+    onlyUnknown: '{n} of unknown length',
     none: 'No material was added or taken out.',
   },
   left: {

@@ -16,6 +16,8 @@ export const compareWords = {
     'The two files are of different regions ({before} and {after}): they are asked different conditions of code. What counts as new or cleared may be the region and not the site.',
   regionTerms:
     'They also have different words; what was found in the first file alone is named here by its rule and place.',
+  notBuilt:
+    '{count} {count?part:parts} of the second file {count?is:are} planned, not built: {list}. What is said of the second file holds once {count?it stands:they stand}.',
   verdict: '{better} cleared or better; worse in {worse} {worse?finding:findings}.',
   next: 'Next: evenground {command} {file}',
   headings: {

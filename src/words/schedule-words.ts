@@ -122,6 +122,8 @@ export const scheduleWords = {
     whole: '[Ground resistance] of the whole: {range}.',
     withServices: 'With the supply and outside lines joined: {range}.',
     notWorkedOut: 'could not be worked out',
+    notKnown: 'not known',
+    lowNotKnown: '{range}; how low it is, is not known',
     caption: '[Electrode]s one by one',
     alone: 'Alone',
     share: 'Share of current',

@@ -40,6 +40,7 @@ export const soilDrawingWords = {
     bar: 'from least to greatest',
     likely: 'likely figure',
     open: 'no upper bound is known',
+    openBelow: 'no lower bound is known',
     resistance: 'Resistance to [remote ground], ohm',
   },
   spacing: {

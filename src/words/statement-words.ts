@@ -4,10 +4,16 @@ import type { Term } from './terms.ts';
 export const leaveOutKinds = ['address', 'names', 'site', 'permit', 'plan', 'photos', 'prices'] as const;
 export type LeaveOut = (typeof leaveOutKinds)[number];
 
-/** Prose of the two-page statement. `[idea]` is a term of the region, `{name}` a value (see say.ts). */
+/**
+ * Prose of the two-page statement. `[idea]` is a term of the region, `{name}` a value (see say.ts). Where a sentence has two
+ * wordings, `left` is for work that was done and `planned` for a second file with parts that nobody has built yet.
+ */
 export const statementWords = {
-  title: 'As found and as left: {site}',
-  kicker: 'Statement on [grounding] and [bonding]: as found, and as left',
+  title: { left: 'As found and as left: {site}', planned: 'As found and as planned: {site}' },
+  kicker: {
+    left: 'Statement on [grounding] and [bonding]: as found, and as left',
+    planned: 'Statement on [grounding] and [bonding]: as found, and as planned',
+  },
   skip: 'Skip to what was found',
   footer: 'Statement, {site}, file {checksum}, evenground {version}',
   leftOutValue: '(left out)',
@@ -15,6 +21,7 @@ export const statementWords = {
     caption: 'What this statement is about',
     found: 'As found',
     left: 'As left',
+    planned: 'As planned',
     address: 'Address',
     owner: 'Owner',
     permit: 'Permit',
@@ -26,26 +33,38 @@ export const statementWords = {
     noDate: 'no date given',
     caution:
       'Worked out from what the owner typed. It is no inspection, no licensed design, and no promise that damage cannot happen. Local code, the [authority] and a [electrician] decide.',
+    notBuilt:
+      '{n} {n?part:parts} of the second file {n?is:are} planned, not built: {list}. Nobody says that {n?it stands:they stand}.',
+    andMore: '{list} and {n} more',
   },
   found: {
     heading: 'What was there, as found',
     counts:
-      '{hazards} findings that can hurt people or start a fire, {defects} that break a condition or are likely to cost equipment, {advices} of advice; {cannotTell} could not be told.',
+      '{hazards} {hazards?finding:findings} that can hurt people or start a fire, {defects} that {defects?breaks:break} a condition or {defects?is:are} likely to cost equipment, {advices} of advice; {cannotTell} could not be told.',
     most: 'The gravest:',
     more: '{n} more are named in the before-and-after report.',
     none: 'Nothing that was looked at failed.',
   },
   done: {
-    heading: 'What was done',
+    heading: { left: 'What was done', planned: 'What is planned' },
     none: 'Nothing that the files tell of.',
-    added: 'Added: {list}.',
-    removed: 'Taken out: {list}.',
-    changed: 'Changed: {list}.',
-    material: 'Material put in, as counted from the file: {list}.',
+    added: { left: 'Added: {list}.', planned: 'To be added: {list}.' },
+    removed: { left: 'Taken out: {list}.', planned: 'To be taken out: {list}.' },
+    changed: { left: 'Changed: {list}.', planned: 'To be changed: {list}.' },
+    material: {
+      left: 'Material put in, as counted from the file: {list}.',
+      planned: 'Material needed, as counted from the file: {list}.',
+    },
     unknownLength: '{name} ({n} of unknown length)',
-    price: 'At the prices in the file this material comes to {price}{unpriced}.',
+    onlyUnknownLength: '{name}: {n} of unknown length',
+    price: 'At the prices in the file this material comes to {price}{unpriced}{unmeasured}.',
     unpriced: ', without {list}, which have no price there',
-    cleared: '{cleared} findings are cleared and {better} better; {new} are new and {worse} worse.',
+    unmeasured: ', without the pieces of unknown length',
+    cleared: {
+      left: '{cleared} {cleared?finding is:findings are} cleared and {better} better; {new} {new?is:are} new and {worse} worse.',
+      planned:
+        'Once built as planned, {cleared} {cleared?finding is:findings are} cleared and {better} better; {new} {new?is:are} new and {worse} worse.',
+    },
     sections: {
       electrodes: ['[electrode]', '[electrode]s'],
       supports: ['support', 'supports'],
@@ -78,7 +97,10 @@ export const statementWords = {
     ofAll: '{n} of {all}',
     unprotected: 'Cables from outside with a conductor that nothing protects',
     volts: 'Most volts between two things that a cable or a person joins, in a stroke of {stroke}',
+    voltsOneSide: 'Most volts between two such things of which only one side has a figure',
     voltsBetween: '{volts}, {a} and {b}',
+    noVolts: { 'not there': 'not there', 'not worked out': 'not worked out' },
+    tiedToNothing: 'not worked out: {list} tied to no [electrode]',
     notKnown: 'not known',
   },
   plan: {
@@ -91,7 +113,10 @@ export const statementWords = {
   },
   open: {
     heading: 'What is still unprotected, unmet or unknown',
-    intro: 'As left, by the same files. Nothing here says that damage cannot happen.',
+    intro: {
+      left: 'As left, by the same files. Nothing here says that damage cannot happen.',
+      planned: 'Once built as planned, by the same files. Nothing here says that damage cannot happen.',
+    },
     unprotected: 'With nothing that protects them where they come in: {list}.',
     noUnprotected: 'No cable that the file tells of comes in with a conductor that nothing protects.',
     notMet: 'Not met ({n}): {list}.',
@@ -109,7 +134,7 @@ export const statementWords = {
     caption: 'What protects each cable, and how long the bond of its protector or shield to the [electrode] is',
     line: 'Cable',
     found: 'As found',
-    left: 'As left: protector, where',
+    after: { left: 'As left: protector, where', planned: 'As planned: protector, where' },
     bond: 'Length of its bond',
     nothing: 'nothing',
     noMetal: 'no conductor in it',
@@ -126,13 +151,16 @@ export const statementWords = {
     noBond: 'none',
     unknownLength: 'length not known',
     notThere: 'was not there',
-    gone: 'taken out',
+    gone: { left: 'taken out', planned: 'to be taken out' },
     inside: 'Left out of this table because they run inside one building: {list}.',
     none: 'The file tells of no cable from outside.',
   },
   electrodes: {
     heading: '[Electrode]s',
-    caption: '[Electrode]s as left, how each is known, and what it has alone against distant soil',
+    caption: {
+      left: '[Electrode]s as left, how each is known, and what it has alone against distant soil',
+      planned: '[Electrode]s as planned, how each is known, and what it has alone against distant soil',
+    },
     name: 'Name',
     details: 'Kind and size, as typed',
     known: 'Known',
@@ -143,12 +171,15 @@ export const statementWords = {
     workedOut: 'worked out',
     stated: 'stated by the owner',
     unknown: 'not known',
-    gone: 'Taken out: {list}.',
+    gone: { left: 'Taken out: {list}.', planned: 'To be taken out: {list}.' },
     workedOutNote: 'Worked out, not measured, unless the last column says so.',
-    fate: { added: 'new', changed: 'changed', same: '', removed: '' },
+    fate: {
+      left: { added: 'new', changed: 'changed', same: '', removed: '' },
+      planned: { added: 'new', changed: 'to be changed', same: '', removed: '' },
+    },
     none: 'The file tells of none.',
     soil: 'The soil behind these figures: {known}.',
-    knownAs: { seen: 'seen', told: 'told', measured: 'measured', assumed: 'assumed' },
+    knownAs: { seen: 'seen', told: 'told', measured: 'measured', assumed: 'assumed', planned: 'planned, not built' },
   },
   leftOut: {
     heading: 'What is left out of this statement',
@@ -183,8 +214,11 @@ export const statementWords = {
   },
   signatures: {
     heading: 'Signatures',
-    intro:
-      'The program signs nothing. Whoever signs stands for what was found and done, not for what a strike will do.',
+    intro: {
+      left: 'The program signs nothing. Whoever signs stands for what was found and done, not for what a strike will do.',
+      planned:
+        'The program signs nothing. Whoever signs stands for what was found, not for what is only planned, nor for what a strike will do.',
+    },
   },
 } as const;
 

@@ -156,6 +156,15 @@ describe.each([
     for (const p of placed) expect(said.includes(` ${p.id}`) !== missing.includes(p.id)).toBe(true);
   });
 
+  it('explains each letter before a number and each mark behind one, and no other', () => {
+    const said = textsOf(svg).map((t) => t.text);
+    const labels = said.flatMap((t) => /^[+×Δ]?([A-Z]?)\d+(\??)$/.exec(t) ?? []).filter((t) => /^[A-Z?]$/.test(t));
+    const legend = said.slice(said.indexOf('Legend')).filter((t) => /^[A-Z?]$/.test(t));
+    expect(legend.length).toBeGreaterThan(1);
+    expect([...legend].sort()).toEqual([...new Set(labels)].sort());
+    expect(said.includes('not known whether in the soil')).toBe(labels.includes('?'));
+  });
+
   it('is the same each time, and from studies that were stored', () => {
     const stored = JSON.parse(JSON.stringify(all)) as Compared;
     expect(planOf(stored)).toBe(svg);

@@ -109,6 +109,33 @@ describe.each(clubStudy.earth.surfaces.map((s) => [s.group, s] as const))('the m
   });
 });
 
+describe('the letters of the line from A to B', () => {
+  /** A line of 8 m to the east that begins so far east of the rod. */
+  const lineFrom = (eastM: number) => ({
+    ...cone,
+    line: { ...cone.line, fromM: [eastM, 0] as const, toM: [eastM + 8, 0] as const },
+  });
+  const letterOf = (svg: string) => {
+    const { xMm, yMm } = textsOf(svg).find((t) => t.text === 'A')!;
+    return { xMm: xMm - 0.6, yMm: yMm - 3, widthMm: 3.4, heightMm: 3.8 };
+  };
+  const symbolOf = (svg: string) => {
+    const [, cx, cy] = /<circle cx="([\d.]+)" cy="([\d.]+)" r="1.8"/.exec(svg)!;
+    return { xMm: Number(cx) - 1.8, yMm: Number(cy) - 1.8, widthMm: 3.6, heightMm: 3.6 };
+  };
+
+  it.each([0, 0.3, 0.7, 1])('lie under no symbol where the line begins %s m from it', (eastM) => {
+    const svg = contourMap(site, lineFrom(eastM));
+    expect(overlap(letterOf(svg), symbolOf(svg))).toBe(false);
+  });
+
+  it('stand on the line, beyond its end, where nothing is there', () => {
+    const svg = contourMap(site, lineFrom(4));
+    const [letter, symbol] = [letterOf(svg), symbolOf(svg)];
+    expect(letter.yMm + 1.9).toBeCloseTo(symbol.yMm + 1.8, 1);
+  });
+});
+
 it('a part that stands elsewhere is left out', () => {
   const far = { ...rod, id: 'far-rod', positionM: [400, 0, 0] as const, routeM: [] };
   const svg = contourMap({ ...site, parts: [...site.parts, far] }, cone);

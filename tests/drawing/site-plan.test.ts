@@ -50,6 +50,14 @@ describe.each(studies)('the plan of %s', (_, study) => {
     expect(named.length).toBeGreaterThan(placed.length * 0.7);
   });
 
+  it('explains each letter before a number and the mark behind one, and no other', () => {
+    const said = texts.map((t) => t.text);
+    const labels = said.flatMap((t) => /^([A-Z]?)\d+(\??)$/.exec(t)?.slice(1) ?? []).filter((t) => t !== '');
+    const legend = said.slice(said.indexOf('Legend')).filter((t) => /^[A-Z?]$/.test(t));
+    expect([...legend].sort()).toEqual([...new Set(labels)].sort());
+    expect(said.includes('not known whether in the soil')).toBe(labels.includes('?'));
+  });
+
   it('is the same each time', () => {
     expect(sitePlan(study)).toBe(svg);
   });

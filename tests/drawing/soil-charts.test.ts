@@ -189,6 +189,22 @@ describe('the season chart', () => {
     expect(said(svg!)).toEqual(expect.arrayContaining(['over 4 ohm', 'no upper bound is known', '30 to 180 ohm']));
   });
 
+  it('has an arrow to the left, and no decades of milliohm, where only the metal bounds it from below', () => {
+    const metal = (id: string, high: number | null) => ({
+      ...condition(id, 10, 4),
+      resistanceOhm: { value: null, low: 0.0024, high },
+      groups: [],
+    });
+    const [chart] = seasonCharts(withEarth([metal('as typed', 411), metal('frozen', 439), metal('dry', null)]));
+    expect(said(chart!)).toEqual(
+      expect.arrayContaining(['up to 411 ohm', 'up to 439 ohm', 'unknown', 'no lower bound is known']),
+    );
+    expect(said(chart!).join(' ')).not.toMatch(/milliohm|0\.01/);
+    expect(chart!.match(/<polygon/g)).toHaveLength(2 + 1); // and the legend's
+    expect(said(svg!)).not.toContain('no lower bound is known');
+    expect(seasonCharts(withEarth([metal('as typed', null), metal('frozen', null)]))).toEqual([]);
+  });
+
   it('is linear from 0 where figures lie close together', () => {
     const [close] = seasonCharts(withEarth([condition('as typed', 10, 6), condition('dry', 11, 7)]));
     expect(axesAt(close!, [80, 12]).x.ticks[0]!.value).toBe(0);

@@ -37,6 +37,16 @@ describe('the section on strikes', () => {
     expect(text).not.toMatch(/Quasi-static|\bkV\b/);
   });
 
+  it('says why a part carries more than the whole stroke, and only then', () => {
+    const why = 'More than 100 % of the stroke: besides it, currents swing round loops of the metal itself.';
+    const [first, ...others] = clubStrike.conductors;
+    const text = textIn(withClub({ conductors: [{ ...first!, shareOfPeak: 1.0076 }, ...others] }));
+    expect(text).toContain('101 %');
+    expect(text).toContain(why);
+    expect(textIn(club)).not.toContain('More than 100 %');
+    expect(textIn(withClub({ conductors: [{ ...first!, shareOfPeak: 1.003 }, ...others] }))).not.toContain(why);
+  });
+
   it('never has a word that promises, nor a figure of more than three digits beside its unit', () => {
     for (const html of [club, sectionOf(pageOf(struck(houseStudy, houseStrike, refusedStrike)), 'strike')]) {
       const text = textIn(html.replace(/<svg.*?<\/svg>/gs, ''));
