@@ -10,23 +10,34 @@ export function agreementsOf(
   agreed: readonly Agreement[],
   stale: readonly Agreement[],
   findings: readonly Finding[],
+  parts: readonly string[],
 ): readonly StudyAgreement[] {
   return agreed.map((a) => {
     const isStale = stale.includes(a);
-    return { ...a, stale: isStale, text: isStale ? staleText(a, findings) : lacksText(a) };
+    return { ...a, stale: isStale, text: isStale ? staleText(a, findings, parts) : lacksText(a) };
   });
 }
 
-/** With the name that was perhaps meant, of what stands at the same place. */
-function staleText(agreement: Agreement, findings: readonly Finding[]): string {
+/** With the name that was perhaps meant: of a part, where there is none of that name; else of what stands at the same place. */
+function staleText(agreement: Agreement, findings: readonly Finding[], parts: readonly string[]): string {
   const { rule, at } = agreement;
   const stale = say(words.stale, { subject: subjectOf(agreement) }, plainSpeech);
+  if (at !== null && !parts.includes(at) && !findings.some((f) => f.at.includes(at))) {
+    const near = nearPlace(rule, at, findings, parts);
+    return near === null ? stale : say(words.nearPart, { stale, at, near }, plainSpeech);
+  }
   const open = findings.filter((f) => f.outcome !== 'met' && (at === null || f.at.includes(at)));
   const names = [...new Set(open.map(agreedAs))];
   const own = agreedAs({ rule, codeSet: 'own' });
   if (names.includes(own)) return say(words.ofOwner, { stale, near: own }, plainSpeech);
   const near = nearName(rule, names);
   return near === null ? stale : say(words.near, { stale, near }, plainSpeech);
+}
+
+/** Where the rule finds something first: nobody agrees to what is not found. */
+function nearPlace(rule: string, at: string, findings: readonly Finding[], parts: readonly string[]): string | null {
+  const found = findings.filter((f) => f.outcome !== 'met' && agreedAs(f) === rule);
+  return nearName(at, [...new Set(found.flatMap((f) => f.at))]) ?? nearName(at, parts);
 }
 
 function lacksText(agreement: Agreement): string {

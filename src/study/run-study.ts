@@ -1,5 +1,6 @@
 import type { Facts } from '../facts/facts.ts';
 import { factsOf } from '../facts/facts-of.ts';
+import { partIndex } from '../facts/part-index.ts';
 import { rules } from '../rules/index.ts';
 import type { Rule } from '../rules/rule.ts';
 import { type Beside, type RulesRun, runRules } from '../rules/run-rules.ts';
@@ -66,7 +67,12 @@ export function runStudy(site: Site, options: StudyOptions): StudyRun {
     codes: () => head().codes,
     codeSets: () => setsOf(facts, options),
     agreements: () =>
-      agreementsOf([...facts.header.agreed, ...(options.beside?.agreed ?? [])], run.staleAgreements, run.findings),
+      agreementsOf(
+        [...facts.header.agreed, ...(options.beside?.agreed ?? [])],
+        run.staleAgreements,
+        run.findings,
+        partIndex(site).all.map((p) => p.id),
+      ),
     buildings: () => head().buildings,
     places: () => site.places.map((p) => ({ id: p.id, positionM: p.position, where: p.where })),
     parts: () => partsOf(facts),

@@ -4,6 +4,7 @@ export const agreementWords = {
   stale:
     'Agreed to stand, but nothing answers to it: {subject}. What it was about is put right, is called otherwise, or never was; take it out of the file.',
   near: '{stale} Did you mean {near}?',
+  nearPart: '{stale} Nothing in the file is called {at}. Did you mean {near}?',
   ofOwner: '{stale} What the owner’s own standard asks there is agreed to as {near}.',
   lacks: 'Agreed to stand without {lacks}: {subject}. Whoever reads this later cannot tell whether it still holds.',
   reason: 'a reason',

@@ -62,6 +62,21 @@ rules:
       'rules:\n  rod-length-us: {limit: at most 10 ft}',
       /:2:26: rules\.rod-length-us\.limit: .*`at least`.* Begin with `at least`; .*under `limits:`/,
     ],
+    [
+      'a kind of joint that is none',
+      'limits:\n  a: {of: joints on electrodes, kind: [bolted lug, exothermic wled]}',
+      /:2:52: limits\.a\.kind\.2: .*did you mean `exothermic weld`/,
+    ],
+    [
+      'a kind of electrode that is none',
+      'limits:\n  a: {of: rods, kind: rodd}',
+      /:2:23: limits\.a\.kind: .*did you mean `rods?`/,
+    ],
+    [
+      'a kind of arrester that is none',
+      'limits:\n  a: {of: arresters, kind: [gas tub]}',
+      /:2:29: limits\.a\.kind\.1: .*did you mean `gas tube`/,
+    ],
     ['no side', 'limits:\n  a: {of: joints, bolts: 2}', /:2:26: limits\.a\.bolts: .*`at least` or `at most`/],
     ['a range', 'limits:\n  a: {of: mast leads, length: at most 1 to 2 m}', /:2:31: limits\.a\.length: .*range/],
     ['a length for a section', 'limits:\n  a: {of: mast leads, wire: at least 2 ft}', /:2:29: limits\.a\.wire: /],
@@ -85,6 +100,21 @@ rules:
   ])('refuses %s, with its place', (_, text, pattern) => {
     expect(read(text).standard).toBeNull();
     expect(said(text)[0]).toMatch(pattern);
+  });
+
+  it('takes the kinds that a site file takes, in any spelling that it takes', () => {
+    const { standard, problems } = read(`
+limits:
+  welds: {of: joints, kind: [exothermic, Bolted Lug, other]}
+  rods: {of: electrodes, kind: [Rod, buried wire, other]}
+  tubes: {of: arresters, kind: [gas-tube, mov]}
+`);
+    expect(problems).toEqual([]);
+    expect(standard!.limits.map((l) => l.conditions)).toEqual([
+      [{ is: 'word', field: 'kind', words: ['exothermic weld', 'bolted lug', 'other'] }],
+      [{ is: 'word', field: 'kind', words: ['rod', 'buried wire', 'other'] }],
+      [{ is: 'word', field: 'kind', words: ['gas tube', 'mov'] }],
+    ]);
   });
 
   it('names every problem at once', () => {

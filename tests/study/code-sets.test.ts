@@ -118,6 +118,17 @@ describe('findings agreed to stand', () => {
     expect(stale.verdict.agreed).toBe(0);
   });
 
+  it('at a part that the file does not have are said with the one that was perhaps meant', () => {
+    const text = (at: string, rule = 'single-rod-25-ohm') =>
+      study('region: us', agreed(`agreed: [{rule: ${rule}, at: ${at}, reason: r, by: b, date: 2026}]`)).agreements![0]!
+        .text;
+    expect(text('E-1')).toMatch(/nothing answers to it.* Nothing in the file is called E-1\. Did you mean E1\?$/);
+    expect(text('masst', 'mast-grounded')).toMatch(/called masst\. Did you mean mast\?$/);
+    // one that is there and put right, and one that is like nothing
+    expect(text('mast', 'mast-grounded')).toMatch(/take it out of the file\.$/);
+    expect(text('greenhouse')).toMatch(/take it out of the file\.$/);
+  });
+
   it('without a reason, a name or a date are said to be that', () => {
     const bare = study('region: us', agreed('agreed: [{rule: single-rod-25-ohm, by: owner}]'));
     expect(bare.agreements![0]!.text).toMatch(/^Agreed to stand without a reason and a date: single-rod-25-ohm\./);

@@ -1,8 +1,12 @@
 import type { Dimension } from '../../units/dimension.ts';
+import { arresters } from '../format/arresters.ts';
 import { listOfKnown, mapped } from '../format/collections.ts';
+import { electrodes } from '../format/electrodes.ts';
 import { type Field, type Fields, type FieldType, field } from '../format/field.ts';
+import { jointKind } from '../format/joint-uses.ts';
 import { metal } from '../format/material-types.ts';
 import { oneOf, text } from '../format/words.ts';
+import { kindIn } from './kind-type.ts';
 import { type Limit, limit } from './limit-type.ts';
 import { type OwnCondition, type OwnSubject, ownSubjects } from './owner-standard.ts';
 
@@ -61,20 +65,20 @@ const ofConductors = {
   metal: words(metals, 'Metals that are allowed.'),
 };
 const ofJoints = {
-  kind: words(text('a kind of joint such as bolted lug'), 'Kinds that are allowed.'),
+  kind: words(jointKind, 'Kinds that are allowed.'),
   bolts: figure('bolts', 'number', 'How many bolts or holes, such as at least 2.'),
   resistance: figure('resistanceOhm', 'resistance', 'Its resistance, such as at most 1 mohm.'),
   listed: words(yes, 'Whether it has to be listed.'),
 };
 const ofElectrodes = {
-  kind: words(text('a kind of electrode such as rod'), 'Kinds that are allowed.'),
+  kind: words(kindIn(electrodes), 'Kinds that are allowed.'),
   metal: words(metals, 'Metals that are allowed.'),
   length: figure('rodLengthM', 'length', 'Its length, such as at least 10 ft.'),
   diameter: figure('diameterM', 'length', 'Its diameter, such as at least 5/8 in.'),
   resistance: figure('resistanceOhm', 'resistance', 'What it has alone, such as at most 10 ohm.'),
 };
 const ofArresters = {
-  kind: words(text('a kind of arrester such as gas tube'), 'Kinds that are allowed.'),
+  kind: words(kindIn(arresters), 'Kinds that are allowed.'),
   lead: figure('leadM', 'length', 'Its lead to ground, such as at most 1 ft.'),
   listed: words(yes, 'Whether it has to be listed.'),
 };
