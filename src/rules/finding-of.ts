@@ -6,7 +6,7 @@ import type { Asked } from './asked.ts';
 import { basisOf, sourceIn } from './basis-of.ts';
 import { MetFinding } from './met-finding.ts';
 import { placeOf, type Rule, type Verdict } from './rule.ts';
-import { ruleSentence, wordsOf } from './rule-sentence.ts';
+import { remedyIn, ruleSentence, wordsOf } from './rule-sentence.ts';
 import type { Finding } from './run-rules.ts';
 import { sayMeasured } from './say-measured.ts';
 
@@ -48,7 +48,7 @@ export function findingOf(asked: Asked, v: Verdict, heading: Heading): Finding |
 type Known = Pick<Finding, 'id' | 'agreed'>;
 
 function notMet(
-  { rule: r, family, codeSet }: Asked,
+  { rule: r, set, family, codeSet }: Asked,
   v: Extract<Verdict, { is: 'not met' }>,
   { prefix, source, basis, speech }: Heading,
   { id, agreed }: Known,
@@ -73,7 +73,7 @@ function notMet(
     title: say(words.failTitle, values, speech),
     because: becauseOf(r, v, speech),
     measured: v.measured === undefined ? null : sayMeasured(v.measured, speech),
-    remedy: say(words.remedy, values, speech),
+    remedy: say(remedyIn(r, set), values, speech),
   };
 }
 

@@ -1,3 +1,5 @@
+import { isAmerican } from '../site/is-american.ts';
+import type { Region } from '../site/site.ts';
 import { codeSetWords } from '../words/code-set-words.ts';
 import type { RuleWords } from '../words/rule-words.ts';
 import { ruleWords } from '../words/rules/index.ts';
@@ -15,6 +17,12 @@ export function wordsOf({ id }: Pick<Rule, 'id'>): RuleWords {
   const words = ruleWords[id];
   if (words === undefined) throw new Error(`rule ${id} has no words`);
   return words;
+}
+
+/** How to put it right where that set is asked. */
+export function remedyIn(rule: Pick<Rule, 'id'>, set: Region): string {
+  const { remedy, remedyAbroad } = wordsOf(rule);
+  return isAmerican(set) ? remedy : (remedyAbroad ?? remedy);
 }
 
 /** A reason in words; `{at}` of a sentence is the list of places. Throws where the reason has no sentence. */

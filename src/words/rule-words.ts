@@ -13,6 +13,8 @@ export interface RuleWords {
   /** What counts as met, exemptions. */
   readonly met: string;
   readonly remedy: string;
+  /** The same outside the United States and Canada, where wire is sold by its section and the work is another's. */
+  readonly remedyAbroad?: string;
   /** Where it is not asked, and what is easily taken for it. */
   readonly exempt?: string;
   /** Key of a way to settle → what to bring; left out: eyes are enough. */

@@ -87,6 +87,7 @@ export const strikeReportWords = {
     name: 'Part',
     peak: 'Peak current',
     share: 'Of the stroke',
+    over: 'More than 100 % of the stroke: besides it, currents swing round loops of the metal itself.',
     after: 'After',
     action: 'Action integral',
     less: '{count} {count?other carries:others carry} less than 1 % of the stroke each.',

@@ -297,6 +297,7 @@ it.each(cases)('the change of %s at %s puts it right, and no hazard comes of it'
 
 it.each([
   ['us', { length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel' }],
+  ['ca', { length: '10 ft', diameter: '5/8 in', metal: 'copper-clad steel' }],
   ['unknown', { length: '8 ft', diameter: '5/8 in', metal: 'copper-clad steel' }],
   ['uk', { length: '2.5 m', diameter: '16 mm', metal: 'copper-clad steel', coating: '0.25 mm' }],
   ['au', { length: '2.5 m', diameter: '16 mm', metal: 'copper-clad steel', coating: '0.25 mm' }],

@@ -40,7 +40,7 @@ describe.each(ruleIds)('%s', (id) => {
   it('fills every name in every sentence', () => {
     expect(mine.flatMap((r) => unfilled(r, words.because))).toEqual([]);
     const notMet = mine.filter((r) => r.as === 'because' && r.is === 'not met');
-    for (const template of [words.failTitle, words.remedy]) {
+    for (const template of [words.failTitle, words.remedy, words.remedyAbroad ?? '']) {
       expect(notMet.flatMap((r) => names(template).filter((n) => n !== 'at' && !r.values.includes(n)))).toEqual([]);
     }
   });

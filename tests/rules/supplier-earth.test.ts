@@ -13,8 +13,10 @@ arresters: {p1: {kind: gas tube, on: stub, where: outside}}
 conductors: {m1: {from: stub@base, to: main-bar, wire: 16 mm2 copper, length: 15 m}}
 `;
 
-function outcome(region: string, supply: string, rule: string): string | undefined {
-  const { site } = readSite(flat(region, supply), 'flat');
+const outcome = (region: string, supply: string, rule: string) => outcomeIn(flat(region, supply), rule);
+
+function outcomeIn(text: string, rule: string): string | undefined {
+  const { site } = readSite(text, 'flat');
   const { conditions } = runRules(factsOf(site!, null), { terms: 'iec', unitsFirst: 'si' });
   return conditions.find((c) => c.rule === rule)?.outcome;
 }
@@ -33,8 +35,22 @@ it.each([
   ['iec', 'unknown', 'service-electrode-known', 'cannot tell'],
   ['uk', 'unknown', 'iec-mast-earthed', 'cannot tell'],
   ['iec', 'unknown', 'arrester-bonded', 'cannot tell'],
-  ['au', 'unknown', 'service-electrode-known', 'cannot tell'],
+  // multiple earthed neutral: each installation has an electrode of its own (AS/NZS 3000, from memory)
+  ['au', 'tn-c-s', 'service-electrode-known', 'not met'],
+  ['au', 'unknown', 'service-electrode-known', 'not met'],
+  ['au', 'tt', 'service-electrode-known', 'not met'],
+  // the network earths the main bar all the same: what hangs on it is for an electrician to say
+  ['au', 'tn-c-s', 'mast-grounded', 'cannot tell'],
+  ['au', 'tn-c-s', 'arrester-bonded', 'cannot tell'],
+  ['au', 'unknown', 'mast-grounded', 'cannot tell'],
+  ['au', 'tt', 'mast-grounded', 'not met'],
   ['us', 'unknown', 'service-electrode-known', 'not met'],
 ])('in %s on %s, %s is %s', (region, supply, rule, expected) => {
   expect(outcome(region, supply, rule)).toBe(expected);
+});
+
+it('says nothing of an electrode in Australia where nobody looked for one', () => {
+  const text = flat('au', 'tn-c-s').replace('electrodes: none\n', '');
+  expect(outcomeIn(text, 'service-electrode-known')).toBe('cannot tell');
+  expect(outcomeIn(text, 'mast-grounded')).toBe('cannot tell');
 });

@@ -1,8 +1,9 @@
-import type { ConductorFacts } from '../../facts/facts.ts';
+import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import type { Site, SiteHeader } from '../../site/site.ts';
 import { onceFor } from '../../units/once-for.ts';
 import { earthingWires } from '../conductor-sizes/earthing-wires.ts';
 import { nothingThere } from '../looked-at.ts';
+import { type OwnSupply, ownSupplyOf } from '../one-earth/own-supply.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { limitsOf, sectionVerdict } from './size-rule.ts';
 
@@ -21,22 +22,27 @@ export const mainBondingSizeIec = rule({
     ...limitsOf(least),
     { key: 'areaM2', value: onMultipleEarth.copper, sense: 'least', of: 'copper on a TN-C-S supply, United Kingdom' },
   ],
-  needs: ['header', 'sections', 'conductors', 'site'],
-  check({ header, sections, conductors, site }) {
+  needs: ['header', 'sections', 'conductors', 'site', 'bonding'],
+  check(facts) {
+    const { header, sections, conductors, site } = facts;
     const earthing = new Set(earthingWires(conductors, site).map((c) => c.id));
     const mayBeMultiple = header.region === 'uk' && ['tn-c-s', 'unknown'].includes(header.supply);
     // earthing conductors are asked by a clause of their own; on multiple earthing they are to be as thick as a main bond too
-    const bonds = conductors.filter((c) => (earthing.has(c.id) ? mayBeMultiple : isMainBond(c, site)));
+    const asked = (c: ConductorFacts) => (earthing.has(c.id) ? mayBeMultiple : isMainBond(c, site));
+    const ofTt = new Map(conductors.filter(asked).map((c) => [c, mayBeMultiple ? ttOf(c, facts) : null]));
+    const bonds = [...ofTt.keys()].filter((c) => !(earthing.has(c.id) && ofTt.get(c)?.is === 'own'));
     if (bonds.length === 0) return nothingThere({ sections }, 'conductors');
     return bonds.map((c) => {
-      const v = ofBond(c, header);
+      const v = ofBond(c, header, ofTt.get(c) ?? null);
       return earthing.has(c.id) ? asEarthing(v, header) : v;
     });
   },
 });
 
-function ofBond(c: ConductorFacts, { region, supply }: SiteHeader): Verdict {
-  if (region === 'uk' && supply === 'unknown') return onUnknownSupply(c);
+function ofBond(c: ConductorFacts, { region, supply }: SiteHeader, tt: OwnSupply | null): Verdict {
+  if (tt?.is === 'own') return sectionVerdict(c, least, 'mm2');
+  if (tt !== null) return inDoubt(c, ofWhichPart(c, tt));
+  if (region === 'uk' && supply === 'unknown') return inDoubt(c, ofUnknownSupply(c));
   return sectionVerdict(c, region === 'uk' && supply === 'tn-c-s' ? onMultipleEarth : least, 'mm2');
 }
 
@@ -48,12 +54,32 @@ function asEarthing(v: Verdict, { supply }: SiteHeader): Verdict {
 }
 
 /** The supply matters to copper between the two figures. */
-function onUnknownSupply(c: ConductorFacts): Verdict {
+function inDoubt(c: ConductorFacts, doubt: Verdict): Verdict {
   const v = sectionVerdict(c, onMultipleEarth, 'mm2');
   if (v.is !== 'not met') return v;
   const lesser = sectionVerdict(c, least, 'mm2');
   if (lesser.is === 'not met') return lesser;
-  return { is: 'cannot tell', at: [c.id], because: { key: 'supply unknown' }, settle: { key: 'ask supply' } };
+  return doubt;
+}
+
+function ofUnknownSupply({ id }: ConductorFacts): Verdict {
+  return { is: 'cannot tell', at: [id], because: { key: 'supply unknown' }, settle: { key: 'ask supply' } };
+}
+
+function ofWhichPart({ id }: ConductorFacts, { panel }: OwnSupply): Verdict {
+  const values = { panel };
+  return {
+    is: 'cannot tell',
+    at: [id],
+    because: { key: 'which part', values },
+    settle: { key: 'ask which part', values },
+  };
+}
+
+/** The TT part that a wire lies in or may lie in: the neutral of the street is none of its matter. One end tells of both. */
+function ttOf({ ends, passes }: ConductorFacts, facts: Pick<Facts, 'bonding' | 'site'>): OwnSupply | null {
+  const found = [...ends, ...passes].flatMap((id) => (id === null ? [] : (ownSupplyOf(id, facts) ?? [])));
+  return found.find((s) => s.is === 'own') ?? found[0] ?? null;
 }
 
 /** To the main bar or the service, to an electrode, or from metal of the building; what joins boxes to a bar of theirs is none. */

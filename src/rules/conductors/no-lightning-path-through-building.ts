@@ -1,3 +1,4 @@
+import type { Electrode, Site } from '../../site/site.ts';
 import { nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 
@@ -13,7 +14,7 @@ export const noLightningPathThroughBuilding = rule({
   needs: ['sections', 'conductors', 'site'],
   check({ sections, conductors, site }) {
     const indoorRods = site.electrodes.filter(
-      (e) => e.where !== null && e.where !== 'outside' && e.present !== 'no' && !ofBuilding.includes(e.kind),
+      (e) => isIndoors(e, site) && e.present !== 'no' && !ofBuilding.includes(e.kind),
     );
     const paths = conductors.filter((c) => c.lightningPath || c.role === 'electrode tie');
     if (paths.length === 0 && indoorRods.length === 0) return nothingThere({ sections }, 'conductors');
@@ -27,3 +28,11 @@ export const noLightningPathThroughBuilding = rule({
     ];
   },
 });
+
+/**
+ * Typed as inside, which is read as the one building where there is one. Of several the id says at which of them an electrode
+ * goes into the soil, as separate-building-electrode asks for it: outdoors for all that is known.
+ */
+function isIndoors({ where }: Electrode, { buildings }: Site): boolean {
+  return where === 'inside' || (buildings.length === 1 && where === buildings[0]!.id);
+}

@@ -3,13 +3,14 @@ import type { Answer } from '../../site/site.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { hasNoCase, isOfMetal } from './cases-of-metal.ts';
 
-/** Boxes too small or too plastic to ask a bond of. */
-const exempt: readonly string[] = ['modem', 'router', 'computer'];
+/** Its case is bonded inside, by whoever brings the supply, where no owner may look: none is ever found wanting. */
+const meterBox = 'meter box';
 /** What a feeder comes to, with no plug whose pins could be counted. */
-const panels: readonly string[] = ['service panel', 'meter box', 'sub-panel'];
+const panels: readonly string[] = ['service panel', 'sub-panel'];
 /** Kinds on whose case a supply begins. */
-const sources: readonly string[] = ['service panel', 'meter box', 'generator'];
+const sources: readonly string[] = ['service panel', meterBox, 'generator'];
 
 export const noOrphanEquipment = rule({
   id: 'no-orphan-equipment',
@@ -26,12 +27,18 @@ export const noOrphanEquipment = rule({
   check(facts) {
     // of the service itself service-electrode-known asks
     const { part } = facts.bonding.service;
-    const boxes = facts.boxes.filter((b) => !exempt.includes(b.part.kind) && b.part.present !== 'no' && b.id !== part);
+    const boxes = facts.boxes.filter((b) => isAsked(b) && b.id !== part);
     if (boxes.length === 0) return nothingThere(facts, 'equipment');
     const fed = fedWithEarth(facts);
     return boxes.map((b) => ofBox(b, fed(b), facts));
   },
 });
+
+/** What is the supplier's is the supplier's affair. */
+function isAsked({ part: { kind, owner, present } }: BoxFacts): boolean {
+  if (present === 'no' || owner?.toLowerCase() === 'utility') return false;
+  return !hasNoCase(kind);
+}
 
 function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'sections' | 'bonding'>): Verdict {
   const at = [b.id];
@@ -39,16 +46,20 @@ function ofBox(b: BoxFacts, byCord: Answer, facts: Pick<Facts, 'header' | 'secti
   if (earthBy.bonds.has(b.id)) return { is: 'met', at, because: { key: 'bonded' } };
   if (b.part.kind === 'generator' && service.is === 'none') return { is: 'met', at, because: { key: 'own source' } };
   if (serviceBy.bondsAndCords.has(b.id) || byCord === 'yes') return { is: 'met', at, because: { key: 'by its cord' } };
-  if (b.part.bonded === 'no' && byCord === 'no' && !earthBy.perhaps.has(b.id))
-    return { is: 'not met', at, because: { key: 'nothing' } };
+  const { kind, bonded } = b.part;
+  if (kind === meterBox) return { is: 'cannot tell', at, because: { key: 'meter' }, settle: { key: 'ask supplier' } };
+  const saysNone = bonded === 'no' && byCord === 'no' && !earthBy.perhaps.has(b.id);
   const whole = isWhole(facts, 'conductors') && isWhole(facts, 'lines');
-  const open = earthBy.perhaps.has(b.id) || b.part.bonded === 'unknown';
-  if (open || !whole || byCord === 'unknown') {
-    const key = panels.includes(b.part.kind) ? 'ask feeder' : 'look';
+  const open = earthBy.perhaps.has(b.id) || bonded === 'unknown' || !whole || byCord === 'unknown';
+  if (open && !saysNone) {
+    const key = panels.includes(kind) ? 'ask feeder' : 'look';
     return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key } };
   }
+  if (!isOfMetal(kind))
+    return { is: 'cannot tell', at, because: { key: 'case unknown' }, settle: { key: 'look at case' } };
+  const verdict: Verdict = { is: 'not met', at, because: { key: 'nothing' } };
   // where no protective conductor comes to its panel that weighs more, and is put right first
-  return { is: 'not met', at, because: { key: 'nothing' }, under: `earth-is-not-a-fault-path:${b.id}` };
+  return saysNone ? verdict : { ...verdict, under: `earth-is-not-a-fault-path:${b.id}` };
 }
 
 /** Whether a cord or circuit brings a protective conductor from a panel or generator; a source brings it to others. */

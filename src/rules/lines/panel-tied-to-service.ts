@@ -26,7 +26,8 @@ export const panelTiedToService = rule({
       const at = [bar.id];
       const isOpen = mayGoOn(bonding, bar.id);
       const perhaps = bonding.serviceBy.perhaps.has(bar.id) || bonding.earthBy.perhaps.has(bar.id);
-      if (bar.bonded === 'no' && !perhaps && !isOpen) {
+      const own = ownSupplyOf(bar.id, facts);
+      if (bar.bonded === 'no' && !perhaps && !isOpen && own === null) {
         return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };
       }
       if (bonding.service.is === 'unknown') {
@@ -36,8 +37,7 @@ export const panelTiedToService = rule({
       if (bonding.serviceBy.perhaps.has(bar.id) || isOpen || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
-      const panel = ownSupplyOf(bar.id, groups, site);
-      if (panel !== null) return { ...twoSupplies(at, panel), ...underGroup(bar.id, groups) };
+      if (own !== null) return { ...twoSupplies(at, own), ...underGroup(bar.id, groups) };
       return { is: 'not met', at, because: { key: 'apart' }, ...tie(bar.id) };
     });
   },

@@ -1,4 +1,4 @@
-import type { Crossing } from '../../bonding/bonding.ts';
+import type { Crossing, LineFacts } from '../../bonding/bonding.ts';
 import type { ConductorFacts, Facts } from '../../facts/facts.ts';
 import type { Answer } from '../../site/site.ts';
 import { isAtMost } from '../../units/interval.ts';
@@ -25,13 +25,18 @@ export const singleEntryPanel = rule({
   limits: [{ key: 'tieLengthM', value: longestTieM, sense: 'most' }],
   needs: ['sections', 'bonding', 'conductors', 'site'],
   check(facts) {
-    const crossings = facts.bonding.lines
-      .filter((l) => feedLines.includes(l.kind) || (controlLines.includes(l.kind) && comesFromMast(l.id, facts)))
-      .flatMap((l) => l.crossings)
-      .filter((c) => c.certain && panelOf(c, facts) !== null);
+    const lines = facts.bonding.lines.filter(
+      (l) => feedLines.includes(l.kind) || (controlLines.includes(l.kind) && comesFromMast(l.id, facts)),
+    );
+    const all = lines.flatMap((l) => l.crossings).filter((c) => c.certain);
+    const crossings = all.filter((c) => panelOf(c, facts) !== null);
     if (crossings.length === 0) return nothingThere(facts, 'lines');
     const buildings = [...new Set(crossings.map((c) => c.building))].sort();
-    return buildings.map((b) => ofBuilding(b, crossings, facts));
+    return buildings.flatMap((b) => {
+      const verdict = ofBuilding(b, crossings, facts);
+      const besides = lines.filter((l) => passesBy(l, b, facts));
+      return verdict.is === 'met' ? [verdict, ...besides.map(ofBare)] : [verdict];
+    });
   },
 });
 
@@ -48,6 +53,24 @@ function panelOf({ bondedTo, protector }: Crossing, { site }: Asked): string | n
   if (part !== null && bars.has(part)) return part;
   const on = site.arresters.find((a) => a.id === (protector ?? part))?.on?.part ?? null;
   return on !== null && bars.has(on) ? on : null;
+}
+
+/** It certainly goes in there, and nothing bonds it to a bar at that wall. */
+function passesBy({ crossings }: LineFacts, building: string, facts: Asked): boolean {
+  const here = crossings.filter((c) => c.certain && c.building === building);
+  return here.length > 0 && here.every((c) => panelOf(c, facts) === null);
+}
+
+/** Which hole it takes nobody typed. What bonds nor protects it anywhere is found by the rule of its kind, and told there. */
+function ofBare({ id, kind, crossings, conductors }: LineFacts): Verdict {
+  const isBare = crossings.every((c) => c.bondedTo === null) && conductors.every((c) => c.protectedBy.length === 0);
+  const finder = controlLines.includes(kind)
+    ? 'arrester-on-every-control-line'
+    : conductors.some((c) => c.which === 'shield')
+      ? 'shield-bonded-at-entry'
+      : 'arrester-on-every-feed-line';
+  const under = isBare ? { under: `${finder}:${id}` } : {};
+  return { is: 'cannot tell', at: [id], because: { key: 'no bar' }, settle: { key: 'follow' }, ...under };
 }
 
 function ofBuilding(building: string, crossings: readonly Crossing[], facts: Asked): Verdict {

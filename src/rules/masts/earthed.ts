@@ -32,7 +32,7 @@ export function mastsEarthed(
 }
 
 /** A lead from the foot to an electrode of the service's system, else to any that is the owner's; a new rod is tied to it. */
-function leadToEarth(mast: string, facts: Pick<Facts, 'site' | 'isAmerican' | 'bonding'>) {
+function leadToEarth(mast: string, facts: Pick<Facts, 'site' | 'header' | 'isAmerican' | 'bonding'>) {
   const { site, bonding } = facts;
   const own = site.electrodes.filter((e) => e.present !== 'no' && e.owner !== 'utility').map((e) => e.id);
   const to = own.find((id) => bonding.serviceBy.bonds.has(id)) ?? own[0];

@@ -6,7 +6,7 @@ import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { leadingFinding, underLeading } from './leading-finding.ts';
-import { ownSupply, twoSupplies } from './own-supply.ts';
+import { ownSupplyOf, twoSupplies } from './own-supply.ts';
 
 export const allElectrodesOneSystem = rule({
   id: 'all-electrodes-one-system',
@@ -43,9 +43,9 @@ function apartOf(
   facts: Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'site'>,
   isolated: readonly IsolatedGroup[],
 ): Verdict {
-  const own = isolated.filter((g) => g.electrodes.every((e) => electrodes.includes(e)));
-  const panel = own.length === 1 ? ownSupply(own[0]!, facts.site) : null;
-  if (panel !== null) return twoSupplies(electrodes, panel);
+  const groups = isolated.filter((g) => g.electrodes.every((e) => electrodes.includes(e)));
+  const own = groups.length === 1 ? ownSupplyOf(groups[0]!.id, facts) : null;
+  if (own !== null) return twoSupplies(electrodes, own);
   if (!isWhole(facts, 'conductors')) {
     return { is: 'cannot tell', at: electrodes, because: { key: 'conductors not whole' }, settle: { key: 'trace' } };
   }

@@ -7,16 +7,16 @@ import { homeOfService } from './home-of-service.ts';
 /** Boxes on which a supply begins or is shared out. */
 export const panels: readonly string[] = ['service panel', 'meter box', 'sub-panel', 'generator'];
 
-type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'boxes' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
 /**
  * Panels of the file: those that a fault may come back to, and sub-panels that nothing surely brings back to a source, be it
- * a protective conductor, a bond, or a neutral that is bonded there. In the United States and Canada, where
- * separate-building-electrode asks of those that are not known to stand in the building of the service, and where nobody said
- * whose clauses are asked, these are roots.
+ * a protective conductor, a bond, or a neutral that is bonded there. In the United States, where separate-building-electrode
+ * asks of those that are not known to stand in the building of the service, and where nobody said whose clauses are asked,
+ * these are roots.
  */
 export function panelsOf(facts: Asked): { readonly roots: readonly BoxFacts[]; readonly cutOff: readonly BoxFacts[] } {
-  const { isAmerican, bonding, boxes } = facts;
+  const { header, bonding, boxes } = facts;
   const all = boxes.filter((b) => panels.includes(b.part.kind));
   const sources = all.filter((b) => b.part.kind !== 'sub-panel' || b.part.neutralBonded === 'yes').map((b) => b.id);
   const byCord = reachedByCord(facts, sources, false);
@@ -28,7 +28,8 @@ export function panelsOf(facts: Asked): { readonly roots: readonly BoxFacts[]; r
     byCord.has(id) ||
     groups.has(bonding.groupOf.get(id) ?? '') ||
     bonding.serviceBy.bondsAndCords.has(id);
-  const isBack = (b: BoxFacts) => (isAmerican && isElsewhere(b)) || isTiedBack(b);
+  const isAskedElsewhere = header.region === 'us' || header.region === 'unknown';
+  const isBack = (b: BoxFacts) => (isAskedElsewhere && isElsewhere(b)) || isTiedBack(b);
   return { roots: all.filter(isBack), cutOff: all.filter((b) => !isBack(b)) };
 }
 

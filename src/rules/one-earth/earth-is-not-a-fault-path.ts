@@ -5,7 +5,7 @@ import { reachedByCord } from '../reached-by-cord.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { mayBeBack, panels, panelsOf } from './cut-off-panels.ts';
 
-type Asked = Pick<Facts, 'header' | 'isAmerican' | 'bonding' | 'boxes' | 'sections' | 'site'>;
+type Asked = Pick<Facts, 'header' | 'bonding' | 'boxes' | 'sections' | 'site'>;
 
 export const earthIsNotAFaultPath = rule({
   id: 'earth-is-not-a-fault-path',
@@ -13,7 +13,7 @@ export const earthIsNotAFaultPath = rule({
   severity: 'hazard',
   codeSets: ['any'],
   source: { document: 'NFPA 70', edition: null, clause: '250.4(A)(5), 250.54', provenance: 'second-hand' },
-  needs: ['header', 'isAmerican', 'sections', 'bonding', 'boxes', 'site'],
+  needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
     const fed = facts.boxes.filter((b) => b.mains.length > 0 && !panels.includes(b.part.kind));
     const { roots, cutOff } = panelsOf(facts);

@@ -3,7 +3,7 @@ import { addBond } from '../changes/add-bond.ts';
 import { isolatedGroups, mayGoOn, underGroup } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import type { Verdict } from '../rule.ts';
-import { ownSupplyOf } from './own-supply.ts';
+import { ownSupplyOf, twoSupplies } from './own-supply.ts';
 
 /**
  * Of the parts that reach the service when ties that are no bonds count too (`wider`): met where bonds alone do it, else
@@ -28,8 +28,9 @@ export function heldBy(
       return { is: 'cannot tell', at, because: { key: 'perhaps' }, settle: { key: 'trace' } };
     }
     // what stands on a supply of its own is not to be tied before somebody has looked
-    const isOwn = ownSupplyOf(id, groups, facts.site) !== null;
-    const tie = isOwn ? {} : addBond(facts, id, bonding.service.part);
+    const own = ownSupplyOf(id, facts);
+    if (own?.is === 'perhaps') return { ...twoSupplies(at, own), ...underGroup(id, groups) };
+    const tie = own !== null ? {} : addBond(facts, id, bonding.service.part);
     return { is: 'not met', at, ...apart, ...underGroup(id, groups), ...tie };
   });
 }

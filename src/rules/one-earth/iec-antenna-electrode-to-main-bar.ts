@@ -3,7 +3,7 @@ import { isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
 import { leadingFinding, underLeading } from './leading-finding.ts';
-import { ownSupply, twoSupplies } from './own-supply.ts';
+import { ownSupplyOf, twoSupplies } from './own-supply.ts';
 
 export const iecAntennaElectrodeToMainBar = rule({
   id: 'iec-antenna-electrode-to-main-bar',
@@ -29,8 +29,8 @@ export const iecAntennaElectrodeToMainBar = rule({
       if (apart === undefined || !isWhole(facts, 'conductors')) {
         return { is: 'cannot tell', at: g.electrodes, because: { key: 'perhaps' }, settle: { key: 'trace' } };
       }
-      const panel = ownSupply(apart, site);
-      if (panel !== null) return twoSupplies(g.electrodes, panel);
+      const own = ownSupplyOf(g.id, facts);
+      if (own !== null) return twoSupplies(g.electrodes, own);
       const leading = leadingFinding(facts, g.electrodes);
       const under = underLeading('iec-antenna-electrode-to-main-bar', leading);
       const tie = addBond(facts, g.electrodes[0]!, bonding.service.part);

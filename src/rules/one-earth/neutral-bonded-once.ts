@@ -1,7 +1,11 @@
+import type { Facts } from '../../facts/facts.ts';
 import type { Equipment, Site } from '../../site/site.ts';
 import { nothingThere } from '../looked-at.ts';
 import { neighbours, reachedFrom } from '../neighbours.ts';
 import { rule, type Verdict } from '../rule.ts';
+import { mayBondAgain } from './may-bond-again.ts';
+
+type Asked = Pick<Facts, 'header' | 'sections' | 'bonding' | 'boxes' | 'site'>;
 
 export const neutralBondedOnce = rule({
   id: 'neutral-bonded-once',
@@ -9,22 +13,23 @@ export const neutralBondedOnce = rule({
   severity: 'hazard',
   codeSets: ['us', 'ca'],
   source: { document: 'NFPA 70', edition: null, clause: '250.24, 250.142', provenance: 'read' },
-  needs: ['sections', 'site'],
-  check({ sections, site }) {
+  needs: ['header', 'sections', 'bonding', 'boxes', 'site'],
+  check(facts) {
+    const { site } = facts;
     const boxes = site.equipment.filter((e) => e.present !== 'no');
     const services = boxes.filter((e) => e.kind === 'service panel');
     const panels = boxes.filter((e) => e.kind === 'sub-panel' || isBondedBeyond(e, site.header.service));
     const bonded = services.filter((e) => e.neutralBonded === 'yes');
     const home = bonded.find((e) => e.id === site.header.service) ?? bonded[0];
     const verdicts = [
-      ...panels.map(ofSubPanel),
+      ...panels.map((e) => ofSubPanel(e, facts)),
       ...bonded
         .filter((e) => e !== home)
         .map((e): Verdict => ({ is: 'not met', at: [e.id], because: { key: 'bonded again' } })),
       ...ofNone(boxes, site.header.service),
       ...(home === undefined ? [] : ofSources(home, site)),
     ];
-    return verdicts.length === 0 ? nothingThere({ sections }, 'equipment') : verdicts;
+    return verdicts.length === 0 ? nothingThere(facts, 'equipment') : verdicts;
   },
 });
 
@@ -58,15 +63,16 @@ function ofSources(home: Equipment, { equipment, lines }: Site): readonly Verdic
 
 function ofSource({ id, neutralBonded, neutralSwitched }: Equipment): Verdict {
   const at = [id];
-  if (neutralBonded === 'no' || neutralSwitched === 'yes') return { is: 'met', at, because: { key: 'one at a time' } };
-  if (neutralBonded === 'yes' && neutralSwitched === 'no')
-    return { is: 'not met', at, because: { key: 'bonded at the source too' } };
-  return {
-    is: 'cannot tell',
-    at,
-    because: { key: 'perhaps at the source too' },
-    settle: { key: 'look at the switch' },
-  };
+  if (neutralBonded === 'unknown' || neutralSwitched === 'unknown')
+    return {
+      is: 'cannot tell',
+      at,
+      because: { key: 'perhaps at the source too' },
+      settle: { key: 'look at the switch' },
+    };
+  if (neutralBonded === neutralSwitched) return { is: 'met', at, because: { key: 'one at a time' } };
+  if (neutralBonded === 'yes') return { is: 'not met', at, because: { key: 'bonded at the source too' } };
+  return { is: 'not met', at, because: { key: 'nowhere while it runs' } };
 }
 
 /** Where a neutral may be bonded: at the service and on its supply side, and at a source of its own. */
@@ -77,8 +83,12 @@ function isBondedBeyond(e: Equipment, service: string): boolean {
   return e.neutralBonded === 'yes' && e.id !== service && !maySupply.test(e.kind);
 }
 
-function ofSubPanel(e: Equipment): Verdict {
-  if (e.neutralBonded === 'no') return { is: 'met', at: [e.id], because: { key: 'kept apart' } };
-  if (e.neutralBonded === 'yes') return { is: 'not met', at: [e.id], because: { key: 'bonded again' } };
-  return { is: 'cannot tell', at: [e.id], because: { key: 'nobody said' }, settle: { key: 'open it' } };
+function ofSubPanel({ id, neutralBonded }: Equipment, facts: Asked): Verdict {
+  const at = [id];
+  if (neutralBonded === 'no') return { is: 'met', at, because: { key: 'kept apart' } };
+  if (neutralBonded !== 'yes')
+    return { is: 'cannot tell', at, because: { key: 'nobody said' }, settle: { key: 'open it' } };
+  if (mayBondAgain(id, facts))
+    return { is: 'cannot tell', at, because: { key: 'perhaps accepted' }, settle: { key: 'ask' } };
+  return { is: 'not met', at, because: { key: 'bonded again' } };
 }

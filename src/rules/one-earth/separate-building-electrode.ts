@@ -1,10 +1,9 @@
 import type { BoxFacts, Facts } from '../../facts/facts.ts';
-import type { Line } from '../../site/site.ts';
 import { addRod } from '../changes/add-rod.ts';
 import { isWhole, nothingThere } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { panels } from './cut-off-panels.ts';
 import { electrodesAtBuilding } from './electrodes-at-building.ts';
+import { feedersOf } from './feeders-of.ts';
 import { homeOfService } from './home-of-service.ts';
 
 type Asked = Pick<Facts, 'header' | 'isAmerican' | 'sections' | 'bonding' | 'boxes' | 'site'>;
@@ -13,7 +12,7 @@ export const separateBuildingElectrode = rule({
   id: 'separate-building-electrode',
   family: 'code',
   severity: 'hazard',
-  codeSets: ['us', 'ca'],
+  codeSets: ['us'],
   source: { document: 'NFPA 70', edition: null, clause: '250.32', provenance: 'second-hand' },
   needs: ['header', 'isAmerican', 'sections', 'bonding', 'boxes', 'site'],
   check(facts) {
@@ -62,18 +61,10 @@ function electrodeOf(b: BoxFacts, home: string | null, facts: Asked): Verdict {
 }
 
 /** The second half of the clause: a protective conductor with each feeder. null: nothing to say of them. */
-function ofFeeders(id: string, { site, boxes }: Asked): Verdict | null {
-  const others = new Set(boxes.filter((b) => b.id !== id && panels.includes(b.part.kind)).map((b) => b.id));
-  const feeders = site.lines.filter(
-    (l) => l.kind === 'mains' && l.present !== 'no' && meets(l, (p) => p === id) && meets(l, (p) => others.has(p)),
-  );
-  const has = feeders.map((l) => l.protectiveConductor);
+function ofFeeders(id: string, facts: Asked): Verdict | null {
+  const has = feedersOf(id, facts).map((l) => l.protectiveConductor);
   if (has.includes('no')) return { is: 'not met', at: [id], because: { key: 'no conductor with the feeder' } };
   if (has.includes('unknown'))
     return { is: 'cannot tell', at: [id], because: { key: 'feeder unknown' }, settle: { key: 'open it' } };
   return null;
-}
-
-function meets({ path }: Line, test: (part: string) => boolean): boolean {
-  return path.some((s) => s.is === 'part' && s.at.part !== null && test(s.at.part));
 }

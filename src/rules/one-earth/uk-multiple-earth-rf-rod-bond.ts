@@ -3,7 +3,7 @@ import { addBond } from '../changes/add-bond.ts';
 import { type IsolatedGroup, isolatedGroups } from '../isolated-groups.ts';
 import { isWhole } from '../looked-at.ts';
 import { rule, type Verdict } from '../rule.ts';
-import { ownSupply, twoSupplies } from './own-supply.ts';
+import { ownSupplyOf, twoSupplies } from './own-supply.ts';
 
 export const ukMultipleEarthRfRodBond = rule({
   id: 'uk-multiple-earth-rf-rod-bond',
@@ -39,10 +39,10 @@ const isOf = (id: string, electrode: string) => id === electrode || id.startsWit
 
 /** It leads where the service is known (see leading-finding.ts); else nobody knows which group is apart. */
 function ofGroup(group: IsolatedGroup, facts: Pick<Facts, 'bonding' | 'site' | 'isAmerican'>): Verdict {
-  const { bonding, site } = facts;
+  const { bonding } = facts;
   const { electrodes, finding } = group;
-  const panel = ownSupply(group, site);
-  if (panel !== null) return twoSupplies(electrodes, panel);
+  const own = ownSupplyOf(group.id, facts);
+  if (own !== null) return twoSupplies(electrodes, own);
   const under = bonding.service.is === 'known' ? {} : { under: finding };
   const tie = addBond(facts, electrodes[0]!, bonding.service.part);
   return { is: 'not met', at: electrodes, because: { key: 'apart' }, ...under, ...tie };

@@ -52,15 +52,19 @@ export const conductors = {
     title: 'Main [bonding conductor]s are at least 6 mm² copper (16 mm² aluminium, 50 mm² steel)',
     failTitle: '[Bonding conductor] {at} is too thin',
     why: 'A main bond carries fault current; local supplies may ask for more.',
-    met: 'The least section of its metal; TN-C-S supplies in the United Kingdom ask for at least 10 mm² copper, also of the wire from the [main bar] to an [electrode]. A main [bonding conductor] ends on the [main bar], on an [electrode] or on metal of the building; what joins a box to a bar of the station is none.',
+    met: 'The least section of its metal; TN-C-S supplies in the United Kingdom ask for at least 10 mm² copper, also of the wire from the [main bar] to an [electrode]; a TT part of its own (`supply: tt` on its panel) keeps the plain sizes. A main [bonding conductor] ends on the [main bar], on an [electrode] or on metal of the building; what joins a box to a bar of the station is none.',
     remedy: 'Have a [electrician] replace {at} with the section that the supply asks for.',
-    tools: { ...sizeTools, 'ask supply': 'electrician' },
+    tools: { ...sizeTools, 'ask supply': 'electrician', 'ask which part': 'electrician' },
     because: {
       ...sizeSentences,
       'supply unknown':
         '{at} {at?is:are} thick enough for a TN-S or TT supply and too thin for a TN-C-S supply in the United Kingdom; which of them comes in is not known.',
       'ask supply':
         'Ask the network operator or a [electrician] how the supply is [grounded] and type `supply:` under `site`. Do not open anything for it.',
+      'which part':
+        '{at} {at?is:are} thick enough for the TT part at {panel} and too thin for a TN-C-S supply in the United Kingdom; which of the two {at?it belongs:they belong} to is not known.',
+      'ask which part':
+        'Have a [electrician] say whether {at} {at?belongs:belong} to the TT part at {panel}, and type the conductor that shows it.',
     },
   },
   'bend-radius': {

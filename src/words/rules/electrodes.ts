@@ -117,9 +117,9 @@ export const electrodes = {
     title: 'No copper [electrode] is tied to a galvanised anchor or foot in the same soil',
     failTitle: 'Copper in the soil is tied to the galvanised steel of {at}',
     why: 'The zinc and then the steel of the anchor shaft are eaten below ground, where nobody sees it; anchors have failed.',
-    met: 'Galvanised or tinned electrodes at anchors and at a foot that is set straight in the soil (`base:`), or none.',
+    met: 'Galvanised or tinned electrodes at anchors and at a foot that is set straight in the soil (`base:`), or none. Wires are followed over bars, and from an anchor over its galvanised rods; what lies behind a tinned wire from such a rod, behind another [electrode], a panel or a mast is left out.',
     remedy:
-      'Replace the copper [electrode] at {at} with a galvanised one, or have the steel protected; have it looked at below ground.',
+      'Replace the copper [electrode] at {at} with a galvanised one and bare copper wire with tinned, or have the steel protected; have it looked at below ground.',
     because: {
       none: 'No [guy], and no support that is set straight in the soil, is in the file.',
       'no electrode': 'No [electrode] is tied to {at}.',
@@ -129,6 +129,11 @@ export const electrodes = {
         'Whether an [electrode] is tied to {at} is not known: a conductor there was not traced, or not all are in the file.',
       trace: 'Look for conductors on {at} below and above the ground, follow each to where it ends, and type it.',
       eaten: 'A copper or copper-clad [electrode] is tied to {at}.',
+      'eaten by wire': 'Bare copper wire that lies in the soil is tied to {at}.',
+      perhaps: 'A copper or copper-clad [electrode] is tied to {at} if all is there that may be.',
+      'wire unknown': 'Whether the wire at {at} is bare copper and lies in the soil is not known.',
+      'look at wire':
+        'Look whether the wire that leads from {at} runs in the soil, and whether it is bare or tinned copper: type `buried:`, and `insulated`, `bare` or `tinned` in `wire:`.',
       alike: 'The metals at {at} go together.',
     },
   },

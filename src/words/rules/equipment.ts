@@ -5,8 +5,8 @@ export const equipment = {
     title: 'Every metal case is tied to [ground]',
     failTitle: 'Nothing lasting ties the case of {at}',
     why: 'A case that is tied to nothing floats to whatever its cables bring, and a person may be what ties it.',
-    met: 'A bond leads to an [electrode], or its cord’s [protective conductor] to a panel or generator. A generator that is the only source of a field station is left out.',
-    tools: { 'ask feeder': 'electrician' },
+    met: 'A bond leads to an [electrode], or its cord’s [protective conductor] to a panel or generator. A generator that is the only source of a field station is left out, and so are batteries, boxes with `plastic` in their kind, and what is the supplier’s (`owner: utility`).',
+    tools: { 'ask feeder': 'electrician', 'ask supplier': 'electrician' },
     remedy: 'Bond {at} to the station’s bar; never lift the [protective conductor] of its cord.',
     because: {
       none: 'No equipment of this kind is in the file.',
@@ -17,6 +17,13 @@ export const equipment = {
       look: 'Look how {at} {at?is:are} fed (two or three pins: `protective_conductor:` of the line) and whether a bond lands on {at?it:them}.',
       'ask feeder':
         'Have a [electrician] look whether a [protective conductor] comes with the feeder of {at}; type `protective_conductor:` of that line, and each bond that lands on {at?it:them} as a conductor.',
+      meter: 'The case of {at} is bonded by the supplier or the [electrician], and the file does not say how.',
+      'ask supplier':
+        'Ask the supplier, or have a [electrician] say, how the case of {at} is bonded; never open it, and put no clamp on it. Type `bonded: yes`, or `owner: utility` where the supplier owns {at?it:them}.',
+      'case unknown':
+        'Neither a bond nor the [protective conductor] of a cord reaches {at}; whether {at?it has a case:they have cases} of metal is not known.',
+      'look at case':
+        'Look whether {at} {at?has a case:have cases} of metal. Type it in the `kind:`: `metal` or `plastic` before the word that stands there.',
       nothing:
         'Neither a bond nor the [protective conductor] of a cord reaches {at}; its other cables tie it only while they are plugged in.',
     },

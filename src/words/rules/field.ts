@@ -23,6 +23,7 @@ export const field = {
     why: 'In the field people hold on to mast, shelter and generator at once.',
     met: 'Copper of at least {=6 AWG} all the way, or metal of the mast itself, leads from the mast to an [electrode], and shelter, vehicle and generator are in the same group.',
     remedy: 'Drive a rod beside {at} and tie mast, shelter, vehicle and generator frame to it by {=6 AWG}.',
+    remedyAbroad: 'Drive a rod beside {at} and tie mast, shelter, vehicle and generator frame to it by 16 mm² copper.',
     tools: { 'walk round': 'wire gauge', 'measure it': 'wire gauge' },
     because: {
       'not temporary': 'The station is not a temporary one.',

@@ -44,8 +44,10 @@ export const lines = {
     title: 'Every [entry panel] and bar is tied to the system of the [service]',
     failTitle: '{at} is not tied to the [service]',
     why: 'A panel that floats, or has only a rod of its own, puts the whole difference between two [ground]s across the radio.',
-    met: 'Permanent metal leads from the bar to the [service].',
+    met: 'Permanent metal leads from the bar to the [service]. A new conductor is {=6 AWG} copper or more; outside the United States and Canada 16 mm².',
     remedy: 'Run a [bonding conductor] of at least {=6 AWG} copper from {at} to the system of the [service].',
+    remedyAbroad:
+      'Have a [electrician] run a [bonding conductor] of at least 16 mm² copper from {at} to the system of the [service]. Do not make this connection yourself.',
     because: {
       ...ownSupplySentences,
       none: 'No bar is in the file.',

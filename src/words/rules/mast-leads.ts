@@ -73,7 +73,7 @@ export const mastLeads = {
     title: 'No box relies on the soil to bring a fault back',
     failTitle: 'A fault in {at} can go back through the soil alone',
     why: 'Soil carries too little current to trip a breaker: the case stays live until somebody touches it.',
-    met: 'Metal leads back from the case to a panel: the [protective conductor] of its cord, or a bond to the system of the [service]. Outside the United States and Canada a sub-panel counts where its feeder, a bond or its bonded neutral brings it back in turn. An [electrode] of its own is welcome beside that, never in its place.',
+    met: 'Metal leads back from the case to a panel: the [protective conductor] of its cord, or a bond to the system of the [service]. Outside the United States a sub-panel counts where its feeder, a bond or its bonded neutral brings it back in turn. An [electrode] of its own is welcome beside that, never in its place.',
     remedy:
       'Give {at} a cord, circuit or feeder with a [protective conductor], and bond its [electrode] to the system of the [service]. Feeders and panels are for a [electrician].',
     tools: { 'open panel': 'electrician', 'ask device': 'electrician' },

@@ -39,7 +39,7 @@ export const oneEarth = {
     why: 'A strike or a fault lifts one [electrode] by thousands of volts while the other stays behind; the radio, its cables or a person then join the two.',
     met: 'A way of permanent metal, joint by joint, to the [service]; soil, cable shields and power cords do not count. The supplier’s own [electrode] is left out.',
     exempt:
-      'The bars of a footing that nobody reaches without breaking concrete need not be bonded in an existing building (United States): say so to the [authority]. A part on a TT supply of its own (`supply: tt` on its panel, no [protective conductor] in the feeder) is left to a [electrician], and no bond is offered.',
+      'The bars of a footing that nobody reaches without breaking concrete need not be bonded in an existing building (United States): say so to the [authority]. A part on a TT supply of its own (`supply: tt` on its panel, no [protective conductor] in the feeder) is left to a [electrician], and no bond is offered; nor is one to loose metal in the building of that panel, or on a line to what is used there: nobody can tell which supply it belongs to.',
     remedy: 'Run a [bonding conductor] outside the building from {at} to the [electrode system] of the [service].',
     because: {
       ...ownSupplySentences,
@@ -85,6 +85,7 @@ export const oneEarth = {
     remedy:
       'Run a separate [bonding conductor] from {at} to the system of the [service]; keep the shield bonded at both ends as well.',
     because: {
+      ...ownSupplySentences,
       none: 'No [electrode], support or bar is tied to the [service] at all.',
       'no service': 'The file names no power service.',
       'by bonds': '{at} stays tied to the [service] with every feed line removed.',
@@ -100,6 +101,7 @@ export const oneEarth = {
     met: 'The part reaches the [service] without cords and outlet circuits.',
     remedy: 'Run a [bonding conductor] outside the building from {at} to the system of the [service].',
     because: {
+      ...ownSupplySentences,
       none: 'Nothing outdoors is tied to the [service].',
       'no service': 'The file names no power service.',
       'by bonds': '{at} is tied to the [service] without any cord.',
@@ -149,9 +151,10 @@ export const oneEarth = {
     title: 'The [neutral] is bonded to [ground] at the [service] only',
     failTitle: 'The [neutral] is not bonded to [ground] exactly once, at the [service]: {at}',
     why: 'With two bonds the current of the house returns over bonding conductors, shields and cases at all times, and a broken [neutral] makes them live.',
-    met: 'The [neutral] is bonded at the [service], and no sub-panel has a [neutral] bond; the meter box on the supply side counts apart. A generator or inverter that a line joins to the panel either has no bond or feeds by way of a transfer switch that switches the [neutral] too; one that is joined to nothing has a bond of its own.',
+    tools: { ask: 'electrician' },
+    met: 'The [neutral] is bonded at the [service], and no sub-panel has a [neutral] bond; the meter box on the supply side counts apart. A generator or inverter that a line joins to the panel has a bond of its own where the transfer switch switches the [neutral] too, and none where it leaves it through; one that is joined to nothing has a bond of its own.',
     remedy:
-      'Have a [electrician] look at {at}. A second bond: make sure first that the feeder has a [protective conductor] of its own (run one where it has none), and only then take the bond out and keep the two apart; without that conductor a fault there has no way back, and cases stay live. No bond at all: have it fitted at the [service].',
+      'Have a [electrician] look at {at}. A second bond: make sure first that the feeder has a [protective conductor] of its own (run one where it has none), and only then take the bond out and keep the two apart; without that conductor a fault there has no way back, and cases stay live. No bond at all: have it fitted at the [service]; of a source whose [neutral] is switched with it, at the source.',
     because: {
       none: 'There is no sub-panel, and nobody found the [service] without its bond.',
       'not at the service':
@@ -163,11 +166,16 @@ export const oneEarth = {
       'one at a time': 'With {at} running the [neutral] is bonded once.',
       'bonded at the source too':
         'The [neutral] is bonded at {at} and at the panel that it feeds, and the transfer switch leaves it through.',
+      'nowhere while it runs':
+        'The transfer switch takes the [neutral] off the bond at the panel, and at {at} there is none: while it runs a fault has no way back, and no breaker trips.',
       'perhaps at the source too':
-        'Whether the [neutral] is bonded at {at} as well as at the panel, and whether the transfer switch switches it, is not known.',
+        'Whether the [neutral] is bonded at {at}, and whether the transfer switch switches it, is not known: it may be bonded twice, or nowhere while {at} runs.',
       'look at the switch':
         'Have a [electrician] look at {at} and its transfer switch: type `neutral_bonded:` and `neutral_switched:` for {at}.',
       'bonded again': 'At {at} the [neutral] is bonded to [ground] again.',
+      'perhaps accepted':
+        'At {at} the [neutral] is bonded to [ground] again. In Canada another building with an [electrode] of its own and no [protective conductor] in its feeder may have that bond.',
+      ask: 'Have a [electrician] say whether the [neutral] may stay bonded at {at}. Take no bond out before that: where no [protective conductor] comes along, a fault has little else to go back by.',
       'nobody said': 'Nobody said whether the [neutral] is bonded at {at}.',
       'open it':
         'Have a [electrician] open {at} and look for a bonding screw or strap between the [neutral] bar and the case; type `neutral_bonded:` for {at}.',
@@ -179,6 +187,7 @@ export const oneEarth = {
     why: 'Whoever touches both bridges two [ground]s, which stand at different voltages at a fault or a strike.',
     met: 'Both belong to one bonded group, and where a conductor runs straight from one to the other it, or another way, is at least {=6 AWG} copper: thinner is a defect between shelters, vehicles and generators and in a field station, else advice. Asked of what is typed as within reach, of what a connector is pulled between, and of shelters, vehicles and generators (in a field station of all that people touch) that `near:` puts within {=2.5 m} of each other. The [protective conductor]s of cords are enough against a fault of the mains: where they alone tie the two, this is advice.',
     remedy: 'Bond {at} together with at least {=6 AWG} copper, or move them out of reach of each other.',
+    remedyAbroad: 'Bond {at} together with at least 16 mm² copper, or move them out of reach of each other.',
     tools: { 'look at it': 'eyes', ask: 'electrician' },
     because: {
       none: 'Nothing is typed as within reach of anything else, no shelter, vehicle or generator has a distance to another, and no connector is pulled by hand between two bonded places.',
@@ -231,7 +240,7 @@ export const oneEarth = {
       'no electrode':
         '{at} {at?reaches:reach} an [electrode] only over the feeder, the [service] or another building, or none at all.',
       'no conductor with the feeder':
-        '{at} has an [electrode], and no [protective conductor] comes with the feeder: a fault there has only soil to go back by.',
+        '{at} has an [electrode], and no [protective conductor] comes with the feeder: a fault there goes back through the soil alone or, where the [neutral] is bonded there, through that and the soil.',
       'feeder unknown': 'Nobody said whether a [protective conductor] comes with the feeder of {at}.',
       'open it':
         'Have a [electrician] open {at} and look for a bare or green conductor that comes with the feeder; type `protective_conductor:` for that line.',

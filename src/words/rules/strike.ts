@@ -34,6 +34,8 @@ export const strike = {
     met: 'It stands all of a first positive stroke of 100 kA 10/350 (2.5 MJ/ohm, levels III and IV) without melting, or it has a second bond beside it. What shields carry is not counted on.',
     remedy:
       'Replace {at} with {=6 AWG} copper, or with the larger section that another finding asks of it; or run a second conductor of its own beside it.',
+    remedyAbroad:
+      'Replace {at} with 16 mm² copper, or with the larger section that another finding asks of it; or run a second conductor of its own beside it.',
     because: {
       none: 'No conductor of a support or an antenna to the soil is in the file.',
       shares: '{at} {at?is:are} not the only way: another bond takes its part.',

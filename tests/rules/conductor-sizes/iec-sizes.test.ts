@@ -256,6 +256,45 @@ conductors: ${lead}
   });
 });
 
+/** TT for a part of its own: the neutral of the street is none of its matter (row uk-multiple-earth-rf-rod-bond, second-hand). */
+describe('wires of a TT part on a TN-C-S site in the United Kingdom', () => {
+  const part = (wire: string, { supply = ', supply: tt', from = 'db', lead = '', feeder = 'no' } = {}) =>
+    `site: {name: Shack, region: uk, service: cu, supply: tn-c-s}
+buildings: {house: {}, shack: {}}
+electrodes: {tt-rod: {kind: rod}, rod: {kind: rod}}
+bars: {bar: {kind: station ground bar, where: shack}}
+equipment: {cu: {kind: service panel, where: house}, db: {kind: sub-panel, where: shack${supply}}}
+lines: {feeder: {kind: mains, path: [cu, db], protective_conductor: ${feeder}}}
+conductors: {c: {from: ${from}, to: tt-rod, wire: ${wire}, buried: no}${lead}}
+`;
+  const main = (text: string) => verdictsOf('main-bonding-size-iec', text);
+  const earthing = (text: string) => verdictsOf('earthing-conductor-size-iec', text);
+
+  it('from its panel to its electrode is the earthing conductor, and no main bond', () => {
+    expect(main(part('6 mm2 copper insulated'))).toEqual([]);
+    expect(earthing(part('6 mm2 copper insulated'))).toEqual(['met c: enough']);
+    expect(earthing(part('4 mm2 copper insulated'))).toEqual(['not met c: small']);
+  });
+
+  it('keep the sizes of the supply where the panel stands on it', () => {
+    expect(main(part('6 mm2 copper insulated', { supply: '' }))).toEqual(['not met c: small']);
+    expect(earthing(part('6 mm2 copper insulated', { supply: '' }))).toEqual([]);
+    expect(main(part('6 mm2 copper insulated', { feeder: 'yes' }))).toEqual(['not met c: small']);
+  });
+
+  it('that are bonds keep the plain sizes', () => {
+    const lead = ', w: {from: bar, to: db, wire: 10 mm2 copper}';
+    expect(main(part('6 mm2 copper', { from: 'bar', lead }))).toEqual(['met c: enough']);
+    expect(main(part('5 mm2 copper', { from: 'bar', lead }))).toEqual(['not met c: small']);
+  });
+
+  it('cannot be told of between the two figures where nobody knows on which supply they are', () => {
+    expect(main(part('6 mm2 copper', { from: 'bar' }))).toEqual(['cannot tell c: which part']);
+    expect(main(part('10 mm2 copper', { from: 'bar' }))).toEqual(['met c: enough']);
+    expect(main(part('5 mm2 copper', { from: 'bar' }))).toEqual(['not met c: small']);
+  });
+});
+
 everyOutcome('earthing-conductor-size-iec');
 everyOutcome('antenna-bonding-size-iec');
 everyOutcome('surge-device-conductor');

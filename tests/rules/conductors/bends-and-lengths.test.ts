@@ -142,6 +142,27 @@ describe('no-lightning-path-through-building', () => {
     expect(verdictsOf(rule, indoors)).toContain('not met R: rod indoors');
     expect(findingsOf(rule, apart).outcome).toBe('not applicable');
   });
+
+  it('takes the building of a rod, typed where another rule asks for it, for where the rod goes into the soil', () => {
+    const two = (where: string) => `
+site: {name: Shop, region: us, units: m, service: panel}
+buildings: {house: {}, shop: {}}
+electrodes: {r: {kind: rod${where}}}
+equipment: {panel: {kind: service panel, where: house}, sub: {kind: sub-panel, where: shop}}
+lines: {feeder: {kind: mains, path: [panel, sub], protective_conductor: yes}}
+conductors: {g: {from: panel, to: r}, s: {from: sub, to: r}}
+`;
+    const [asked] = findingsOf('separate-building-electrode', two('')).findings;
+    expect(asked!.remedy).toBe(
+      'Look at which building r goes into the soil and type `where:` with that building for it.',
+    );
+    expect(verdictsOf('separate-building-electrode', two(', where: shop'))).toEqual(['met sub: own electrode']);
+    expect(verdictsOf(rule, two(', where: shop')).join()).not.toMatch(/rod indoors/);
+    // inside is one building where there is one, and none where nobody typed any
+    const one = runs('outside').replace('R: {kind: rod}', 'R: {kind: rod, where: inside}');
+    expect(verdictsOf(rule, one)).toContain('not met R: rod indoors');
+    expect(verdictsOf(rule, one.replace('buildings: {house: {}}\n', ''))).toContain('not met R: rod indoors');
+  });
 });
 
 everyOutcome('bend-radius');

@@ -224,7 +224,7 @@ describe('galvanised-and-copper-in-soil', () => {
     { guy = 'galvanised steel', base = '', to = 'g1' } = {},
   ) => `${head()}electrodes: {A: {kind: rod${rod}}}
 supports: {t: {kind: lattice tower, metal: galvanised steel${base}, guys: {g1: {anchor: [30, 0]${guy === '' ? '' : `, metal: ${guy}`}}}}}
-conductors: {c: {from: ${to}, to: A}}
+conductors: {c: {from: ${to}, to: A, wire: 6 AWG tinned copper}}
 `;
   const copper = ', metal: copper-clad steel';
 
@@ -249,11 +249,56 @@ bars: {b: {kind: other}}
 conductors: {${conductors}}
 `;
     expect(verdictsOf(rule, guys('c: {from: g1, to: w}'))).toEqual(['not met g1: eaten']);
-    expect(verdictsOf(rule, guys('c: {from: g1, to: w}', '2 AWG tinned copper'))).toEqual(['met g1: alike']);
+    expect(verdictsOf(rule, guys('c: {from: g1, to: w, buried: no}', '2 AWG tinned copper'))).toEqual([
+      'met g1: alike',
+    ]);
     expect(verdictsOf(rule, guys('c: {from: g1, to: b}, d: {from: b, to: w}'))).toEqual(['not met g1: eaten']);
     // copper is known, the other metal is not: it is eaten whatever that is
     expect(verdictsOf(rule, guys('c: {from: g1, to: w}, d: {from: g1, to: A}'))).toEqual(['not met g1: eaten']);
     expect(verdictsOf(rule, guys('c: {from: g1, to: unknown}'))).toEqual(['cannot tell g1: end unknown']);
+  });
+
+  /** A guy on a rod of `rod`, by a lead that `lead` says, and what more is typed. */
+  const anchored = (rod: string, lead: string, conductors = '', electrodes = '') => `${head()}electrodes:
+  A: {kind: rod, metal: ${rod}}
+  ring: {kind: buried wire, wire: 2 AWG copper}
+  tin: {kind: buried wire, wire: 2 AWG tinned copper}
+${electrodes}supports: {t: {kind: lattice tower, guys: {g1: {metal: galvanised steel}}}}
+conductors: {lead: {from: g1, to: A, ${lead}}${conductors}}
+`;
+  const steel = 'wire: round 8 mm galvanised steel';
+
+  it('goes on over a galvanised rod at the anchor, which is eaten with it, and ends at tinned wire', () => {
+    const by = (conductors: string, rod = 'galvanised steel') => verdictsOf(rule, anchored(rod, steel, conductors));
+    expect(by('')).toEqual(['met g1: alike']);
+    expect(by(', b: {from: A, to: ring, wire: 6 AWG copper}')).toEqual(['not met g1: eaten']);
+    expect(by(', b: {from: A, to: ring, wire: 6 AWG insulated copper}')).toEqual(['not met g1: eaten']);
+    expect(by(', b: {from: A, to: ring, wire: round 8 mm galvanised steel}')).toEqual(['not met g1: eaten']);
+    expect(by(', b: {from: A, to: ring, wire: 6 AWG tinned copper}')).toEqual(['met g1: alike']);
+    expect(by(', b: {from: A, to: ring}')).toEqual(['cannot tell g1: perhaps']);
+    expect(by(', b: {from: A, to: ring, present: unknown, wire: 6 AWG copper}')).toEqual(['cannot tell g1: perhaps']);
+    expect(by(', b: {from: A, to: ring, present: no, wire: 6 AWG copper}')).toEqual(['met g1: alike']);
+    const tin = 'b: {from: A, to: tin, wire: round 8 mm galvanised steel}';
+    expect(by(`, ${tin}`)).toEqual(['met g1: alike']);
+    expect(by(`, ${tin}, d: {from: tin, to: ring, wire: 2 AWG copper}`)).toEqual(['met g1: alike']);
+    expect(by(', b: {from: A, to: panel, buried: no, wire: 6 AWG copper}, d: {from: panel, to: ring}')).toEqual([
+      'met g1: alike',
+    ]);
+    // at the anchor itself copper is found by whatever it is tied
+    expect(verdictsOf(rule, anchored('copper', 'wire: 6 AWG tinned copper'))).toEqual(['not met g1: eaten']);
+    expect(by(', b: {from: A, to: ring}', 'stainless steel')).toEqual(['met g1: alike']);
+  });
+
+  it('counts bare copper wire in the soil, and asks whether it is bare and lies there', () => {
+    const by = (lead: string) => verdictsOf(rule, anchored('galvanised steel', lead));
+    expect(by('buried: 18 in, wire: 6 AWG bare copper')).toEqual(['not met g1: eaten by wire']);
+    expect(by('buried: yes, wire: 6 AWG bare copper, present: unknown')).toEqual(['cannot tell g1: wire unknown']);
+    expect(by('buried: 18 in, wire: 6 AWG copper')).toEqual(['cannot tell g1: wire unknown']);
+    expect(by('wire: 6 AWG bare copper')).toEqual(['cannot tell g1: wire unknown']);
+    expect(by('buried: 18 in')).toEqual(['cannot tell g1: wire unknown']);
+    expect(by('buried: 18 in, wire: 6 AWG bare tinned copper')).toEqual(['met g1: alike']);
+    expect(by('buried: 18 in, wire: 6 AWG insulated copper')).toEqual(['met g1: alike']);
+    expect(by('buried: no, wire: 6 AWG bare copper')).toEqual(['met g1: alike']);
   });
 
   it('finds copper at a galvanised foot in the soil, not at one in concrete', () => {
@@ -262,6 +307,11 @@ conductors: {${conductors}}
     expect(foot('set in the soil')).toEqual(['not met t: eaten']);
     expect(foot('direct burial')).toEqual(['not met t: eaten']);
     expect(foot('concrete block in the soil')).toEqual([]);
+    // of a foot only what lands on it, or on a bar there, is looked at
+    const over = anchored('galvanised steel', steel, ', b: {from: A, to: ring, wire: 6 AWG copper}')
+      .replace('guys: {g1: {metal: galvanised steel}}', 'metal: galvanised steel, base: set in the soil')
+      .replace('from: g1', 'from: t@base');
+    expect(verdictsOf(rule, over)).toEqual(['met t: alike']);
   });
 });
 

@@ -36,11 +36,12 @@ conductors: none
 
 test('cords of a field station go on from box to box, and begin at its generator', () => {
   expect(cases('none', field)).toEqual([
+    'cannot tell lamp: case unknown',
     'met gen: own source',
     'met radio: by its cord',
     'met van: by its cord',
-    'not met lamp: nothing',
   ]);
+  expect(cases('none', field.replace('kind: lamp', 'kind: metal lamp'))).toContain('not met lamp: nothing');
 });
 
 test('beside a service a generator is tied like any other case', () => {
@@ -87,6 +88,68 @@ test('of the service itself another rule asks', () => {
 test('computers, modems and routers are too small to be asked', () => {
   const desk = 'equipment: {pc: {kind: computer}, box: {kind: router}}\n';
   expect(findingsOf(rule, typed('none', desk)).outcome).toBe('not applicable');
+});
+
+/** A station whose panel is on its rod, with these boxes and the line of the supply. */
+const fed = (boxes: string, drop = '[street, meter, main]') => `electrodes: {R1: {kind: rod}}
+equipment: {main: {kind: service panel}, ${boxes}}
+lines: {drop: {kind: mains, path: ${drop}}}
+conductors: {c1: {from: main, to: R1}}
+`;
+
+test('a meter is the affair of its supplier: left out where it is theirs, else asked of them, never found wanting', () => {
+  const meter = (says: string) => fed(`meter: {kind: meter box${says}}`);
+  const outcome = (says: string) => findingsOf(rule, typed('main', meter(says))).outcome;
+  expect([outcome(', owner: utility'), outcome(', owner: Utility, bonded: no')]).toEqual([
+    'not applicable',
+    'not applicable',
+  ]);
+  for (const says of ['', ', bonded: no', ', bonded: unknown', ', owner: landlord'])
+    expect(cases('main', meter(says))).toEqual(['cannot tell meter: meter']);
+  expect(cases('main', meter(', bonded: yes'))).toEqual(['met meter: bonded']);
+  const [asked] = findingsOf(rule, typed('main', meter(''))).findings;
+  expect([asked!.tool, asked!.remedy]).toEqual(['electrician', expect.stringContaining('Ask the supplier')]);
+  expect(asked!.change).toBeNull();
+});
+
+test('other boxes of the supplier are left out, and the station’s are asked as ever', () => {
+  expect(cases('main', fed('meter: {kind: meter box, owner: utility}, box: {kind: cabinet, owner: utility}'))).toEqual(
+    [],
+  );
+  expect(cases('main', fed('meter: {kind: meter box, owner: utility}, box: {kind: cabinet}'))).toEqual([
+    'not met box: nothing',
+  ]);
+});
+
+test('a battery has no case to bond; a cabinet round it has one', () => {
+  const of = (kind: string, says = '') => cases('main', fed(`box: {kind: ${kind}${says}}`, '[street, main]'));
+  for (const kind of ['battery', 'lead batteries', 'Battery bank', 'battery strings', 'accumulator'])
+    expect(of(kind, ', bonded: no')).toEqual([]);
+  expect(of('cabinet')).toEqual(['not met box: nothing']);
+  expect(of('battery charger')).toEqual(['cannot tell box: case unknown']);
+  expect(of('metal battery box')).toEqual(['not met box: nothing']);
+});
+
+test('of a box whose kind is a free word nobody knows whether its case is of metal', () => {
+  const box = (kind: string, says = '') => fed(`box: {kind: ${kind}${says}}`, '[street, main]');
+  for (const says of ['', ', bonded: no']) {
+    const [asked] = findingsOf(rule, typed('main', box('inverter', says))).findings;
+    expect([asked!.outcome, asked!.because.key, asked!.change, asked!.under]).toEqual([
+      'cannot tell',
+      'case unknown',
+      null,
+      null,
+    ]);
+  }
+  expect(cases('main', box('unknown'))).toEqual(['cannot tell box: case unknown']);
+  expect(cases('main', box('metal inverter'))).toEqual(['not met box: nothing']);
+  expect(cases('main', box('plastic inverter'))).toEqual([]);
+  // what ties it ties it, whatever it is made of
+  const bonded = box('inverter').replace('c1:', 'c2: {from: box, to: main}, c1:');
+  expect(cases('main', bonded)).toEqual(['met box: bonded']);
+  // kinds that are radios by their name are asked as ever
+  for (const kind of ['transmitter', 'repeater', 'transceiver'])
+    expect(cases('main', box(kind))).toEqual(['not met box: nothing']);
 });
 
 everyOutcome(rule);

@@ -41,6 +41,22 @@ describe('panel-tied-to-service', () => {
     expect(outcomeOf(rule, site().replace('service: panel', 'service: none'))).toBe('not applicable');
   });
 
+  it('asks for the wire that its change lays, and abroad for an electrician', () => {
+    const found = (region: string) => {
+      const text = site({ conductors: 'c1: {from: panel, to: R}' }).replace('region: us', `region: ${region}`);
+      return findingsOf(rule, text).findings[0]!;
+    };
+    for (const region of ['us', 'ca']) {
+      expect(found(region).change).toMatchObject([{ fields: { wire: '6 AWG copper' } }]);
+      expect(found(region).remedy).toMatch(/^Run .* at least 6 AWG \(13\.3 mm²\) copper from entry/);
+    }
+    for (const region of ['uk', 'iec', 'au']) {
+      expect(found(region).change).toMatchObject([{ fields: { wire: '16 mm2 copper' } }]);
+      expect(found(region).remedy).toMatch(/^Have a qualified electrician run .* at least 16 mm² copper from entry/);
+      expect(found(region).remedy).toMatch(/Do not make this connection yourself\.$/);
+    }
+  });
+
   it('cannot tell of a bar with a wire that nobody traced, straight on it or further on in its group', () => {
     const wires = (more: string) => verdictsOf(rule, site({ conductors: `c1: {from: panel, to: R}, ${more}` }));
     expect(wires('c2: {from: entry, to: unknown}')).toEqual(['cannot tell entry: perhaps']);

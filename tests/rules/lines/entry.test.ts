@@ -57,14 +57,36 @@ conductors: {${ties}}
     ]);
   });
 
+  it('does not say that a line of the mast comes in at the panel where its protector is indoors, or is none', () => {
+    const net = (path: string, on = 'desk') =>
+      site('east, ')
+        .replace('antennas: {', 'antennas: {dish: {kind: dish}, ')
+        .replace('bars: {', 'bars: {desk: {kind: station ground bar, where: house}, ')
+        .replace('arresters: {', `arresters: {guard: {kind: data protector, on: ${on}}, `)
+        .replace('  phone:', `  net: {kind: network, wires: 8, path: ${path}}\n  phone:`);
+    expect(verdictsOf(rule, net('[dish, guard, radio]', 'east'))).toEqual(['met east: one']);
+    expect(verdictsOf(rule, net('[dish, guard, radio]', 'west'))).toEqual(['not met east west: several']);
+    expect(verdictsOf(rule, net('[dish, guard, radio]'))).toEqual(['cannot tell net: no bar', 'met east: one']);
+    expect(findingsOf(rule, net('[dish, guard, radio]')).findings[0]!.under).toBeNull();
+    // what nothing protects at all is found once, and this under it
+    expect(verdictsOf(rule, net('[dish, radio]'))).toEqual(['cannot tell net: no bar', 'met east: one']);
+    expect(findingsOf(rule, net('[dish, radio]')).findings[0]!.under).toBe('arrester-on-every-control-line:net');
+    // where two panels are found apart that is told and nothing more; the telephone is its supplier's to bring in
+    const several = net('[dish, guard, radio]').replace('path: [b, east, ', 'path: [b, west, ');
+    expect(verdictsOf(rule, several)).toEqual(['not met east west: several']);
+    expect(verdictsOf(rule, net('[street, radio]'))).toEqual(['met east: one']);
+    expect(findingsOf(rule, site('east, ')).findings[0]!.because.text).toContain('bonded at the wall');
+  });
+
   it('takes a panel that is bolted to another one for one with it', () => {
     const bolted = site('west, ').replace('west: {kind: entry panel', 'west: {kind: entry panel, on: east');
     expect(verdictsOf(rule, bolted)).toEqual(['met east west: tied']);
   });
 
-  it('cannot tell without the length, and leaves a line that nothing bonds to another rule', () => {
+  it('cannot tell without the length, nor of a line that nothing bonds at the wall, which another rule finds', () => {
     expect(verdictsOf(rule, site('west, ', ', length: unknown'))).toEqual(['cannot tell east west: tie unknown']);
-    expect(verdictsOf(rule, site(''))).toEqual(['met east: one']);
+    expect(verdictsOf(rule, site(''))).toEqual(['cannot tell two: no bar', 'met east: one']);
+    expect(findingsOf(rule, site('')).findings[0]!.under).toBe('shield-bonded-at-entry:two');
     expect(outcomeOf(rule, 'site: {region: us, units: ft, service: unknown}\nlines: none\n')).toBe('not applicable');
   });
 });

@@ -280,8 +280,11 @@ conductors: {e: {from: met, to: R}${says.more ?? ''}}
       expect(verdictsOf(rule, own)).toEqual(['cannot tell db: earth of panel', 'cannot tell radio: earth of panel']);
     });
 
-    it('stays what it was in the United States and Canada, where separate-building-electrode asks', () => {
-      for (const region of ['us', 'ca']) expect(of({ region })).toEqual(['met radio: metal']);
+    it('stays what it was in the United States, where separate-building-electrode asks; in Canada it is asked', () => {
+      for (const region of ['us', 'unknown']) expect(of({ region })).toEqual(['met radio: metal']);
+      expect(of({ region: 'ca' })).toEqual(['not met db: panel cut off', 'not met radio: panel cut off']);
+      expect(of({ region: 'ca', neutral: 'yes' })).toEqual(['met radio: metal']);
+      expect(of({ region: 'ca', feeder: 'unknown' })[0]).toBe('cannot tell db: panel unknown');
     });
   });
 

@@ -46,7 +46,11 @@ lines: {feed: {kind: mains, path: ${path}}}
   expect(fed(', neutral_bonded: yes')).toEqual(['cannot tell gen: perhaps at the source too']);
   expect(fed('')).toEqual(['cannot tell gen: perhaps at the source too']);
   expect(fed(', neutral_bonded: yes, neutral_switched: yes')).toEqual(['met gen: one at a time']);
-  expect(fed(', neutral_bonded: no')).toEqual(['met gen: one at a time']);
+  expect(fed(', neutral_bonded: no, neutral_switched: no')).toEqual(['met gen: one at a time']);
+  // the switch takes the bond of the panel away, and the source has none
+  expect(fed(', neutral_bonded: no, neutral_switched: yes')).toEqual(['not met gen: nowhere while it runs']);
+  expect(fed(', neutral_bonded: no')).toEqual(['cannot tell gen: perhaps at the source too']);
+  expect(fed(', neutral_switched: yes')).toEqual(['cannot tell gen: perhaps at the source too']);
   expect(fed(', neutral_bonded: yes, neutral_switched: no')).toEqual(['not met gen: bonded at the source too']);
   expect(fed(', neutral_bonded: yes', '[gen, switch, main]')).toEqual(['cannot tell gen: perhaps at the source too']);
 });
@@ -54,6 +58,32 @@ lines: {feed: {kind: mains, path: ${path}}}
 test('a panel under another name is not overlooked', () => {
   expect(neutrals(`${main}, barn: {kind: breaker box, neutral_bonded: yes}`)).toEqual(['not met barn: bonded again']);
   expect(neutrals('main: {kind: breaker box, neutral_bonded: yes}')).toEqual([]);
+});
+
+// Canadian Electrical Code, 10-208 in the older numbering (from memory): one way of feeding a second building.
+test('in Canada a bond in another building may be accepted, unless something surely rules that out', () => {
+  const shop = (says: { region?: string; where?: string; feeder?: string; header?: string; wire?: string } = {}) =>
+    verdictsOf(
+      'neutral-bonded-once',
+      `site: {name: Shop, region: ${says.region ?? 'ca'}, units: m, service: main${says.header ?? ''}}
+buildings: {house: {}, shop: {}}
+electrodes: {r1: {kind: rod}, r2: {kind: rod}}
+equipment: {main: {kind: service panel, where: house, neutral_bonded: yes}, sub: {kind: sub-panel, where: ${says.where ?? 'shop'}, neutral_bonded: yes}}
+lines: {feeder: {kind: mains, path: [main, sub], protective_conductor: ${says.feeder ?? 'no'}}}
+conductors: {g: {from: main, to: r1}${says.wire ?? ', s: {from: sub, to: r2}'}}
+`,
+    );
+  const perhaps = ['cannot tell sub: perhaps accepted'];
+  const again = ['not met sub: bonded again'];
+  expect(shop()).toEqual(perhaps);
+  expect(shop({ feeder: 'unknown' })).toEqual(perhaps);
+  expect(shop({ where: 'unknown' })).toEqual(perhaps);
+  expect(shop({ wire: ', s: {from: sub, to: r2, present: unknown}' })).toEqual(perhaps);
+  expect(shop({ wire: '', header: ', incomplete: [conductors]' })).toEqual(perhaps);
+  expect(shop({ feeder: 'yes' })).toEqual(again);
+  expect(shop({ where: 'house' })).toEqual(again);
+  expect(shop({ wire: '' })).toEqual(again);
+  expect(shop({ region: 'us' })).toEqual(again);
 });
 
 everyOutcome('neutral-bonded-once');

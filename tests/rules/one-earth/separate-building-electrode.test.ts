@@ -71,6 +71,18 @@ conductors: {c1: {from: main, to: R1}${conductors}}
     expect(verdictsOf(rule, site(own, ', present: no, protective_conductor: no'))).toEqual(['met sub: own electrode']);
   });
 
+  it('names the neutral beside the soil as what may carry a fault back', () => {
+    const [found] = findingsOf(rule, site(own, ', protective_conductor: no')).findings;
+    expect(found!.because.text).toMatch(/soil alone or, where the neutral \(grounded conductor\) is bonded there/);
+  });
+
+  // The Canadian code asks none where the feeder brings a bonding conductor (10-208 in the older numbering, from memory).
+  it('is not asked in Canada', () => {
+    const canada = site('').replace('region: us', 'region: ca');
+    expect(verdictsOf(rule, canada)).toEqual([]);
+    expect(verdictsOf('earth-is-not-a-fault-path', canada).join()).not.toMatch(/not met/);
+  });
+
   it('leaves a panel in the same building and a hut on one branch circuit alone', () => {
     expect(findingsOf(rule, site('', '', 'house')).outcome).toBe('not applicable');
     const branch = site('').replace('sub: {kind: sub-panel', 'sub: {kind: transceiver');
