@@ -24,7 +24,8 @@ export const worksCommandWords = {
   work: {
     needs: 'Comes after: {list}.',
     takes: 'Takes away: {list}.',
-    unsettles: 'Leaves to be looked at (the file no longer tells): {list}.',
+    unsettles:
+      'Leaves to be looked at (the file no longer tells): {list}. That is not cured: it counts as what cannot be told.',
     takesNothing: 'By itself it takes nothing away here; it is needed for what follows.',
     brings: 'Leaves as advice: {list}.',
     onlyRange: 'only a range',

@@ -77,7 +77,8 @@ export const worksPageWords = {
     heading: 'The works one by one',
     title: '{number}. {title}',
     takes: 'Takes away: {list}.',
-    unsettles: 'Leaves to be looked at (the file no longer tells): {list}.',
+    unsettles:
+      'Leaves to be looked at (the file no longer tells): {list}. That is not cured: it counts as what cannot be told.',
     takesNothing: 'By itself it takes nothing away; it is needed for what follows, or does what no condition asks.',
     one: '{title} ({severity})',
     brings: 'Leaves as advice: {list}.',

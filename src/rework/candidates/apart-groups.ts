@@ -1,5 +1,6 @@
 import { feedersFirst } from './feeders.ts';
-import { type Group, ownerOf, type Scene } from './scene.ts';
+import { type Group, isSure, ownerOf, type Scene } from './scene.ts';
+import { isOnOtherSupply } from './two-supplies.ts';
 
 /** Groups that a bond to the main one makes sense of. */
 export function apartGroups({ study, main }: Scene): readonly Group[] {
@@ -18,10 +19,11 @@ export function bondSubject(scene: Scene, group: Group): string {
   return ownElectrodes(scene, group)[0] ?? bar ?? group.id;
 }
 
+/** Electrodes that something may be led to: surely there, and not the supplier's. */
 export function ownElectrodes(scene: Scene, group: Group): readonly string[] {
   return group.electrodes.filter((e) => {
     const part = scene.part(ownerOf(e));
-    return part !== undefined && part.owner !== 'utility' && part.present !== 'no';
+    return part !== undefined && part.owner !== 'utility' && isSure(part);
   });
 }
 
@@ -37,11 +39,12 @@ export function cutOffPanels(scene: Scene, group: Group): readonly string[] {
 
 /**
  * Id of the work that ties a part to the main group, or that lays the protective conductor which does; null where it is tied
- * already, or there is nothing to tie it to.
+ * already, stands on another supply, or there is nothing to tie it to.
  */
 export function bondIdFor(scene: Scene, part: string): string | null {
   const group = scene.groupOf(part);
   if (group === null || scene.main === null || group.id === scene.main.id) return null;
+  if (isOnOtherSupply(scene, group.id)) return null;
   const [panel] = cutOffPanels(scene, group);
   if (panel !== undefined) return feedersFirst(scene, panel)[0] ?? null;
   return `${bondKind(scene, group)}:${bondSubject(scene, group)}`;

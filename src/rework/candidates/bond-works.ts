@@ -11,6 +11,7 @@ import { newPanelSpot } from './panel-spot.ts';
 import { type Group, ownerOf, type Scene } from './scene.ts';
 import { type Pair, shortestPair } from './shortest-pair.ts';
 import { apartM, spotsOf } from './spots.ts';
+import { tinned, usualWire } from './usual-wire.ts';
 
 /** What is wrong while a group, or a part alone, stands apart from the service. */
 const apartRules: readonly string[] = [
@@ -92,7 +93,10 @@ interface Tie {
 export function tieOf(scene: Scene, { kind, subject, pair, answers }: Tie): Work {
   const { from, to } = pair;
   const prefix = kind === 'bond' ? 'bond' : 'tie';
-  const laid = layConductor(scene, { id: scene.newId(`${prefix}-${subject}`), ...pair, duty: dutyOf(scene, pair) });
+  const duty = dutyOf(scene, pair);
+  const usual = usualWire(scene, duty);
+  const wire = [from, to].some((p) => isZincInSoil(scene, ownerOf(p))) ? tinned(usual) : usual;
+  const laid = layConductor(scene, { id: scene.newId(`${prefix}-${subject}`), ...pair, duty, wire });
   return newWork({
     kind,
     subject,
@@ -101,6 +105,18 @@ export function tieOf(scene: Scene, { kind, subject, pair, answers }: Tie): Work
     laid: [laid],
     needs: needsOf(scene, [from, to].map(ownerOf)).filter((id) => id !== `${kind}:${subject}`),
     values: { from, to, wire: laid.wire, lengthM: laid.run.lengthM, depthM: laid.run.depthM, ...laid.says },
+  });
+}
+
+/** Zinc-coated itself, or tied to the anchor of a guy, where a rod of copper has another work: one of zinc in its place. */
+function isZincInSoil({ study }: Scene, id: string): boolean {
+  const electrode = study.electrodes?.find((e) => e.id === id);
+  if (electrode === undefined) return false;
+  if (electrode.metal === 'galvanised steel' || electrode.metal === 'steel') return true;
+  const guys = new Set(study.guys.map((g) => g.id));
+  return study.conductors.some(({ from, to }) => {
+    const [a, b] = [ownerOf(from), ownerOf(to)];
+    return (a === id && guys.has(b)) || (b === id && guys.has(a));
   });
 }
 

@@ -18,6 +18,7 @@ import { type Scene, sceneOf } from './scene.ts';
 import { secondPathWorks } from './second-path-works.ts';
 import { serviceWorks } from './service-works.ts';
 import { tieWorks } from './tie-works.ts';
+import { joinsSupplies } from './two-supplies.ts';
 import { withSections } from './with-sections.ts';
 
 type Proposer = (scene: Scene) => readonly Work[];
@@ -58,7 +59,8 @@ const suppliers: readonly ((scene: Scene, ids: readonly string[]) => readonly Wo
 export function candidatesOf(study: Study): readonly Work[] {
   const scene = sceneOf(study);
   const works = new Map<string, Work>();
-  for (const work of proposers.flatMap((propose) => propose(scene))) addTo(works, work);
+  const proposed = proposers.flatMap((propose) => propose(scene));
+  for (const work of proposed) if (!joinsSupplies(scene, work)) addTo(works, work);
   supply(scene, works);
   dropUnsupplied(works);
   return [...works.values()].map((w) => withSections(scene, w)).sort((a, b) => byCodeUnit(a.id, b.id));
@@ -74,7 +76,9 @@ function addTo(works: Map<string, Work>, work: Work): void {
 function supply(scene: Scene, works: Map<string, Work>): void {
   for (;;) {
     const wanted = missingNeeds(works);
-    const supplied = suppliers.flatMap((s) => s(scene, wanted)).filter((w) => !works.has(w.id));
+    const supplied = suppliers
+      .flatMap((s) => s(scene, wanted))
+      .filter((w) => !works.has(w.id) && !joinsSupplies(scene, w));
     if (supplied.length === 0) return;
     for (const work of supplied) works.set(work.id, work);
   }

@@ -10,6 +10,7 @@ import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { electrodesOfMasts, isAtService, mastsInto, newPanelSpot, standOffM } from './panel-spot.ts';
 import { ownerOf, type Scene } from './scene.ts';
+import { isOfBuilding } from './two-supplies.ts';
 import { usualWire } from './usual-wire.ts';
 import { isOnWall } from './wall-of-panel.ts';
 import { type Spot, type WayToLay, wayFrom } from './way-to-lay.ts';
@@ -83,7 +84,8 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
     known: 'planned',
   };
   const bar: SiteChange = { is: 'add', section: 'bars', id, fields };
-  if (to === null) return [withOwnRod(scene, id, building, bar)];
+  // what there is stands on another supply: whose electrode it gets is for a person to say
+  if (to === null) return scene.main === null ? [withOwnRod(scene, id, building, bar)] : [];
   const laid = layConductor(scene, {
     id: scene.newId(`bond-${id}`),
     from: id,
@@ -136,7 +138,8 @@ function panelLandings(scene: Scene, building: string): readonly string[] {
   const service = main.parts.filter((id) => id === scene.study.site.service);
   const near = isAtService(scene, building) ? [] : electrodesOfMasts(scene, mastsInto(scene, building));
   const good = [...new Set([...near, ...electrodes, ...bars, ...service])];
-  return good.length > 0 ? good : main.parts.slice(0, 1);
+  const all = good.length > 0 ? good : main.parts.slice(0, 1);
+  return all.filter((id) => isOfBuilding(scene, building, id));
 }
 
 interface Landing {

@@ -1,6 +1,6 @@
 import type { StudyPart } from '../../study/study.ts';
 import { ownElectrodes } from './apart-groups.ts';
-import { type Group, ownerOf, type Scene } from './scene.ts';
+import { type Group, isSure, ownerOf, type Scene } from './scene.ts';
 import { isOnWall } from './wall-of-panel.ts';
 
 /** Points of a group that a bond may land on: electrodes, bars and masts; where it has none, whatever metal it is. */
@@ -18,7 +18,10 @@ export function landingsFor(scene: Scene, group: Group, main: Group): readonly s
   const bars = idsIn(scene, main, 'bars').filter((id) => id !== service);
   const electrodes = ownElectrodes(scene, main);
   const parts = group.parts.map((id) => scene.part(id)).filter((p) => p !== undefined);
-  const others = scene.parts('bars').map((b) => b.id);
+  const others = scene
+    .parts('bars')
+    .filter(isSure)
+    .map((b) => b.id);
   if (parts.every(isBox)) {
     const building = buildingOfBoxes(scene, group);
     if (building !== null) return ofBuilding(scene, building, parts, bars, others);
@@ -82,11 +85,12 @@ function firstOf(...lists: readonly (readonly string[])[]): readonly string[] {
   return lists.find((l) => l.length > 0) ?? [];
 }
 
-/** Parts of a group in these sections, those that are not there left out. */
+/** Parts of a group in these sections, those that are not there left out; of bars also those that may not be there. */
 function idsIn(scene: Scene, group: Group, ...sections: readonly string[]): readonly string[] {
   return group.parts.filter((id) => {
     const part = scene.part(id);
-    return part !== undefined && sections.includes(part.section) && part.present !== 'no' && ownerOf(id) === id;
+    if (part === undefined || !sections.includes(part.section) || ownerOf(id) !== id) return false;
+    return part.section === 'bars' ? isSure(part) : part.present !== 'no';
   });
 }
 

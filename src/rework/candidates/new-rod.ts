@@ -9,11 +9,13 @@ import { isUs, usualWire } from './usual-wire.ts';
 import { apartM, type Spot, spotsOf, type WayToLay } from './way-to-lay.ts';
 
 /**
- * Rods as a region takes them: 8 ft by 5/8 in (NFPA 70, 250.52(A)(5), second-hand), 10 ft by 3/4 in where a tower standard or
- * a class is claimed (TIA-222-G, second-hand; MIL-HDBK-1004/6), 2.5 m by 16 mm elsewhere (IEC 60728-11, second-hand).
+ * Rods as a region takes them: 8 ft by 5/8 in (NFPA 70, 250.52(A)(5), second-hand), 10 ft in Canada (Canadian Electrical
+ * Code, 3 m, from memory), 10 ft by 3/4 in where a tower standard or a class is claimed (TIA-222-G, second-hand;
+ * MIL-HDBK-1004/6), 2.5 m by 16 mm elsewhere (IEC 60728-11, second-hand).
  */
 const rods = {
   us: { length: '8 ft', lengthM: 2.4384, diameter: '5/8 in' },
+  ca: { length: '10 ft', lengthM: 3.048, diameter: '5/8 in' },
   claimed: { length: '10 ft', lengthM: 3.048, diameter: '3/4 in' },
   iec: { length: '2.5 m', lengthM: 2.5, diameter: '16 mm' },
 } as const;
@@ -21,7 +23,8 @@ const rods = {
 export function usualRod({ study }: Scene) {
   const { region, claims } = study.site;
   if (!isUs(region)) return rods.iec;
-  return claims === null ? rods.us : rods.claimed;
+  if (claims !== null) return rods.claimed;
+  return region === 'ca' ? rods.ca : rods.us;
 }
 
 export interface Driven {

@@ -15,7 +15,10 @@ export interface Scene {
   readonly parts: (section: string) => readonly StudyPart[];
   /** Group of a part or of a point of it; null where no group holds it. */
   readonly groupOf: (point: string) => Group | null;
-  /** The group that bonds lead to: the service's, else the one with most electrodes. null: there is none. */
+  /**
+   * The group that bonds lead to: the service's, else the one with most electrodes that are surely there. null: there is none,
+   * and whether one that is perhaps there is there is for somebody to look at first.
+   */
   readonly main: Group | null;
   /** A name that nothing in the file has. */
   readonly newId: (wished: string) => string;
@@ -75,11 +78,18 @@ function wayOf(found: SiteRoute | NoRoute): GroundWay | null {
   return 'none' in found ? null : { routeM: found.legs[0]?.routeM ?? [], lengthM: found.lengthM };
 }
 
-function mainGroup({ bonding }: Study): Group | null {
+function mainGroup({ bonding, parts }: Study): Group | null {
   const withService = bonding.groups.find((g) => g.hasService === true);
   if (withService !== undefined) return withService;
-  const most = Math.max(0, ...bonding.groups.map((g) => g.electrodes.length));
-  return most === 0 ? null : (bonding.groups.find((g) => g.electrodes.length === most) ?? null);
+  const sure = new Set(parts.filter(isSure).map((p) => p.id));
+  const countOf = (g: Group) => g.electrodes.filter((e) => sure.has(ownerOf(e))).length;
+  const most = Math.max(0, ...bonding.groups.map(countOf));
+  return most === 0 ? null : (bonding.groups.find((g) => countOf(g) === most) ?? null);
+}
+
+/** There, or to be built: nothing is led to what may not be there. */
+export function isSure({ present }: Pick<StudyPart, 'present'>): boolean {
+  return present === 'yes';
 }
 
 function freeId(taken: ReadonlySet<string>, wished: string): string {

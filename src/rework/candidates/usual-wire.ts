@@ -21,6 +21,11 @@ export function usualWire({ study }: Scene, duty: Duty): string {
   return region === 'au' && duty === 'indoors' ? sizes.iec.usual : size.usual;
 }
 
+/** The same with a coat of tin, for what lands on zinc-coated steel in the soil, which bare copper beside it would eat. */
+export function tinned(wire: string): string {
+  return /tinned/.test(wire) ? wire : wire.replace(/ copper$/, ' tinned copper');
+}
+
 export function isUs(region: string): boolean {
   return region === 'us' || region === 'ca' || region === 'unknown';
 }

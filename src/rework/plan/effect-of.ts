@@ -11,9 +11,12 @@ import { rankOf, remainingOf } from './remaining-of.ts';
  * more only because nobody can tell any more is not cleared: knowing less repairs nothing.
  */
 export function effectOf(before: Outlook, after: Outlook): WorkEffect {
-  const [{ all: had, wrong: were }, { all: has, wrong: are, doubts }] = [seen(before.findings), seen(after.findings)];
-  const gone = were.filter((f) => !has.has(f) && !are.some((other) => isLeftOf(other, f)));
-  const isUnsettled = (f: StudyFinding) => doubts.some((doubt) => isLeftOf(doubt, f));
+  const [{ all: had, wrong: were, ids }, { all: has, wrong: are, doubts }] = [
+    seen(before.findings),
+    seen(after.findings),
+  ];
+  const gone = were.filter((f) => !has.has(f) && !are.some((other) => isLeftOf(other, f, ids)));
+  const isUnsettled = (f: StudyFinding) => doubts.some((doubt) => isLeftOf(doubt, f, ids));
   return {
     before: seen(before.findings).remaining,
     after: seen(after.findings).remaining,
@@ -36,6 +39,7 @@ const seen = onceFor((findings: Outlook['findings']) => ({
   all: new Set(findings),
   wrong: wrongOf(findings),
   doubts: findings.filter((f) => f.outcome === 'cannot tell'),
+  ids: openIds(findings),
   remaining: remainingOf(findings),
 }));
 
@@ -49,10 +53,19 @@ export function harmOf({ appeared }: WorkEffect): readonly StudyFinding[] {
   return appeared.filter((f) => f.severity !== 'advice');
 }
 
-/** Whether a finding is still there, perhaps at fewer of its places or at more, or as what cannot be told there. */
-export function isLeftOf(after: StudyFinding, before: StudyFinding): boolean {
+/** Ids of what is not met or cannot be told: what is met says nothing of what is left. */
+export function openIds(findings: readonly StudyFinding[]): ReadonlySet<string> {
+  return new Set(findings.flatMap((f) => (f.outcome === 'met' ? [] : [f.id])));
+}
+
+/**
+ * Whether a finding is still there, perhaps at fewer of its places or at more, or as what cannot be told there. What stood
+ * beside it all along is not what is left of it: a fence may be in reach of a tower and of a shed. `open`: ids of before.
+ */
+export function isLeftOf(after: StudyFinding, before: StudyFinding, open: ReadonlySet<string>): boolean {
   if (!isSameCondition(after, before)) return false;
-  return after.id === before.id || after.at.some((place) => before.at.includes(place));
+  if (after.id === before.id) return true;
+  return !open.has(after.id) && after.at.some((place) => before.at.includes(place));
 }
 
 /** Whether it stands at a place where its rule found nothing wrong before, or nothing as bad. */

@@ -1,6 +1,6 @@
 import type { StudyFinding } from '../../study/study.ts';
 import type { Work } from '../work.ts';
-import { effectOf, harmOf, isLeftOf, noLongerFound } from './effect-of.ts';
+import { effectOf, harmOf, isLeftOf, noLongerFound, openIds } from './effect-of.ts';
 import { isPossible, type Pool } from './sets-of-works.ts';
 import type { SetTrial, Trials, Trying } from './trials.ts';
 
@@ -118,10 +118,11 @@ function attributed(
     else if (isGrave(f)) for (const i of doers.length === 0 ? suspects(batch, pool) : doers) shares.set(i, null);
   };
   const { gone, appeared } = changedBy(trial, trials);
+  const open = openIds(trials.before.findings);
   for (const f of gone) give(f, 'gone');
   for (const f of appeared) {
     // where a finding became a doubt, who took the finding away brought the doubt
-    const doers = [...shares.values()].filter((s) => s?.gone.some((was) => becameDoubt(was, f)));
+    const doers = [...shares.values()].filter((s) => s?.gone.some((was) => becameDoubt(was, f, open)));
     if (doers.length === 0) give(f, 'appeared');
     for (const doer of doers) doer!.appeared.push(f);
   }
@@ -136,8 +137,8 @@ function suspects(batch: readonly number[], pool: Pool): readonly number[] {
   return of((w) => reachOf(w) === 'metal');
 }
 
-function becameDoubt(was: StudyFinding, is: StudyFinding): boolean {
-  return was.outcome === 'not met' && is.outcome === 'cannot tell' && isLeftOf(is, was);
+function becameDoubt(was: StudyFinding, is: StudyFinding, open: ReadonlySet<string>): boolean {
+  return was.outcome === 'not met' && is.outcome === 'cannot tell' && isLeftOf(is, was, open);
 }
 
 function doubtsOnlyIn(findings: readonly StudyFinding[], others: readonly StudyFinding[]): readonly StudyFinding[] {

@@ -2,7 +2,7 @@ import type { WorkCost, WorkEffect } from '../work.ts';
 import { burdenOf, pointsOf } from './burden-of.ts';
 import { type Choosing, mayBeDone } from './choosing.ts';
 import { withFirsts } from './comes-before.ts';
-import { effectOf, harmOf } from './effect-of.ts';
+import { effectOf, harmOf, noLongerFound } from './effect-of.ts';
 import type { Outlook } from './outlook.ts';
 import type { Trying } from './trials.ts';
 
@@ -47,8 +47,14 @@ export function* addFurther(choosing: Choosing, further: readonly number[], turn
     const trial = yield* choosing.trials.of([...done, ...next], 'in turn');
     const worth = ranks.get(last)!.ratio > 0 && trial.isHarmless;
     if (worth) for (const i of next) yield* take(choosing, i, turns);
+    // what it needs may do all of it by now
+    if (worth && next.length > 1 && doesNothing(turns.at(-1)!)) turns.pop();
     for (const i of worth ? next : [last]) left.delete(i);
   }
+}
+
+function doesNothing({ inTurn }: Turn): boolean {
+  return noLongerFound(inTurn).length === 0 && pointsOf(inTurn.before, inTurn.after) <= 0;
 }
 
 /**

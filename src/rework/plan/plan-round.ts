@@ -1,7 +1,8 @@
+import type { StudyFinding } from '../../study/study.ts';
 import type { LeftOut, Step, Work, WorkCost, WorkEffect } from '../work.ts';
 import { type Totals, totalsOf } from './burden-of.ts';
 import { type Choosing, mayBeDone } from './choosing.ts';
-import { harmOf, noLongerFound } from './effect-of.ts';
+import { harmOf, isLeftOf, noLongerFound, openIds } from './effect-of.ts';
 import { everySet, mostForEverySet } from './every-set.ts';
 import { inBatches, puttingTogether } from './in-batches.ts';
 import type { EndsOf } from './landed-on.ts';
@@ -153,8 +154,8 @@ export function bestAlone(round: Round): readonly Turn[] {
   return best === undefined ? [] : [{ number: best, inTurn: choosing.alone.get(best)! }];
 }
 
-/** Works that are no step, and why; `left` holds the ids of what is still wrong at the end. */
-export function leftOutOf(round: Round, works: readonly Work[], left: ReadonlySet<string>): readonly LeftOut[] {
+/** Works that are no step, and why; `left` is what is still wrong at the end. */
+export function leftOutOf(round: Round, works: readonly Work[], left: readonly StudyFinding[]): readonly LeftOut[] {
   const { trials, turns } = round;
   const done = new Set(turns.map((t) => t.number));
   const out = trials.pool.works.flatMap((work, i): readonly LeftOut[] => {
@@ -167,7 +168,7 @@ export function leftOutOf(round: Round, works: readonly Work[], left: ReadonlySe
   return [...out, ...without.map((work): LeftOut => ({ work, why: 'cannot be written', brings: [], because: [] }))];
 }
 
-function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<string>): Omit<LeftOut, 'work'> {
+function reasonOf(round: Round, i: number, trial: SetTrial, left: readonly StudyFinding[]): Omit<LeftOut, 'work'> {
   if (trial.effect === null) return { why: 'cannot be written', brings: [], because: [trial.problem!] };
   const brings = harmOf(trial.effect);
   if (brings.length > 0) return { why: 'breaks another', brings, because: [] };
@@ -175,13 +176,21 @@ function reasonOf(round: Round, i: number, trial: SetTrial, left: ReadonlySet<st
   const { costs, limits, turns, trials } = round;
   const all = [...new Set([...turns.map((t) => t.number), ...trials.pool.bundles[i]!])].map((n) => costs[n]!);
   const over = overOf(all, limits);
-  const wouldHelp = noLongerFound(trial.effect).some((f) => left.has(f.id));
+  const wouldHelp = isStillLeft(round, i, left);
   if (over !== null && wouldHelp)
     return { why: over, brings, because: over === 'over budget' ? costs[i]!.unpriced : [] };
   // something that it takes away is still there, and no other way to it was chosen: it was tried, and won nothing
   if (wouldHelp && !turns.some((t) => trials.pool.clashes[t.number]!.has(i)))
     return { why: 'brings as much', brings: trial.effect.appeared, because: [] };
   return { why: 'not needed', brings, because: [] };
+}
+
+/** Whether something that a work takes away alone is still wrong, whatever else was found at its places all along. */
+export function isStillLeft({ trials, alone }: Round, i: number, left: readonly StudyFinding[]): boolean {
+  const effect = alone.get(i)?.effect ?? null;
+  if (effect === null) return false;
+  const open = openIds(trials.before.findings);
+  return noLongerFound(effect).some((f) => left.some((now) => isLeftOf(now, f, open)));
 }
 
 function doesSomething(effect: WorkEffect): boolean {

@@ -1,12 +1,11 @@
-import type { Study } from '../../study/study.ts';
+import type { Study, StudyFinding } from '../../study/study.ts';
 import type { LeftOut, Step, Work, WorkCost, WorksPlan } from '../work.ts';
 import { wrongOf } from '../wrong-of.ts';
-import { noLongerFound } from './effect-of.ts';
 import { leastForBatches } from './in-batches.ts';
 import { endsIn, landsOn, renewedBy } from './landed-on.ts';
 import { type Limits, leftOf } from './limits.ts';
 import { outlookOf, type QuickLook, type TryChanges } from './outlook.ts';
-import { bestAlone, isFew, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
+import { bestAlone, isFew, isStillLeft, leftOutOf, planRound, type Round, roundOf, stepsOf } from './plan-round.ts';
 import { compareDanger, remainingOf } from './remaining-of.ts';
 import { Stopped, type Trying } from './trials.ts';
 
@@ -141,7 +140,7 @@ function* oneRound(ask: PlanAsk, done: Done, works: readonly Work[], tried: Set<
     done.text = last.text;
     done.steps.push(...steps);
   }
-  const left = new Set(wrongOf(done.study.findings).map((f) => f.id));
+  const left = wrongOf(done.study.findings);
   for (const out of leftOutOf(round, works, left)) {
     done.leftOut.set(out.work.id, out);
     // a clash with what was chosen may be gone once that is done
@@ -172,7 +171,7 @@ function named(works: readonly Work[], steps: readonly Step[]): readonly Work[] 
 
 function planOf({ before, limits }: PlanAsk, { rounds, steps, leftOut, study, text, stopped }: Done): WorksPlan {
   const isStep = new Set(steps.map((s) => s.work.id));
-  const left = new Set(wrongOf(study.findings).map((f) => f.id));
+  const left = wrongOf(study.findings);
   return {
     format: 1,
     before,
@@ -191,16 +190,16 @@ function planOf({ before, limits }: PlanAsk, { rounds, steps, leftOut, study, te
 }
 
 /** Nobody asks for a work that could not be reckoned once nothing is left that it was for. */
-function isDoneOtherwise({ why, work }: LeftOut, left: ReadonlySet<string>): boolean {
-  return why === 'cannot be reckoned' && !work.answers.some((id) => left.has(id));
+function isDoneOtherwise({ why, work }: LeftOut, left: readonly StudyFinding[]): boolean {
+  return why === 'cannot be reckoned' && !left.some((f) => work.answers.includes(f.id));
 }
 
 /** What a work would have taken away may have gone by the works of a later round. */
-function asItEnded(out: LeftOut, rounds: readonly Round[], left: ReadonlySet<string>): LeftOut {
+function asItEnded(out: LeftOut, rounds: readonly Round[], left: readonly StudyFinding[]): LeftOut {
   if (out.why !== 'brings as much') return out;
-  const takes = rounds.flatMap((round) => [...round.alone].filter(([i]) => round.trials.pool.works[i] === out.work));
-  const isStill = takes.some(
-    ([, trial]) => trial.effect !== null && noLongerFound(trial.effect).some((f) => left.has(f.id)),
-  );
+  const isStill = rounds.some((round) => {
+    const i = round.trials.pool.works.indexOf(out.work);
+    return i >= 0 && isStillLeft(round, i, left);
+  });
   return isStill ? out : { ...out, why: 'not needed', brings: [] };
 }

@@ -124,3 +124,30 @@ conductors:
     expect(candidatesOf(study).filter((w) => w.answers.includes(wrong[0]!.id))).toEqual([]);
   });
 });
+
+/** Canadian Electrical Code (from memory): two rods of 3 m, at least 3 m apart. */
+describe('the first rods of a service', () => {
+  const site = (region: string) => `
+site: {name: Bare, region: ${region}, units: ft, service: panel, supply: us-grounded}
+electrodes: none
+equipment: {panel: {kind: service panel, neutral_bonded: yes}}
+conductors: none
+`;
+  const rodsOf = (region: string) => {
+    const found = work(site(region), 'add-rods:panel')!;
+    const lengths = found.changes.flatMap((c) => (c.is === 'add' && c.section === 'electrodes' ? c.fields.length : []));
+    return { lengths, bought: found.materials.filter((m) => / rod$/.test(m.name)).map((m) => m.name) };
+  };
+
+  it('are of the length that the country asks, on the list of material too', () => {
+    expect(rodsOf('us')).toEqual({ lengths: ['8 ft', '8 ft'], bought: ['8 ft rod'] });
+    expect(rodsOf('ca')).toEqual({ lengths: ['10 ft', '10 ft'], bought: ['10 ft rod'] });
+  });
+
+  it('stand as far apart in Canada as it asks', () => {
+    const [, second] = work(site('ca'), 'add-rods:panel')!.changes.filter(
+      (c) => c.is === 'add' && c.section === 'electrodes',
+    );
+    expect(second).toMatchObject({ fields: { near: [{ distance: '20 ft' }] } });
+  });
+});

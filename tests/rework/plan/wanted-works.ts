@@ -384,7 +384,6 @@ export const wantedOfExamples: readonly Wanted[] = [
       [oneSystem, 'radio-rod'],
       ['panel-tied-to-service', 'shop-plate'],
       ['neutral-bonded-once', 'shop-panel'],
-      ['separate-building-electrode', 'shop-panel'],
       ['shelters-within-reach-bonded', 'power-supply'],
       ['shield-bonded-at-entry', 'feed-loop'],
       ['spare-and-disconnected-lines', 'feed-beam'],
