@@ -58,12 +58,23 @@ function verdictsOf(rule: Rule, facts: Facts, faults: Faults): readonly Verdict[
   }
 }
 
-/** So that findings, whose ids begin alike, come out in the order of their ids. */
+/** So that findings, whose ids begin alike, come out in the order of their ids; most rules go through facts in order. */
 function byPlace(verdicts: readonly Verdict[]): readonly Verdict[] {
-  if (verdicts.length < 2) return verdicts;
-  return [...verdicts].sort((a, b) => {
-    const [here, there] = [placeOf(a), placeOf(b)];
-    if (here < there) return -1;
-    return here === there ? 0 : 1;
-  });
+  return isInOrder(verdicts) ? verdicts : [...verdicts].sort(comparePlaces);
+}
+
+function isInOrder(verdicts: readonly Verdict[]): boolean {
+  let before = '';
+  for (const v of verdicts) {
+    const place = placeOf(v);
+    if (place < before) return false;
+    before = place;
+  }
+  return true;
+}
+
+function comparePlaces(a: Verdict, b: Verdict): number {
+  const [here, there] = [placeOf(a), placeOf(b)];
+  if (here < there) return -1;
+  return here === there ? 0 : 1;
 }

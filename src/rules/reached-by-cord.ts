@@ -1,5 +1,4 @@
 import type { Bonding, PartTie } from '../bonding/bonding.ts';
-import type { Site } from '../site/site.ts';
 import { once } from '../units/once.ts';
 import { onceFor } from '../units/once-for.ts';
 import { neighbours, reachedFrom } from './neighbours.ts';
@@ -7,28 +6,29 @@ import { neighbours, reachedFrom } from './neighbours.ts';
 /** Ties that a protective conductor makes; a core or a pulled plug is none. */
 const kinds: ReadonlySet<PartTie['kind']> = new Set(['cord', 'feeder', 'case']);
 
-type OfSite = { readonly bonding: Bonding; readonly site: Site };
+type OfSite = { readonly bonding: Bonding };
 
 /**
  * What the protective conductors of mains lines tie to any of `roots`, at once or from part to part, in this state.
  * `perhaps`: also by those of which nobody said whether they are there. Gone through once for a site.
  */
 export function reachedByCord(facts: OfSite, roots: readonly string[], perhaps: boolean): ReadonlySet<string> {
-  return (perhaps ? cordsOf(facts).perhaps() : cordsOf(facts).sure())(roots);
+  const cords = cordsOf(facts.bonding);
+  return (perhaps ? cords.perhaps() : cords.sure())(roots);
 }
 
-const cordsOf = onceFor((facts: OfSite) => ({
-  sure: once(() => cordsFrom(facts, false, (part) => part)),
-  perhaps: once(() => cordsFrom(facts, true, (part) => part)),
+const cordsOf = onceFor((bonding: Bonding) => ({
+  sure: once(() => cordsFrom({ bonding }, false, (part) => part)),
+  perhaps: once(() => cordsFrom({ bonding }, true, (part) => part)),
 }));
 
 /** The same for many roots, one after the other. `nameOf` draws together what is one piece anyway. */
 export function cordsFrom(
-  { bonding, site }: OfSite,
+  { bonding }: OfSite,
   perhaps: boolean,
   nameOf: (part: string) => string,
 ): (roots: readonly string[]) => ReadonlySet<string> {
-  const mains = new Set(site.lines.filter((l) => l.kind === 'mains').map((l) => l.id));
+  const mains = new Set(bonding.lines.filter((l) => l.kind === 'mains').map((l) => l.id));
   const cords = bonding.ties.filter(
     ({ kind, is, part }) => mains.has(part) && kinds.has(kind) && (is === 'there' || perhaps),
   );

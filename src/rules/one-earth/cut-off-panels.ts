@@ -50,6 +50,7 @@ function isFeeder({ kind, present, path }: Line, tied: readonly BoxFacts[], { bo
   const ids = path.flatMap((s) =>
     s.is === 'part' ? [s.at.part] : s.is === 'street' || s.is === 'unknown' ? [null] : [],
   );
+  if (!tied.some((b) => ids.includes(b.id))) return false;
   const others = boxes.filter((b) => panels.includes(b.part.kind) && !tied.includes(b)).map((b) => b.id);
-  return tied.some((b) => ids.includes(b.id)) && ids.some((id) => id === null || others.includes(id));
+  return ids.some((id) => id === null || others.includes(id));
 }
