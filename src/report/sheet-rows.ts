@@ -12,6 +12,7 @@ import { figure, kindName, partName, partNames, sayIn } from './page-context.ts'
 import { jointLines } from './sheet-joints.ts';
 import { materialLines } from './sheet-material.ts';
 import { isOnPlan } from './sheet-plan.ts';
+import { receptacleJoints } from './sheet-receptacles.ts';
 import { wayLines } from './sheet-way.ts';
 import { stepsOf, tape, type WorksContext } from './works-context.ts';
 
@@ -32,7 +33,7 @@ export function sheetRows(page: WorksContext, step: Step, facts: SheetFacts): re
     ),
     item(words.work.depth, or(depthLines(page, facts, work.kind), words.depth.none)),
     item(words.work.bends, [bendLine(page, facts)]),
-    item(words.work.joints, or(jointLines(page, facts), words.joints.none)),
+    item(words.work.joints, or([...jointLines(page, facts), ...receptacleJoints(page, step)], words.joints.none)),
     item(words.work.lands, or(landLines(page, facts), words.lands.none)),
     item(words.work.exposed, or(exposedLines(page, facts), words.exposed.none)),
     item(words.work.opens, [opensLine(page, facts)]),

@@ -7,6 +7,7 @@ import { earthOhmText } from '../words/earth-ohm.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 import { type Block, cell, type Row, row, tableIfAny } from './block.ts';
 import { partName, sayIn } from './page-context.ts';
+import { receptacleRows } from './sheet-receptacles.ts';
 import type { WorksContext } from './works-context.ts';
 
 const words = sheetWords.test;
@@ -19,6 +20,7 @@ export function testBlocks(page: WorksContext, step: Step, facts: SheetFacts, nu
     ...facts.conductors.map((c) => continuityRow(page, c)),
     ...jointRows(page, facts),
     ...deviceRows(page, facts),
+    ...receptacleRows(page, step),
     ...earth,
   ];
   const shown = rows.length === 0 ? [lookRow(page, step)] : rows;

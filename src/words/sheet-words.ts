@@ -169,6 +169,7 @@ export const sheetWords = {
   },
   joints: {
     one: '{n} × {kind}{marks}: {places}',
+    receptacle: 'each [grounded] receptacle by a bolted lug on bare metal of {panel}',
     place: 'at {place}, holding {holds}',
     unknownKind: 'joint of a kind not planned: ask',
     mark: {
@@ -244,6 +245,7 @@ export const sheetWords = {
     read: 'Read',
     by: 'Instrument, date',
     continuity: 'Continuity',
+    receptacle: 'each [grounded] receptacle – {panel}',
     joint: 'Across the joint',
     earth: '[Ground resistance] of the whole',
     alone: '[Ground resistance] alone, before it is tied; with date and weather',

@@ -155,6 +155,20 @@ describe('the contractor’s sheet', () => {
     expect(text).toContain('rod coupler 1 1 7');
   });
 
+  it('has a joint and a reading for the receptacles of pulled lines, on the bar that they are bolted to', () => {
+    const bar = clubPlan.after.parts.find((p) => p.section === 'bars')!.id;
+    const values = { words: 'pulled-lines', lines: 'beam-coax', count: 1, panels: bar };
+    const steps = clubPlan.steps.map((step) =>
+      step.work.kind === 'put-right' ? { ...step, work: { ...step.work, at: [bar], values } } : step,
+    );
+    const number = clubPlan.steps.findIndex((s) => s.work.kind === 'put-right') + 1;
+    const before = textOf(sectionOf(sheet, `work-${number}`));
+    const text = textOf(sectionOf(sheetOf({ ...clubPlan, steps }), `work-${number}`));
+    expect(before).not.toContain('receptacle');
+    expect(text).toMatch(new RegExp(`Joints each grounded receptacle by a bolted lug on bare metal of \\d+ ${bar}`));
+    expect(text).toMatch(new RegExp(`Continuity each grounded receptacle – \\d+ ${bar}`));
+  });
+
   it('has no price on it', () => {
     expect(textOf(sheetOf(pricedPlan))).not.toContain('USD');
   });
