@@ -1,7 +1,7 @@
 import type { Without } from '../bonding/without.ts';
 import type { LineLoss, WhatFails } from '../compare/what-fails.ts';
-import type { Bounded, Study, StudyFinding } from '../study/study.ts';
-import type { Interval } from '../units/interval.ts';
+import type { Study, StudyFinding } from '../study/study.ts';
+import { earthOhmText } from '../words/earth-ohm.ts';
 import { type Speech, say, type Values } from '../words/say.ts';
 import { pathWords, withoutWords as words } from '../words/way-words.ts';
 import { severityMarks } from './severity-marks.ts';
@@ -77,19 +77,13 @@ function unaskedLines({ bonding, before }: Failure, { sentence }: Page): readonl
   return losesEarth.length === 0 ? [service, sentence(words.nothingEarth)] : [service];
 }
 
+/** A bound that is only that of the metal is none: then nothing is said of what was not known before. */
 function resistanceLines({ before, after, bonding }: Failure, { sentence }: Page): readonly string[] {
-  const [was, is] = [rangeOf(before.earth.resistanceOhm), rangeOf(after.earth.resistanceOhm)];
-  if (was === null) return [];
-  if (is === null) {
-    const isLeftBare = bonding.losesEarth.includes(before.site.service);
-    return isLeftBare ? [sentence(words.resistanceNone, { beforeOhm: was })] : [];
-  }
-  const isSame = sentence('{earthOhm}', { earthOhm: was }) === sentence('{earthOhm}', { earthOhm: is });
-  return isSame ? [] : [sentence(words.resistance, { beforeOhm: was, afterOhm: is })];
-}
-
-function rangeOf(figure: Bounded | null): Interval | null {
-  return figure === null ? null : { low: figure.low, high: figure.high ?? Number.POSITIVE_INFINITY };
+  const [beforeOhm, afterOhm] = [earthOhmText(before.earth.resistanceOhm), earthOhmText(after.earth.resistanceOhm)];
+  if (beforeOhm === null) return [];
+  if (afterOhm !== null) return beforeOhm === afterOhm ? [] : [sentence(words.resistance, { beforeOhm, afterOhm })];
+  const isLeftBare = after.earth.resistanceOhm === null && bonding.losesEarth.includes(before.site.service);
+  return isLeftBare ? [sentence(words.resistanceNone, { beforeOhm })] : [];
 }
 
 function noticedLines({ lost, before }: Failure, { sentence }: Page): readonly string[] {

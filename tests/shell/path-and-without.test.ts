@@ -191,6 +191,12 @@ describe('without', () => {
     expect(said).toContain('Whether R2 is bonded depends on what is not known: where the other end of stray goes.');
   });
 
+  it('a bound that is only that of the metal is no resistance to ground', () => {
+    const { out } = evenground.run('without', 'examples/repeater-hut/repeater-hut.site.yaml', 'service-1');
+    expect(out).toMatch(/Resistance to ground at the service: up to \d+ ohm before, \d+ to \d+ ohm after/);
+    expect(out).not.toMatch(/(?:milli|micro)ohm/);
+  });
+
   it('and a condition fails where nothing can lead back', () => {
     const traced = join(folder, 'traced.site.yaml');
     writeFileSync(traced, station.replace(/^ {2}stray:.*\n/m, ''));
