@@ -1,5 +1,6 @@
 import { type Speech, say } from './say.ts';
-import { sayWork, workWords } from './work-words.ts';
+import { sayWork } from './say-work.ts';
+import { workWords } from './work-words.ts';
 
 /** What each kind of work is called on a page, and in a sentence for whoever does it; `{at}` the parts that it is about. */
 const titles: Readonly<Record<string, { readonly title: string; readonly what: string }>> = {

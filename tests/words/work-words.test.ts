@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { sayWork, type WorkWordsKey } from '../../src/words/work-words.ts';
+import { sayWork } from '../../src/words/say-work.ts';
+import type { WorkWordsKey } from '../../src/words/work-words.ts';
 
 const us = { terms: 'us', unitsFirst: 'us' } as const;
 const stepsOf = (words: WorkWordsKey, values: object) => sayWork({ words, ...values }, us).steps;

@@ -2,9 +2,8 @@ import type { StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
-import { bondIdFor } from './apart-groups.ts';
-import { mountFor } from './entry-panel.ts';
-import { bondsOfLine, rodOfService } from './needed-first.ts';
+import { mountFor, neededForPanel } from './entry-panel.ts';
+import { bondsOfLine } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import type { Scene } from './scene.ts';
 import { sparkoverFor } from './sparkover-for.ts';
@@ -39,8 +38,7 @@ function moved(scene: Scene, id: string, misplaced: readonly StudyFinding[]): re
   const shields = scene
     .findings(...shieldRules)
     .filter((f) => lines.some((l) => f.at[0] === l.id && isInside(scene, l.id, id)));
-  const bond = bondIdFor(scene, mount.id);
-  const first = mount.work === null ? [...rodOfService(scene), ...(bond === null ? [] : [bond])] : [mount.work];
+  const first = neededForPanel(scene, mount);
   return [
     newWork({
       kind: 'move-arrester',

@@ -2,10 +2,10 @@ import type { StudyPart } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
-import { bondIdFor, ownElectrodes } from './apart-groups.ts';
+import { ownElectrodes } from './apart-groups.ts';
 import { firstRods } from './first-rods.ts';
 import { layConductor } from './lay-conductor.ts';
-import { rodOfService } from './needed-first.ts';
+import { neededToLand } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { electrodesOfMasts, isAtService, mastsInto, newPanelSpot, standOffM } from './panel-spot.ts';
@@ -46,6 +46,11 @@ export function mountFor(scene: Scene, building: string, isFeed: boolean): Panel
   const boxes = scene.parts('equipment').filter((e) => /panel|meter/.test(e.kind) && e.where === building);
   const there = [...bars, ...boxes][0];
   return there === undefined ? panel : { id: there.id, work: null };
+}
+
+/** Works without which what is bolted to such a panel hangs on nothing. */
+export function neededForPanel(scene: Scene, { id, work }: Panel): readonly string[] {
+  return work === null ? neededToLand(scene, id) : [work];
 }
 
 /** Also that of the service where nothing tells on which wall it hangs; never one that hangs on another. */
@@ -93,7 +98,6 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
     duty: 'lead',
     way: to.way,
   });
-  const bond = bondIdFor(scene, to.point);
   return [
     newWork({
       kind: 'move-panel',
@@ -103,7 +107,7 @@ function putUp(scene: Scene, id: string, building: string): readonly Work[] {
       answers: [],
       changes: [bar],
       laid: [laid],
-      needs: [...rodOfService(scene), ...(bond === null ? [] : [bond])],
+      needs: neededToLand(scene, to.point),
       materials: [each('entry panel')],
       values: { panel: id, to: to.point, wire: laid.wire, lengthM: laid.run.lengthM, building },
     }),

@@ -46,3 +46,9 @@ function leads({ from, to }: { readonly from: string; readonly to: string }, par
 export function serviceRodId(scene: Scene): string {
   return `add-rods:${scene.study.site.service}`;
 }
+
+/** Works without which what lands on a part hangs on nothing: the rods of the service, and the bond of the part itself. */
+export function neededToLand(scene: Scene, part: string): readonly string[] {
+  const bond = bondIdFor(scene, part);
+  return [...rodOfService(scene), ...(bond === null ? [] : [bond])];
+}

@@ -2,10 +2,9 @@ import type { Study, StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Material, Work } from '../work.ts';
-import { bondIdFor } from './apart-groups.ts';
-import { mountFor, type Panel } from './entry-panel.ts';
+import { mountFor, neededForPanel, type Panel } from './entry-panel.ts';
 import { isStop, type LinePath, linePath, stopName, withStop } from './line-path.ts';
-import { bondsOfLine, rodOfService } from './needed-first.ts';
+import { bondsOfLine } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import type { Scene } from './scene.ts';
 import { sparkoverFor } from './sparkover-for.ts';
@@ -86,7 +85,7 @@ export function protectionOf(scene: Scene, line: Line, path: LinePath): Protecti
   const mounts = mountsAt(scene, line, walls);
   if (mounts === null) return null;
   const kind = kinds[line.kind] ?? 'data protector';
-  const needs = [...mounts.flatMap((m) => needsOf(scene, m)), ...bondsOfLine(scene, line.id)];
+  const needs = [...mounts.flatMap((m) => neededForPanel(scene, m)), ...bondsOfLine(scene, line.id)];
   return {
     path: after,
     kind,
@@ -106,11 +105,6 @@ function mountsAt(scene: Scene, { kind }: Line, walls: readonly Crossing[]): rea
 }
 
 const feedKinds: readonly string[] = ['coax', 'open-wire', 'single wire', 'cable tv'];
-
-function needsOf(scene: Scene, { id, work }: Panel): readonly string[] {
-  if (work !== null) return [work];
-  return [...rodOfService(scene), ...(bondIdFor(scene, id) === null ? [] : [bondIdFor(scene, id)!])];
-}
 
 /**
  * Walls through which a core comes without a protector, each once; those of a line without a core by its shield. One with

@@ -3,11 +3,9 @@ import type { SiteChange } from '../../study/try-change.ts';
 import type { ChangeValue } from '../../study/written-lists.ts';
 import type { Work } from '../work.ts';
 import { anchorWorks } from './anchor-works.ts';
-import { bondIdFor } from './apart-groups.ts';
 import { bendWorks } from './bend-works.ts';
-import { mountFor, type Panel } from './entry-panel.ts';
+import { mountFor, neededForPanel, type Panel } from './entry-panel.ts';
 import { feedersFirst } from './feeders.ts';
-import { rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { forgetReading } from './old-reading.ts';
 import { plannedLength } from './owner-units.ts';
@@ -88,7 +86,7 @@ function pulledLines(scene: Scene): readonly Work[] {
       at: [...lines.map((l) => l.id), ...panels],
       answers: wrong.map((f) => f.id),
       changes,
-      needs: [...new Set(mounts.flatMap((m) => needsOf(scene, m)))],
+      needs: [...new Set(mounts.flatMap((m) => neededForPanel(scene, m)))],
       materials: [each('grounded receptacle', lines.length), each('bolted lug', lines.length)],
       values: { lines: lines.map((l) => l.id).join(', '), count: lines.length, panels: panels.join(', ') || null },
     }),
@@ -100,12 +98,6 @@ function panelsOf(scene: Scene, lines: readonly Study['lines'][number][]): reado
   const buildings = lines.flatMap((l) => l.crossings.slice(0, 1).map((c) => c.building));
   const found = [...new Set(buildings)].flatMap((building) => mountFor(scene, building, true) ?? []);
   return found.filter((m, i) => found.findIndex((other) => other.id === m.id) === i);
-}
-
-function needsOf(scene: Scene, { id, work }: Panel): readonly string[] {
-  if (work !== null) return [work];
-  const bond = bondIdFor(scene, id);
-  return [...rodOfService(scene), ...(bond === null ? [] : [bond])];
 }
 
 function asFields(opening: ChangeValue): Readonly<Record<string, ChangeValue>> {

@@ -1,11 +1,11 @@
 import type { StudyFinding } from '../../study/study.ts';
 import type { SiteChange } from '../../study/try-change.ts';
 import type { Work } from '../work.ts';
-import { bondIdFor, ownElectrodes } from './apart-groups.ts';
+import { ownElectrodes } from './apart-groups.ts';
 import { besideWall } from './building-walls.ts';
 import { layConductor } from './lay-conductor.ts';
 import { linePath, withStop } from './line-path.ts';
-import { rodOfService } from './needed-first.ts';
+import { neededToLand, rodOfService } from './needed-first.ts';
 import { each, newWork } from './new-work.ts';
 import { typedPlace } from './owner-units.ts';
 import { pathChanges } from './protector-works.ts';
@@ -60,9 +60,7 @@ function outletProtectors(scene: Scene): readonly Work[] {
     const bar = bars.find((b) => b.kind === 'station ground bar') ?? bars.find((b) => b.kind === 'entry panel');
     if (bar === undefined) return [];
     const changes = f.at.flatMap((line) => onCircuit(scene, line, bar.id));
-    const bond = bondIdFor(scene, bar.id);
-    const needs = [...rodOfService(scene), ...(bond === null ? [] : [bond])];
-    return changes.length === 0 ? [] : [ofCircuits(f, bar.id, changes, needs)];
+    return changes.length === 0 ? [] : [ofCircuits(f, bar.id, changes, neededToLand(scene, bar.id))];
   });
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { candidatesOf } from '../../../src/rework/candidates/candidates-of.ts';
 import { unanswered } from '../../../src/rework/candidates/unanswered.ts';
 import type { Work } from '../../../src/rework/work.ts';
-import { sayWork } from '../../../src/words/work-words.ts';
+import { sayWork } from '../../../src/words/say-work.ts';
 import { studyOfText, tryOn } from '../plan/tried-site.ts';
 
 const us = { terms: 'us', unitsFirst: 'us' } as const;

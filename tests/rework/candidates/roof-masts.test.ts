@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { candidatesOf } from '../../../src/rework/candidates/candidates-of.ts';
 import type { Work } from '../../../src/rework/work.ts';
-import { sayWork } from '../../../src/words/work-words.ts';
+import { sayWork } from '../../../src/words/say-work.ts';
 import { studyOfText, tryOn } from '../plan/tried-site.ts';
 
 interface Asked {

@@ -6,7 +6,7 @@ import { outlookOf } from '../../../src/rework/plan/outlook.ts';
 import { changesOf } from '../../../src/rework/plan/sets-of-works.ts';
 import type { Work } from '../../../src/rework/work.ts';
 import { newTries, type Tries } from '../../../src/study/try-change.ts';
-import { sayWork } from '../../../src/words/work-words.ts';
+import { sayWork } from '../../../src/words/say-work.ts';
 import { falling, harmful, withoutWork } from './exceptions.ts';
 import { filesAtHand, type SiteAtHand, siteAtHand } from './sites-at-hand.ts';
 
